@@ -1,0 +1,179 @@
+/** What a job needs from the world. Types only: the bench never touches a device itself. */
+
+/** Something the person said, pressed or sent, from whichever door it came. */
+export interface Heard {
+  /** Plain lower-case words: "guard closed", "twenty four point nine", "24.9". */
+  readonly text: string;
+  /** Other readings of the same sound, likeliest first, without `text`. */
+  readonly alternatives: readonly string[];
+  /** 0 to 1. Keys, buttons and gauges give 1. An ear with no measure of its own gives 1 too. */
+  readonly confidence: number;
+  readonly from: 'speech' | 'key' | 'touch' | 'gauge' | 'script';
+  /** Milliseconds since 1970, from the Clock. */
+  readonly at: number;
+}
+
+/** A number that may be said now. Numbers are in `unit`; the ear may narrow its grammar with them. */
+export interface NumberWanted {
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  readonly decimals: number;
+}
+
+/** All that counts as said in this state: the ear is biased by it and by nothing else. */
+export interface ListenFor {
+  readonly phrases: readonly string[];
+  readonly number?: NumberWanted;
+  /** Extra pronunciations a flow brings along: word → phones of the ear's dictionary. */
+  readonly pronunciations?: Readonly<Record<string, readonly string[]>>;
+}
+
+/** Why an ear cannot hear, in a few kinds, with the sentence for the person. */
+export interface Deafness {
+  readonly kind: 'missing' | 'refused' | 'failing' | 'noisy' | 'taken' | 'off';
+  readonly sentence: string;
+}
+
+/** What an ear reports while it is open. */
+export type EarReport =
+  | { readonly kind: 'listening' }
+  | { readonly kind: 'heard'; readonly heard: Heard }
+  /** Somebody spoke, or something sounded, and it matched nothing that counts. */
+  | { readonly kind: 'unclear'; readonly text: string }
+  | { readonly kind: 'deaf'; readonly deafness: Deafness }
+  /** Loudness of the room and advice about it ("move the microphone closer"). */
+  | { readonly kind: 'level'; readonly decibels: number; readonly advice?: string };
+
+/** An ear: hears words. Several exist, one is in use; it owns the microphone while it is open. */
+export interface Ear {
+  readonly name: string;
+  /** Shown to the person: does sound leave this device? */
+  readonly soundLeavesDevice: 'no' | 'yes' | 'may';
+  /** Starts listening; reports come until `close`. Never rejects: trouble is a `deaf` report. */
+  open(report: (report: EarReport) => void): Promise<void>;
+  listenFor(words: ListenFor): void;
+  /** Shut while the mouth speaks. Nothing heard while shut is ever reported. */
+  shut(): Promise<void>;
+  reopen(): Promise<void>;
+  close(): Promise<void>;
+}
+
+/** How a line ended: sounded whole, cut short on request, or no sound came. */
+export type SayEnd = 'said' | 'cut' | 'failed';
+
+export interface Mouth {
+  readonly name: string;
+  /** Speaks one short line; resolves at the end of its sound. Never rejects. */
+  say(
+    line: string,
+    manner?: { readonly rate?: number; readonly volume?: number; readonly pitch?: number },
+  ): Promise<SayEnd>;
+  /** A short sound of ours: something was heard, or was not understood. */
+  cue(cue: 'heard' | 'unclear' | 'stop'): Promise<void>;
+  /** Cuts the current line short. */
+  hush(): void;
+}
+
+export interface Clock {
+  /** Milliseconds since 1970. */
+  now(): number;
+  /** Calls back once after `ms`; returns a function that takes it back. */
+  after(ms: number, call: () => void): () => void;
+}
+
+/** Keeps the screen awake during a run. Failing is not a fault: it is only reported. */
+export interface ScreenLock {
+  hold(): Promise<boolean>;
+  release(): Promise<void>;
+}
+
+/** The head of one run: what is being made, by whom, with which numbers. */
+export interface RunHead {
+  readonly id: string;
+  readonly flowId: string;
+  readonly flowTitle: string;
+  readonly flowVersion: number;
+  /** Key of the kept flow, kind and card texts: a hash of their content. */
+  readonly sourceKey: string;
+  readonly operator: string;
+  readonly startedAt: number;
+  readonly endedAt?: number;
+  readonly status: 'open' | 'finished' | 'given-up';
+  /** The job's numbers as given: input id → value in base unit, or the chosen word. */
+  readonly inputs: Readonly<Record<string, number | string>>;
+  readonly cardId: string;
+}
+
+/** The texts a run was started from, so that it can be replayed when the shipped files have changed. */
+export interface RunSource {
+  readonly key: string;
+  readonly flow: string;
+  readonly kind: string;
+  readonly card: string;
+}
+
+/** One accepted or refused word in a run. A run is its entries, replayed. */
+export interface RunEntry {
+  readonly version: 1;
+  readonly runId: string;
+  /** 0, 1, 2 … without a gap. */
+  readonly seq: number;
+  readonly at: number;
+  readonly step: string;
+  readonly heard: {
+    readonly text: string;
+    readonly from: Heard['from'];
+    readonly confidence: number;
+  };
+  /** The flow event it became, as plain JSON; null when it was only a question or was refused by talk. */
+  readonly event: Readonly<Record<string, unknown>> | null;
+  readonly outcome: 'moved' | 'refused' | 'asked' | 'unclear' | 'note';
+  /** What was said back, for the record. */
+  readonly said?: string;
+}
+
+/** A reading against its limits, for the list of a run's results. */
+export interface KeptReading {
+  readonly step: string;
+  readonly reading: string;
+  readonly label: string;
+  readonly unit: string;
+  readonly value: number;
+  readonly lower?: number;
+  readonly upper?: number;
+  readonly verdict?: 'within' | 'rework' | 'lost';
+  readonly at: number;
+}
+
+/** A finished or open run, whole. */
+export interface KeptRun {
+  readonly head: RunHead;
+  readonly source: RunSource;
+  readonly entries: readonly RunEntry[];
+  readonly readings: readonly KeptReading[];
+}
+
+/** The logbook as the bench sees it. Every promise resolves only when the data is safely on disk. */
+export interface Ledger {
+  start(head: RunHead, source: RunSource): Promise<void>;
+  append(entry: RunEntry): Promise<void>;
+  finish(
+    runId: string,
+    end: {
+      readonly status: 'finished' | 'given-up';
+      readonly endedAt: number;
+      readonly readings: readonly KeptReading[];
+    },
+  ): Promise<void>;
+  read(runId: string): Promise<KeptRun | null>;
+  /** Heads, newest first. */
+  list(): Promise<readonly RunHead[]>;
+}
+
+/** Only one tab may lead a run. */
+export interface RunOwnership {
+  /** True when this tab now leads the run; false when another tab already does. */
+  claim(runId: string): Promise<boolean>;
+  release(runId: string): void;
+}
