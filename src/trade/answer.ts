@@ -1,0 +1,139 @@
+/** Asks one rule: checks what was given against the rule's inputs, then works it out. */
+
+import { nearestName } from './nearest.ts';
+import type {
+  ChoiceInput,
+  ListInput,
+  NumberInput,
+  Rule,
+  RuleAnswer,
+  RuleInput,
+  RuleValue,
+  RuleValues,
+} from './rule.ts';
+import { show } from './show.ts';
+import { baseUnitOf } from './units.ts';
+
+interface Ranged {
+  readonly quantity: NumberInput['quantity'];
+  readonly min: number;
+  readonly max: number;
+  readonly aboveMin?: boolean;
+}
+
+function withUnit(value: number, input: Ranged): string {
+  return `${show(value, 8)} ${baseUnitOf(input.quantity)}`.trim();
+}
+
+/** The allowed range in words: "above 0 and up to 500 mm". */
+export function rangeOf(input: Ranged): string {
+  const low = input.aboveMin ? `above ${show(input.min, 8)}` : `from ${show(input.min, 8)}`;
+  return `${low} up to ${withUnit(input.max, input)}`;
+}
+
+function outside(value: number, input: Ranged): boolean {
+  const tooLow = input.aboveMin ? value <= input.min : value < input.min;
+  return Number.isNaN(value) || tooLow || value > input.max;
+}
+
+function numberFault(input: NumberInput, value: RuleValue): string | undefined {
+  const { name, meaning } = input;
+  if (typeof value !== 'number') {
+    return `${name} came as "${String(value)}"; it is a number (${meaning}); give one ${rangeOf(input)}.`;
+  }
+  if (outside(value, input)) {
+    return `${name} came as ${withUnit(value, input)}, which is not possible here; give ${meaning} ${rangeOf(input)}.`;
+  }
+  if (input.whole && !Number.isInteger(value)) {
+    return `${name} came as ${show(value, 8)}; only whole numbers are possible (${meaning}).`;
+  }
+  return undefined;
+}
+
+function choiceFault(input: ChoiceInput, value: RuleValue): string | undefined {
+  if (typeof value === 'string' && input.options.includes(value)) return undefined;
+  const meant = nearestName(String(value), input.options);
+  const hint = meant === undefined ? '' : ` Did you mean "${meant}"?`;
+  return `${input.name} came as "${String(value)}"; it can be ${input.options.join(', ')}.${hint}`;
+}
+
+function listFault(input: ListInput, value: RuleValue): string | undefined {
+  if (typeof value !== 'object' || value.length === 0) {
+    return `${input.name} came without numbers; give a list (${input.meaning}), each ${rangeOf(input)}.`;
+  }
+  const wrong = value.find((one) => outside(one, input));
+  if (wrong === undefined) return undefined;
+  return `${input.name} has ${withUnit(wrong, input)} in it; each must be ${rangeOf(input)}.`;
+}
+
+function valueFault(input: RuleInput, value: RuleValue): string | undefined {
+  switch (input.kind) {
+    case 'number':
+      return numberFault(input, value);
+    case 'choice':
+      return choiceFault(input, value);
+    case 'list':
+      return listFault(input, value);
+    case 'text':
+      if (typeof value === 'string' && value.trim() !== '') return undefined;
+      return `${input.name} came empty; write ${input.meaning}, for example "${input.example}".`;
+  }
+}
+
+function whatToGive(input: RuleInput): string {
+  switch (input.kind) {
+    case 'number':
+      return `${input.meaning}, ${rangeOf(input)}`;
+    case 'list':
+      return `${input.meaning}, a list of numbers ${rangeOf(input)}`;
+    case 'choice':
+      return `${input.meaning}: ${input.options.join(', ')}`;
+    case 'text':
+      return `${input.meaning}, for example "${input.example}"`;
+  }
+}
+
+function strangerFault(rule: Rule, given: RuleValues): string | undefined {
+  const names = rule.inputs.map((input) => input.name);
+  const stranger = Object.keys(given).find(
+    (name) => given[name] !== undefined && !names.includes(name),
+  );
+  if (stranger === undefined) return undefined;
+  const meant = nearestName(stranger, names);
+  const hint = meant === undefined ? '' : ` Did you mean "${meant}"?`;
+  return `"${rule.name}" has no input "${stranger}"; it has ${names.join(', ')}.${hint}`;
+}
+
+function defaultOf(input: RuleInput): RuleValue | undefined {
+  return input.kind === 'list' ? undefined : input.default;
+}
+
+/** Checked and filled values, or the first fault as a sentence: what came, what is allowed. */
+export function checkValues(
+  rule: Rule,
+  given: RuleValues,
+): { readonly ok: true; readonly values: RuleValues } | { readonly ok: false; fault: string } {
+  const stranger = strangerFault(rule, given);
+  if (stranger !== undefined) return { ok: false, fault: stranger };
+  const values: Record<string, RuleValue> = {};
+  for (const input of rule.inputs) {
+    const value = given[input.name] ?? defaultOf(input);
+    if (value === undefined) {
+      if (input.optional) continue;
+      return { ok: false, fault: `${input.name} is missing; give ${whatToGive(input)}.` };
+    }
+    const wrong = valueFault(input, value);
+    if (wrong !== undefined) return { ok: false, fault: wrong };
+    values[input.name] = value;
+  }
+  return { ok: true, values };
+}
+
+/**
+ * The rule's answer for values in base units. Never throws for bad values: an impossible or missing
+ * one comes back as a fault that says what came, what is allowed and the next move.
+ */
+export function answerRule(rule: Rule, given: RuleValues): RuleAnswer {
+  const checked = checkValues(rule, given);
+  return checked.ok ? rule.work(checked.values) : checked;
+}

@@ -1,0 +1,5 @@
+/** The rules of this topic. */
+
+import type { Rule } from '../rule.ts';
+
+export const drillingRules: readonly Rule[] = [];

@@ -1,0 +1,33 @@
+/**
+ * Answers the trade's questions in numbers, with working, limit and source.
+ * Never rounds for display, asks the time, or knows what a step, a voice or a screen is.
+ */
+
+export { answerRule, checkValues, rangeOf } from './answer.ts';
+export { type Measure, parseMeasure, parseMeasures } from './measure.ts';
+export { nearestName } from './nearest.ts';
+export type {
+  ChoiceInput,
+  ListInput,
+  NumberInput,
+  Quantity,
+  Rule,
+  RuleAnswer,
+  RuleInput,
+  RuleValue,
+  RuleValues,
+  TextInput,
+  WorkingPart,
+} from './rule.ts';
+export { findRule, nearestRule, ruleNames, rules } from './table.ts';
+export {
+  baseUnitOf,
+  findUnit,
+  fromBase,
+  quantities,
+  quantitiesOfUnit,
+  quantityOfUnit,
+  toBase,
+  type Unit,
+  unitsOf,
+} from './units.ts';
