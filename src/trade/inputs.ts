@@ -59,6 +59,11 @@ export function aList(
 }
 
 /** A word written freely. */
-export function aText(name: string, example: string, meaning: string, more: WordMore = {}): TextInput {
+export function aText(
+  name: string,
+  example: string,
+  meaning: string,
+  more: WordMore = {},
+): TextInput {
   return { kind: 'text', name, example, meaning, ...more };
 }
