@@ -34,6 +34,12 @@ export function listOf(values: RuleValues, name: string): readonly number[] {
   throw new TypeError(`The input "${name}" should be a list and is ${typeof value}.`);
 }
 
+/** A number as a working line shows it: at most so many decimals, no trailing noughts. */
+export function shown(value: number, decimals = 3): string {
+  const text = String(Number(value.toFixed(decimals)));
+  return text === '-0' ? '0' : text;
+}
+
 /** The answer when a thing cannot be: what, why, and what to change. */
 export function impossible(fault: string): RuleAnswer {
   return { ok: false, fault };
