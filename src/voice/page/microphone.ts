@@ -1,0 +1,84 @@
+/** The one owner of the microphone: one stream, opened once, muted and unmuted, let go at the end. */
+import type { Deafness } from '../../bench/ports.ts';
+import type { MicrophoneLock } from './microphone-lock.ts';
+
+export interface Microphone {
+  readonly stream: MediaStream;
+  /** Switches the track on or off; the permission is kept, so the browser does not ask again. */
+  listen(on: boolean): void;
+  /** Tells when the device is pulled out. */
+  onGone(call: () => void): void;
+  release(): void;
+}
+
+/** Untouched sound: the browser's clean-up hurts recognition more than the noise it takes away. */
+export const RAW_CAPTURE: MediaTrackConstraints = {
+  channelCount: { ideal: 1 },
+  sampleRate: { ideal: 16_000 },
+  echoCancellation: { ideal: false },
+  noiseSuppression: { ideal: false },
+  autoGainControl: { ideal: false },
+};
+
+/** Opens the microphone, or says why not. Never rejects. */
+export async function openMicrophone(
+  devices: Pick<MediaDevices, 'getUserMedia'> | undefined,
+  lock: MicrophoneLock,
+): Promise<Microphone | Deafness> {
+  if (!devices) return UNSAFE_PAGE;
+  const unlock = await lock();
+  if (!unlock) return TAKEN;
+  try {
+    const stream = await devices.getUserMedia({ audio: RAW_CAPTURE, video: false });
+    return hold(stream, unlock);
+  } catch (problem) {
+    unlock();
+    return whyNot(problem);
+  }
+}
+
+function hold(stream: MediaStream, unlock: () => void): Microphone {
+  const tracks = stream.getAudioTracks();
+  return {
+    stream,
+    listen(on) {
+      for (const track of tracks) track.enabled = on;
+    },
+    onGone(call) {
+      for (const track of tracks) track.addEventListener('ended', call, { once: true });
+    },
+    release() {
+      for (const track of tracks) track.stop();
+      unlock();
+    },
+  };
+}
+
+function whyNot(problem: unknown): Deafness {
+  const name = problem instanceof Error ? problem.name : '';
+  if (name === 'NotAllowedError' || name === 'SecurityError') return REFUSED;
+  if (name === 'NotReadableError' || name === 'AbortError') return TAKEN_BY_PROGRAM;
+  return NONE_FOUND;
+}
+
+const UNSAFE_PAGE: Deafness = {
+  kind: 'missing',
+  sentence: 'This browser gives no microphone to this page. Open it by https or on this machine.',
+};
+const TAKEN: Deafness = {
+  kind: 'taken',
+  sentence: 'Another tab of this page has the microphone. Close it, then open the ear again.',
+};
+const TAKEN_BY_PROGRAM: Deafness = {
+  kind: 'taken',
+  sentence: 'Another program holds the microphone. Close it, then open the ear again.',
+};
+const REFUSED: Deafness = {
+  kind: 'refused',
+  sentence:
+    'The microphone is not allowed for this page. Allow it in the browser beside the address, then open the ear again.',
+};
+const NONE_FOUND: Deafness = {
+  kind: 'missing',
+  sentence: 'No microphone was found. Plug one in, then open the ear again.',
+};
