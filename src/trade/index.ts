@@ -4,6 +4,15 @@
  */
 
 export { answerRule, checkValues, rangeOf } from './answer.ts';
+export type { Material } from './materials/material.ts';
+export { findMaterial, materialNames, materialTable } from './materials/table.ts';
+export {
+  operations,
+  operationTable,
+  type ToolMaterial,
+  tools,
+  toolTable,
+} from './materials/tool.ts';
 export { type Measure, parseMeasure, parseMeasures } from './measure.ts';
 export { nearestName } from './nearest.ts';
 export type {

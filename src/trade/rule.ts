@@ -95,6 +95,8 @@ export type RuleAnswer =
       readonly ruledBy?: string;
       /** For answers that are a word rather than a number: "within", "3/8". */
       readonly word?: string;
+      /** Where these very numbers stand, when that is narrower than the rule's own source. */
+      readonly source?: string;
       readonly parts?: Readonly<Record<string, WorkingPart>>;
     }
   | {

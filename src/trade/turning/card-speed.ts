@@ -1,0 +1,170 @@
+/** The speed to set: the next lower one the machine's card has, never above any limit. */
+
+import { aList, aNumber } from '../inputs.ts';
+import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import { show, showList } from '../show.ts';
+import { GROOVER } from '../sources.ts';
+import { fault, listOf, numberIf, numberOf } from '../values.ts';
+import {
+  diameterInput,
+  spindleSpeed,
+  spindleWorking,
+  surfaceSpeed,
+  surfaceSpeedInput,
+} from './spindle-speed.ts';
+
+/** One thing that says "not faster than this". */
+interface Limit {
+  readonly name: string;
+  readonly speed: number;
+}
+
+/** Speeds this near count as equal, so that a limit of exactly a card speed allows it. */
+const NEAR = 1 + 1e-9;
+
+function optionalLimit(name: string, meaning: string) {
+  return aNumber(name, 'spindleSpeed', [0, 60_000], meaning, { aboveMin: true, optional: true });
+}
+
+/** The inputs that describe the machine: its card and what else limits the speed. */
+export const cardInputs = [
+  aList('speeds', 'spindleSpeed', [1, 60_000], "spindle speeds on the machine's card"),
+  optionalLimit('chuckLimit', 'highest speed marked on the chuck'),
+  optionalLimit('cardLimit', "highest speed the machine's card allows for this work"),
+  optionalLimit('workLimit', 'highest speed the work allows (overhang, balance, tool)'),
+] as const;
+
+const LIMIT_NAMES = [
+  ['chuckLimit', "the chuck's mark"],
+  ['cardLimit', "the card's top speed"],
+  ['workLimit', "the work's limit"],
+] as const;
+
+function hardLimits(values: RuleValues): readonly Limit[] {
+  return LIMIT_NAMES.flatMap(([input, name]) => {
+    const speed = numberIf(values, input);
+    return speed === undefined ? [] : [{ name, speed }];
+  });
+}
+
+function lowestOf(first: Limit, others: readonly Limit[]): Limit {
+  return others.reduce((low, one) => (one.speed < low.speed ? one : low), first);
+}
+
+function tooFast(slowest: number, limit: Limit): RuleAnswer {
+  return fault(
+    `The slowest speed on the card is ${show(slowest)} rev/min and ${limit.name} allows ${show(limit.speed)}; ` +
+      'no speed of this machine is safe here. Use another machine, chuck or set-up.',
+  );
+}
+
+interface Choice {
+  readonly speed: number;
+  readonly ruledBy: string;
+  readonly said: string;
+}
+
+function choose(ideal: Limit, speeds: readonly number[], ceiling: Limit): Choice {
+  const top = Math.max(...speeds);
+  const allowed = speeds.filter((speed) => speed <= ceiling.speed * NEAR);
+  if (allowed.length === 0) {
+    const lowest = Math.min(...speeds);
+    const said = `faster than the edge wants, the card's lowest: ${show(lowest)}`;
+    return { speed: lowest, ruledBy: "the card's lowest speed", said };
+  }
+  const speed = Math.max(...allowed);
+  if (ceiling.speed > top * NEAR) {
+    return { speed, ruledBy: "the card's top speed", said: `top of the card: ${show(top)}` };
+  }
+  const capped = ceiling === ideal ? '' : `${ceiling.name} allows ${show(ceiling.speed)}; `;
+  const step = speed * NEAR >= ceiling.speed ? 'on the card' : 'next lower on the card';
+  return { speed, ruledBy: ceiling.name, said: `${capped}${step}: ${show(speed)}` };
+}
+
+/**
+ * The card's speed in rev/min for a surface speed (m/min) on a diameter (mm), with the limit that
+ * ruled. When even the lowest card speed is above the chuck, card or work limit there is none.
+ * `values` holds the inputs named in `cardInputs`.
+ */
+export function cardSpeed(wanted: number, diameter: number, values: RuleValues): RuleAnswer {
+  const speeds = listOf(values, 'speeds');
+  const ideal = { name: 'the surface speed', speed: spindleSpeed(wanted, diameter) };
+  const limits = hardLimits(values);
+  const slowest = Math.min(...speeds);
+  const broken = limits.find((limit) => slowest > limit.speed * NEAR);
+  if (broken !== undefined) return tooFast(slowest, broken);
+  const { speed, ruledBy, said } = choose(ideal, speeds, lowestOf(ideal, limits));
+  const real = surfaceSpeed(speed, diameter);
+  return {
+    ok: true,
+    value: speed,
+    ruledBy,
+    working: `${spindleWorking(wanted, diameter)}; ${said} rev/min, ${show(real, 3)} m/min (${ruledBy} rules)`,
+    parts: {
+      ideal: { value: ideal.speed, quantity: 'spindleSpeed', meaning: 'speed before any limit' },
+      surfaceSpeed: {
+        value: real,
+        quantity: 'surfaceSpeed',
+        meaning: 'surface speed that results',
+      },
+    },
+  };
+}
+
+export const cardSpeedRule: Rule = {
+  name: 'card-speed',
+  title: "Speed to set on this machine's card",
+  topic: 'speeds and feeds',
+  inputs: [diameterInput, surfaceSpeedInput, ...cardInputs],
+  output: {
+    quantity: 'spindleSpeed',
+    meaning: 'speed to set',
+    parts: { ideal: 'spindleSpeed', surfaceSpeed: 'surfaceSpeed' },
+  },
+  formula: 'the highest card speed not above 1000 v ÷ (π D), the chuck, the card or the work',
+  source: `${GROOVER}; smallest of spindle, chuck and work limit: Lathe and chuck manuals quoting EN 1550, DIN 6386, VDI 3106`,
+  cautions: [
+    'Out-of-balance work, long overhang or an open jaw needs less than this.',
+    'Change belts or gears only with the spindle stopped and the machine isolated as local rules say.',
+  ],
+  work: (values) => {
+    const answer = cardSpeed(
+      numberOf(values, 'surfaceSpeed'),
+      numberOf(values, 'diameter'),
+      values,
+    );
+    return answer;
+  },
+};
+
+export const nextCardSpeedRule: Rule = {
+  name: 'card-steps',
+  title: 'Diameters at which the card speed changes',
+  topic: 'speeds and feeds',
+  inputs: [surfaceSpeedInput, cardInputs[0]],
+  output: {
+    quantity: 'length',
+    meaning: 'smallest diameter the lowest card speed suits',
+    parts: { diameters: 'length' },
+  },
+  formula: 'D = 1000 v ÷ (π n) for each speed n on the card',
+  source: GROOVER,
+  cautions: [],
+  work: (values) => {
+    const speed = numberOf(values, 'surfaceSpeed');
+    const speeds = [...listOf(values, 'speeds')].sort((a, b) => a - b);
+    const diameters = speeds.map((one) => (1000 * speed) / (Math.PI * one));
+    return {
+      ok: true,
+      value: diameters[0] ?? 0,
+      working: `1000 × ${show(speed)} ÷ (π × n) for n = ${showList(speeds)}: ${showList(diameters, 4)} mm`,
+      parts: {
+        diameters: {
+          value: diameters,
+          quantity: 'length',
+          meaning: 'at and below each diameter that card speed, lowest first, is not too fast',
+        },
+      },
+    };
+  },
+};
