@@ -1,0 +1,98 @@
+/** A machine card with its measures turned into numbers in base units. */
+
+import { parseMeasure, type Quantity, type RuleValue } from '../trade/index.ts';
+import type { CardFile } from './card-shape.ts';
+import { type Fault, pathText } from './fault.ts';
+import { type FileResult, readCardFile } from './read-file.ts';
+
+/** What a flow can take from a card by {"card": name}, with the quantity of each. */
+export const cardFields: Readonly<Record<string, Quantity | 'word' | 'speeds' | 'feeds'>> = {
+  speeds: 'speeds',
+  feeds: 'feeds',
+  topSpeed: 'spindleSpeed',
+  lowestSpeed: 'spindleSpeed',
+  chuckLimit: 'spindleSpeed',
+  motorPower: 'power',
+  efficiency: 'ratio',
+  crossReads: 'word',
+  crossDivision: 'length',
+  compoundDivision: 'length',
+  quillPerTurn: 'length',
+  leadScrewPitch: 'length',
+  swing: 'length',
+};
+
+export interface Card {
+  readonly id: string;
+  readonly title: string;
+  readonly machineKind: string;
+  readonly units: 'metric' | 'inch';
+  /** By the names in cardFields, in base units; a field the card leaves out is missing here. */
+  readonly values: Readonly<Record<string, RuleValue>>;
+}
+
+/** Reads a card file. Every measure must carry a unit of its quantity. */
+export function readCard(file: string, text: string): FileResult<Card> {
+  const read = readCardFile(file, text);
+  if (!read.ok) return read;
+  const faults: Fault[] = [];
+  const values = cardValues(read.value, (path, message) =>
+    faults.push(read.source.fault(path, message)),
+  );
+  if (faults.length > 0) return { ok: false, faults };
+  const { id, title, machineKind, units } = read.value;
+  return { ok: true, value: { id, title, machineKind, units, values }, source: read.source };
+}
+
+type Complain = (path: readonly (string | number)[], message: string) => void;
+
+function cardValues(card: CardFile, complain: Complain): Record<string, RuleValue> {
+  const values: Record<string, RuleValue> = {};
+  const speeds = ascending(measures(card.speeds, 'speeds', 'spindleSpeed', complain));
+  values.speeds = speeds;
+  values.feeds = ascending(measures(card.feeds, 'feeds', 'feedPerRev', complain));
+  values.topSpeed = speeds.at(-1) ?? 0;
+  values.lowestSpeed = speeds[0] ?? 0;
+  for (const [name, quantity] of Object.entries(cardFields)) {
+    const given = card[name as keyof CardFile];
+    if (quantity === 'speeds' || quantity === 'feeds') continue;
+    if (quantity === 'word' || typeof given === 'number') {
+      if (given !== undefined) values[name] = given as RuleValue;
+    } else if (typeof given === 'string') {
+      values[name] = measure(given, [name], quantity, complain);
+    }
+  }
+  return values;
+}
+
+function measures(
+  list: readonly string[],
+  name: string,
+  quantity: Quantity,
+  complain: Complain,
+): number[] {
+  return list.map((text, index) => measure(text, [name, index], quantity, complain));
+}
+
+function measure(
+  text: string,
+  path: readonly (string | number)[],
+  quantity: Quantity,
+  complain: Complain,
+): number {
+  const read = parseMeasure(text, quantity);
+  if (read.ok && !/[a-z"]/i.test(text)) {
+    complain(path, `"${text}" has no unit. Write it as on the machine, such as "0.02 mm" or "450 rpm".`);
+    return 0;
+  }
+  if (!read.ok) {
+    complain(path, read.fault);
+    return 0;
+  }
+  if (read.value <= 0) complain(path, `${pathText(path)} must be above zero, found "${text}".`);
+  return read.value;
+}
+
+function ascending(numbers: readonly number[]): readonly number[] {
+  return [...numbers].sort((a, b) => a - b);
+}

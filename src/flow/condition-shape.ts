@@ -1,0 +1,25 @@
+/** Conditions over facts and moments, as data: they can be walked by the prover, so nothing is hidden in text. */
+
+import { z } from 'zod';
+import { idShape } from './words-shape.ts';
+
+export type Condition =
+  | { readonly fact: string; readonly is: string }
+  /** Also true while the fact is not known. */
+  | { readonly fact: string; readonly not: string }
+  | { readonly moment: string }
+  /** The speed of the step now is above this limit of the machine card. */
+  | { readonly speedAbove: 'chuckLimit' | 'topSpeed' }
+  | { readonly all: readonly Condition[] }
+  | { readonly any: readonly Condition[] };
+
+export const conditionShape: z.ZodType<Condition> = z.lazy(() =>
+  z.union([
+    z.strictObject({ fact: idShape, is: idShape }),
+    z.strictObject({ fact: idShape, not: idShape }),
+    z.strictObject({ moment: idShape }),
+    z.strictObject({ speedAbove: z.enum(['chuckLimit', 'topSpeed']) }),
+    z.strictObject({ all: z.array(conditionShape).min(1) }),
+    z.strictObject({ any: z.array(conditionShape).min(1) }),
+  ]),
+);

@@ -1,0 +1,157 @@
+/** The numbers of one job: this flow on this machine with these inputs, worked out by the trade's rules. */
+
+import {
+  answerRule,
+  findRule,
+  findUnit,
+  type RuleAnswer,
+  type RuleValue,
+  type RuleValues,
+  toBase,
+} from '../trade/index.ts';
+import type { Card } from './card.ts';
+import type { FlowInput } from './flow-shape.ts';
+import type { Flow } from './resolve.ts';
+import { readingsBehind } from './resolve-steps.ts';
+import type { ValueRef } from './words-shape.ts';
+
+/** Input name → number in base unit, or the chosen word. */
+export type JobInputs = Readonly<Record<string, number | string>>;
+/** Reading name → number in base unit. */
+export type Readings = Readonly<Record<string, number>>;
+
+export interface Numbers {
+  readonly inputs: JobInputs;
+  /** The value in base units, or undefined when a reading behind it is not taken or a rule refuses. */
+  value(ref: ValueRef, readings: Readings): RuleValue | undefined;
+  /** The same where only a number makes sense. */
+  number(ref: ValueRef, readings: Readings): number | undefined;
+  /** The whole answer of a working: value, line of working, the limit that ruled, or why there is none. */
+  working(id: string, readings: Readings): RuleAnswer;
+}
+
+export type NumbersResult =
+  | { readonly ok: true; readonly numbers: Numbers }
+  /** One sentence each: which input or working, what came, and what is possible. */
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/** The inputs as the flow proposes them, in base units. */
+export function defaultInputs(flow: Flow): JobInputs {
+  return Object.fromEntries(flow.file.inputs.map((input) => [input.id, defaultOf(input)]));
+}
+
+function defaultOf(input: FlowInput): number | string {
+  return 'options' in input ? input.default : inBase(input, input.default);
+}
+
+/** Works out everything that no reading is needed for; a rule that refuses is a fault of the job. */
+export function workOut(flow: Flow, card: Card, given: JobInputs): NumbersResult {
+  const inputs = { ...defaultInputs(flow), ...given };
+  const faults = inputFaults(flow, card, inputs);
+  if (faults.length > 0) return { ok: false, faults };
+  const numbers = makeNumbers(flow, card, inputs);
+  const refused = flow.file.workings.flatMap((working) => {
+    if (readingsBehind({ working: working.id }, flow.scope).length > 0) return [];
+    const answer = numbers.working(working.id, {});
+    return answer.ok ? [] : [`${working.label}: ${answer.fault}`];
+  });
+  return refused.length > 0 ? { ok: false, faults: refused } : { ok: true, numbers };
+}
+
+function inputFaults(flow: Flow, card: Card, inputs: JobInputs): readonly string[] {
+  const faults = flow.file.inputs.flatMap((input) => {
+    const fault = inputFault(input, inputs[input.id]);
+    return fault === undefined ? [] : [fault];
+  });
+  if (card.machineKind !== flow.file.machineKind) {
+    faults.push(
+      `"${card.title}" is a ${card.machineKind}; this flow is for a ${flow.file.machineKind}. Choose another machine card.`,
+    );
+  }
+  return faults;
+}
+
+function inputFault(input: FlowInput, value: number | string | undefined): string | undefined {
+  if ('options' in input) {
+    if (typeof value === 'string' && input.options.includes(value)) return undefined;
+    return `${input.label}: "${value}" is not one of ${input.options.join(', ')}.`;
+  }
+  const low = inBase(input, input.min);
+  const high = inBase(input, input.max);
+  const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
+  if (typeof value === 'number' && value >= low - slack && value <= high + slack) return undefined;
+  return `${input.label}: ${value} is outside ${input.min} to ${input.max} ${input.unit}.`;
+}
+
+type NumberInput = Exclude<FlowInput, { options: string[] }>;
+
+function inBase(input: NumberInput, value: number): number {
+  return constant(value, input.unit, input.quantity);
+}
+
+function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
+  // Readings never change in place, so their identity is key enough; the last few are all that matter.
+  const known = new WeakMap<Readings, Map<string, RuleAnswer>>();
+  const fixed = new Map<string, RuleAnswer>();
+
+  function working(id: string, readings: Readings): RuleAnswer {
+    const cache = readingsBehind({ working: id }, flow.scope).length === 0 ? fixed : cacheFor(readings);
+    const old = cache.get(id);
+    if (old) return old;
+    const answer = answer1(id, readings);
+    cache.set(id, answer);
+    return answer;
+  }
+
+  function cacheFor(readings: Readings): Map<string, RuleAnswer> {
+    const cache = known.get(readings) ?? new Map<string, RuleAnswer>();
+    known.set(readings, cache);
+    return cache;
+  }
+
+  function answer1(id: string, readings: Readings): RuleAnswer {
+    const file = flow.scope.workings.get(id);
+    const rule = file && findRule(file.rule);
+    if (!file || !rule) return { ok: false, fault: `There is no working "${id}".` };
+    const given: Record<string, RuleValue> = {};
+    for (const [name, ref] of Object.entries(file.given)) {
+      const quantity = rule.inputs.find((input) => input.name === name);
+      const found = 'is' in ref && quantity?.kind === 'number'
+        ? constant(ref.is, ref.unit, quantity.quantity)
+        : value(ref, readings);
+      if (found !== undefined) given[name] = found;
+    }
+    return answerRule(rule, given as RuleValues);
+  }
+
+  function value(ref: ValueRef, readings: Readings): RuleValue | undefined {
+    if ('input' in ref) return inputs[ref.input];
+    if ('reading' in ref) return readings[ref.reading];
+    if ('card' in ref) return card.values[ref.card];
+    if ('word' in ref) return ref.word;
+    if ('is' in ref) return constant(ref.is, ref.unit);
+    const answer = working(ref.working, readings);
+    if (!answer.ok) return undefined;
+    return ref.part === undefined ? answer.value : answer.parts?.[ref.part]?.value;
+  }
+
+  return {
+    inputs,
+    value,
+    working,
+    number: (ref, readings) => {
+      const found = value(ref, readings);
+      return typeof found === 'number' ? found : undefined;
+    },
+  };
+}
+
+const constantOrder = ['length', 'angle', 'spindleSpeed', 'feedPerRev', 'surfaceSpeed', 'feedRate', 'time'] as const;
+
+/** A constant in its base unit. Without a quantity, the unit tells: every unit of length is one only. */
+function constant(value: number, unit: string, quantity?: string): number {
+  const found = [quantity, ...constantOrder].find(
+    (one) => one !== undefined && findUnit(unit, one as 'length') !== undefined,
+  );
+  return found === undefined ? value : toBase(value, unit, found as 'length');
+}

@@ -1,0 +1,119 @@
+/** Checks that a machine kind hangs together: its roles, hazards and walks name facts it has. */
+
+import type { Condition } from './condition-shape.ts';
+import type { Fault, Path } from './fault.ts';
+import type { MachineKind } from './kind-shape.ts';
+import { listed, suggestion } from './nearest.ts';
+import type { FileResult } from './read-file.ts';
+import { readKindFile } from './read-file.ts';
+import type { Complain } from './resolve-values.ts';
+
+/** Moments every machine kind has: they follow from what a step does. */
+export const commonMoments = ['start', 'cutting', 'hands', 'measuring', 'end'] as const;
+
+/** Reads a machine kind and checks that its names meet. */
+export function readKind(file: string, text: string): FileResult<MachineKind> {
+  const read = readKindFile(file, text);
+  if (!read.ok) return read;
+  const faults: Fault[] = [];
+  checkKind(read.value, (path, message) => faults.push(read.source.fault(path, message)));
+  return faults.length > 0 ? { ok: false, faults } : read;
+}
+
+export function checkKind(kind: MachineKind, complain: Complain): void {
+  checkUnique(kind.facts, ['facts'], 'fact', complain);
+  checkUnique(kind.hazards, ['hazards'], 'hazard', complain);
+  checkUnique(kind.walks, ['walks'], 'walk', complain);
+  checkUnique(kind.parts, ['parts'], 'part', complain);
+  kind.facts.forEach((fact, index) => {
+    checkUnique(fact.states, ['facts', index, 'states'], 'state', complain);
+    if (fact.part !== undefined) checkPart(fact.part, kind, ['facts', index, 'part'], complain);
+  });
+  for (const [role, { fact, ...states }] of Object.entries(kind.roles)) {
+    for (const [key, state] of Object.entries(states)) {
+      checkFactState(fact, String(state), kind, ['roles', role, key], complain);
+    }
+  }
+  kind.hazards.forEach((hazard, index) => {
+    checkCondition(hazard.never, kind, ['hazards', index, 'never'], complain);
+  });
+  kind.walks.forEach((walk, at) => {
+    checkUnique(walk.items, ['walks', at, 'items'], 'item', complain);
+    walk.items.forEach((item, index) => {
+      const path: Path = ['walks', at, 'items', index];
+      checkWanted(item.needs, kind, [...path, 'needs'], complain);
+      if (item.part !== undefined) checkPart(item.part, kind, [...path, 'part'], complain);
+    });
+  });
+}
+
+export function checkUnique(
+  list: readonly { readonly id: string }[],
+  path: Path,
+  what: string,
+  complain: Complain,
+): void {
+  const seen = new Set<string>();
+  list.forEach(({ id }, index) => {
+    if (seen.has(id)) complain([...path, index, 'id'], `The ${what} "${id}" stands twice. Give one of them another id.`);
+    seen.add(id);
+  });
+}
+
+export function checkWanted(
+  wanted: Readonly<Record<string, string>>,
+  kind: MachineKind,
+  path: Path,
+  complain: Complain,
+): void {
+  for (const [fact, state] of Object.entries(wanted)) {
+    checkFactState(fact, state, kind, [...path, fact], complain);
+  }
+}
+
+export function checkFactState(
+  factId: string,
+  state: string,
+  kind: MachineKind,
+  path: Path,
+  complain: Complain,
+): void {
+  const fact = kind.facts.find((one) => one.id === factId);
+  const facts = kind.facts.map((one) => one.id);
+  if (!fact) {
+    complain(path, `The ${kind.id} has no fact "${factId}".${suggestion(factId, facts)} It has: ${listed(facts, 24)}.`);
+    return;
+  }
+  const states = fact.states.map((one) => one.id);
+  if (states.includes(state)) return;
+  complain(path, `The fact "${factId}" is never "${state}".${suggestion(state, states)} It is: ${listed(states)}.`);
+}
+
+export function checkPart(part: string, kind: MachineKind, path: Path, complain: Complain): void {
+  const parts = kind.parts.map((one) => one.id);
+  if (parts.includes(part)) return;
+  complain(path, `The ${kind.id} has no part "${part}".${suggestion(part, parts)} It has: ${listed(parts, 30)}.`);
+}
+
+export function checkMoment(moment: string, kind: MachineKind, path: Path, complain: Complain): void {
+  const moments = [...commonMoments, ...kind.moments];
+  if (moments.includes(moment)) return;
+  complain(path, `The ${kind.id} has no moment "${moment}".${suggestion(moment, moments)} It has: ${listed(moments)}.`);
+}
+
+function checkCondition(condition: Condition, kind: MachineKind, path: Path, complain: Complain): void {
+  if ('all' in condition) {
+    condition.all.forEach((one, index) => {
+      checkCondition(one, kind, [...path, 'all', index], complain);
+    });
+  } else if ('any' in condition) {
+    condition.any.forEach((one, index) => {
+      checkCondition(one, kind, [...path, 'any', index], complain);
+    });
+  } else if ('moment' in condition) {
+    checkMoment(condition.moment, kind, [...path, 'moment'], complain);
+  } else if ('fact' in condition) {
+    const state = 'is' in condition ? condition.is : condition.not;
+    checkFactState(condition.fact, state, kind, path, complain);
+  }
+}

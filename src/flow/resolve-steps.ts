@@ -1,0 +1,201 @@
+/** Checks that the steps of a flow meet: targets, facts, parts, values and words. */
+
+import type { Quantity } from '../trade/index.ts';
+import type { Path } from './fault.ts';
+import type { FlowFile, Reading, Step } from './flow-shape.ts';
+import type { MachineKind } from './kind-shape.ts';
+import { listed, suggestion } from './nearest.ts';
+import { checkMoment, checkPart, checkUnique, checkWanted } from './resolve-kind.ts';
+import { namesIn } from './resolve-texts.ts';
+import { type Complain, checkRef, checkUnit } from './resolve-values.ts';
+import { meaningOf, readingOf, type Scope } from './scope.ts';
+import { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
+import type { ValueRef } from './words-shape.ts';
+
+export interface StepCheck {
+  readonly flow: FlowFile;
+  readonly kind: MachineKind;
+  readonly scope: Scope;
+  readonly graph: StepGraph;
+  readonly complain: Complain;
+}
+
+export function checkSteps(check: StepCheck): void {
+  const { flow, kind, complain } = check;
+  checkUnique(flow.steps, ['steps'], 'step', complain);
+  for (const [name, wanted] of Object.entries(flow.gates)) {
+    checkWanted(wanted, kind, ['gates', name], complain);
+  }
+  flow.steps.forEach((step, index) => {
+    checkStep(step, ['steps', index], check);
+  });
+}
+
+function checkStep(step: Step, path: Path, check: StepCheck): void {
+  const { kind, complain, flow } = check;
+  if (step.id === endStep) complain([...path, 'id'], '"end" means the end of the flow. Give the step another id.');
+  step.gates.forEach((gate, index) => {
+    const names = Object.keys(flow.gates);
+    if (names.includes(gate)) return;
+    complain([...path, 'gates', index], `This flow has no gate "${gate}".${suggestion(gate, names)} It has: ${listed(names)}.`);
+  });
+  checkWanted(step.needs, kind, [...path, 'needs'], complain);
+  for (const fact of Object.keys(step.remedies)) checkFactName(fact, [...path, 'remedies', fact], check);
+  if (step.part !== undefined) checkPart(step.part, kind, [...path, 'part'], complain);
+  if (step.moment !== undefined) checkMoment(step.moment, kind, [...path, 'moment'], complain);
+  checkTargets(step, path, check);
+  checkFigures(step, path, check);
+  checkByKind(step, path, check);
+  checkSentences(step, path, check);
+}
+
+function checkFactName(fact: string, path: Path, { kind, complain }: StepCheck): void {
+  const facts = kind.facts.map((one) => one.id);
+  if (facts.includes(fact)) return;
+  complain(path, `The ${kind.id} has no fact "${fact}".${suggestion(fact, facts)} It has: ${listed(facts, 24)}.`);
+}
+
+const targetKeys = ['next', 'within', 'rework', 'lost'] as const;
+
+function checkTargets(step: Step, path: Path, check: StepCheck): void {
+  for (const key of targetKeys) {
+    const target = (step as Partial<Record<(typeof targetKeys)[number], string>>)[key];
+    if (target !== undefined) checkTarget(step, target, [...path, key], check);
+  }
+  if (step.kind !== 'choose') return;
+  step.options.forEach((option, index) => {
+    checkTarget(step, option.next, [...path, 'options', index, 'next'], check);
+  });
+  checkUnique(step.options, [...path, 'options'], 'option', check.complain);
+}
+
+function checkTarget(step: Step, target: string, path: Path, { flow, complain }: StepCheck): void {
+  const ids = flow.steps.map((one) => one.id);
+  if (target === endStep || ids.includes(target)) return;
+  complain(path, `Step "${step.id}" goes to "${target}", which this flow does not have.${suggestion(target, [...ids, endStep])} It has: ${listed(ids)}.`);
+}
+
+function checkFigures(step: Step, path: Path, check: StepCheck): void {
+  step.figures.forEach((figure, index) => {
+    checkValue(figure.value, 'number', [...path, 'figures', index, 'value'], step, check);
+  });
+}
+
+function checkByKind(step: Step, path: Path, check: StepCheck): void {
+  const { kind, complain } = check;
+  if (step.kind === 'check') checkWanted(step.facts, kind, [...path, 'facts'], complain);
+  if (step.kind === 'do') {
+    checkWanted(step.begins, kind, [...path, 'begins'], complain);
+    checkWanted(step.ends, kind, [...path, 'ends'], complain);
+  }
+  if (step.kind === 'cut' || step.kind === 'passes') {
+    checkValue(step.speed, 'spindleSpeed', [...path, 'speed'], step, check);
+    for (const key of ['depth', 'length'] as const) {
+      const value = step[key];
+      if (value) checkValue(value, 'length', [...path, key], step, check);
+    }
+    if (step.feed) checkValue(step.feed, 'feedPerRev', [...path, 'feed'], step, check);
+  }
+  const reading = readingOf(step);
+  if (reading) checkReading(reading, step, path, check);
+}
+
+const sizeKeys = ['lower', 'upper', 'from', 'finish', 'deepest', 'finishAllowance'] as const;
+
+function checkReading(reading: Reading, step: Step, path: Path, check: StepCheck): void {
+  const place = [...path, 'reading'];
+  if (!checkUnit(reading.quantity, reading.unit, place, check.complain)) return;
+  const quantity: Quantity = reading.quantity;
+  for (const key of ['min', 'max', 'expected'] as const) {
+    const value = reading[key];
+    if (value) checkValue(value, quantity, [...place, key], step, check);
+  }
+  for (const key of sizeKeys) {
+    const value = (step as Partial<Record<(typeof sizeKeys)[number], ValueRef>>)[key];
+    if (value) checkValue(value, quantity, [...path, key], step, check);
+  }
+}
+
+function checkValue(
+  ref: ValueRef,
+  wanted: Quantity | 'number',
+  path: Path,
+  step: Step,
+  check: StepCheck,
+): void {
+  checkRef(ref, wanted === 'number' ? 'number' : { quantity: wanted }, check.scope, path, check.complain);
+  for (const reading of readingsBehind(ref, check.scope)) checkTaken(reading, step, path, check);
+}
+
+/** The readings a value is worked out from, through any number of workings. */
+export function readingsBehind(ref: ValueRef, scope: Scope): readonly string[] {
+  if ('reading' in ref) return scope.readings.has(ref.reading) ? [ref.reading] : [];
+  if (!('working' in ref)) return [];
+  const given = Object.values(scope.workings.get(ref.working)?.given ?? {});
+  return given
+    .filter((inner) => !('working' in inner && inner.working === ref.working))
+    .flatMap((inner) => readingsBehind(inner, scope));
+}
+
+/** A value may be used only where every path has taken the reading behind it. */
+function checkTaken(reading: string, step: Step, path: Path, check: StepCheck): void {
+  const taken = check.scope.readings.get(reading);
+  if (!taken || alwaysAfter(check.graph, step.id, taken.step.id)) return;
+  check.complain(
+    path,
+    `Step "${step.id}" uses the reading "${reading}", but not every path to it goes through step "${taken.step.id}", where it is taken.`,
+  );
+}
+
+/** Names that a step can put into its sentences beside inputs, workings and readings. */
+function ownNames(step: Step): readonly string[] {
+  if (step.kind === 'passes') return ['speed', 'feed', 'depth', 'dial', 'left', 'size', 'lower', 'upper'];
+  if (step.kind === 'cut') return ['speed', 'feed', 'depth', 'length'];
+  return step.kind === 'inspect' ? ['lower', 'upper'] : [];
+}
+
+function checkSentences(step: Step, path: Path, check: StepCheck): void {
+  const place = (key: string): Path => [...path, key];
+  checkText(step.say, place('say'), step, check);
+  if (step.why !== undefined) checkText(step.why, place('why'), step, check);
+  step.cautions.forEach((text, index) => {
+    checkText(text, [...path, 'cautions', index], step, check);
+  });
+  for (const [fact, text] of Object.entries(step.remedies)) {
+    checkText(text, [...path, 'remedies', fact], step, check);
+  }
+}
+
+function checkText(text: string, path: Path, step: Step, check: StepCheck): void {
+  const { names, strange } = namesIn(text);
+  for (const one of strange) {
+    check.complain(path, `"${one}" in braces is no name of a value. Write {name} or {name.part}; formulas are trade rules, not text.`);
+  }
+  for (const name of names) {
+    if (ownNames(step).includes(name)) continue;
+    const ref = refOfName(name, check.scope);
+    if (ref) checkSpoken(ref, path, step, check);
+    else {
+      const known = [...check.scope.inputs.keys(), ...check.scope.workings.keys(), ...check.scope.readings.keys(), ...ownNames(step)];
+      check.complain(path, `There is no value "${name}" to put into this sentence.${suggestion(name, known)} There are: ${listed(known)}.`);
+    }
+  }
+}
+
+function checkSpoken(ref: ValueRef, path: Path, step: Step, check: StepCheck): void {
+  const meaning = meaningOf(ref, check.scope);
+  if (typeof meaning === 'string') check.complain(path, meaning);
+  for (const reading of readingsBehind(ref, check.scope)) {
+    const own = readingOf(step)?.id === reading;
+    if (!own) checkTaken(reading, step, path, check);
+  }
+}
+
+/** What {name} or {name.part} in a sentence stands for. */
+export function refOfName(name: string, scope: Scope): ValueRef | undefined {
+  const [head = '', part] = name.split('.');
+  if (scope.workings.has(head)) return part === undefined ? { working: head } : { working: head, part };
+  if (part !== undefined) return undefined;
+  if (scope.inputs.has(head)) return { input: head };
+  return scope.readings.has(head) ? { reading: head } : undefined;
+}
