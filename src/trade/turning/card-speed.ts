@@ -1,7 +1,7 @@
 /** The speed to set: the next lower one the machine's card has, never above any limit. */
 
 import { aList, aNumber } from '../inputs.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleAnswer, RuleInput, RuleValues } from '../rule.ts';
 import { show, showList } from '../show.ts';
 import { GROOVER } from '../sources.ts';
 import { fault, listOf, numberIf, numberOf } from '../values.ts';
@@ -34,6 +34,12 @@ export const cardInputs = [
   optionalLimit('workLimit', 'highest speed the work allows (overhang, balance, tool)'),
 ] as const;
 
+/** The same, for questions that may be asked away from a machine: the card may be left out. */
+export const looseCardInputs: readonly RuleInput[] = cardInputs.map((input) => ({
+  ...input,
+  optional: true,
+}));
+
 const LIMIT_NAMES = [
   ['chuckLimit', "the chuck's mark"],
   ['cardLimit', "the card's top speed"],
@@ -64,7 +70,16 @@ interface Choice {
   readonly said: string;
 }
 
+function withoutCard(ceiling: Limit): Choice {
+  return {
+    speed: ceiling.speed,
+    ruledBy: ceiling.name,
+    said: `set at most ${show(ceiling.speed, 4)}`,
+  };
+}
+
 function choose(ideal: Limit, speeds: readonly number[], ceiling: Limit): Choice {
+  if (speeds.length === 0) return withoutCard(ceiling);
   const top = Math.max(...speeds);
   const allowed = speeds.filter((speed) => speed <= ceiling.speed * NEAR);
   if (allowed.length === 0) {
@@ -84,7 +99,7 @@ function choose(ideal: Limit, speeds: readonly number[], ceiling: Limit): Choice
 /**
  * The card's speed in rev/min for a surface speed (m/min) on a diameter (mm), with the limit that
  * ruled. When even the lowest card speed is above the chuck, card or work limit there is none.
- * `values` holds the inputs named in `cardInputs`.
+ * `values` holds the inputs named in `cardInputs`; without `speeds` the answer is the lowest limit.
  */
 export function cardSpeed(wanted: number, diameter: number, values: RuleValues): RuleAnswer {
   const speeds = listOf(values, 'speeds');
@@ -127,14 +142,8 @@ export const cardSpeedRule: Rule = {
     'Out-of-balance work, long overhang or an open jaw needs less than this.',
     'Change belts or gears only with the spindle stopped and the machine isolated as local rules say.',
   ],
-  work: (values) => {
-    const answer = cardSpeed(
-      numberOf(values, 'surfaceSpeed'),
-      numberOf(values, 'diameter'),
-      values,
-    );
-    return answer;
-  },
+  work: (values) =>
+    cardSpeed(numberOf(values, 'surfaceSpeed'), numberOf(values, 'diameter'), values),
 };
 
 export const nextCardSpeedRule: Rule = {

@@ -1,12 +1,42 @@
-/** Turning, facing and boring. */
+/** Turning, facing, boring and parting. */
 
 import type { Rule } from '../rule.ts';
 import { cardSpeedRule, nextCardSpeedRule } from './card-speed.ts';
+import { dialSettingRule } from './dial.ts';
+import { cardFeedRule, feedPerRevRule, feedRateRule, turningFeedRule } from './feed.ts';
+import { nextPassRule } from './next-pass.ts';
+import { partingBladeRule, partingSpeedRule } from './parting.ts';
+import { passPlanRule } from './pass-plan.ts';
+import { speedForMaterialRule } from './speed-for.ts';
 import { spindleSpeedRule, surfaceSpeedRule } from './spindle-speed.ts';
+import {
+  constantFacingTimeRule,
+  cuttingTimeRule,
+  facingTimeRule,
+  speedForTimeRule,
+  turningRemovalRule,
+  turningTimeRule,
+} from './time.ts';
 
 export const turningRules: readonly Rule[] = [
   spindleSpeedRule,
   surfaceSpeedRule,
   cardSpeedRule,
   nextCardSpeedRule,
+  speedForMaterialRule,
+  turningFeedRule,
+  cardFeedRule,
+  feedRateRule,
+  feedPerRevRule,
+  passPlanRule,
+  nextPassRule,
+  dialSettingRule,
+  turningTimeRule,
+  cuttingTimeRule,
+  facingTimeRule,
+  constantFacingTimeRule,
+  speedForTimeRule,
+  turningRemovalRule,
+  partingSpeedRule,
+  partingBladeRule,
 ];

@@ -1,0 +1,95 @@
+/** Parting off: how fast, and how far the blade may stick out. */
+
+import { aLength, aNumber } from '../inputs.ts';
+import { cuttingSpeed } from '../materials/cutting-speed.ts';
+import { coolantInput, materialInput, questionOf, toolInput } from '../materials/inputs.ts';
+import { materialNamed } from '../materials/table.ts';
+import { lengthPart, part } from '../part.ts';
+import type { Rule } from '../rule.ts';
+import { show } from '../show.ts';
+import { PRACTICE } from '../sources.ts';
+import { fault, numberOf, wordOf } from '../values.ts';
+import { cardSpeed, looseCardInputs } from './card-speed.ts';
+
+/** How far a blade may stick out, in blade widths. */
+export const LONGEST_IN_WIDTHS = 8;
+
+const cautions = [
+  'Part close to the chuck, with the tool on centre and square to the work.',
+  'Never part between centres right through; leave a stub, stop, and saw or break it.',
+];
+
+export const partingSpeedRule: Rule = {
+  name: 'parting-speed',
+  title: 'Spindle speed for parting off',
+  topic: 'parting',
+  inputs: [
+    aLength('diameter', 3000, 'diameter of the bar'),
+    materialInput,
+    toolInput,
+    coolantInput,
+    ...looseCardInputs,
+  ],
+  output: {
+    quantity: 'spindleSpeed',
+    meaning: 'speed to set',
+    parts: { ideal: 'spindleSpeed', surfaceSpeed: 'surfaceSpeed' },
+  },
+  formula: 'parting speed of the material, 1000 v ÷ (π D), next lower on the card',
+  source: `Materials table; parting at half to six tenths of turning: ${PRACTICE}`,
+  cautions,
+  work: (values) => {
+    const material = materialNamed(wordOf(values, 'material'));
+    const speed = cuttingSpeed(material, questionOf(values, 'part'));
+    if (!speed.ok) return speed;
+    const answer = cardSpeed(speed.value, numberOf(values, 'diameter'), values);
+    if (!answer.ok) return answer;
+    return { ...answer, working: `${speed.working}; ${answer.working}` };
+  },
+};
+
+export const partingBladeRule: Rule = {
+  name: 'parting-blade',
+  title: 'How far the parting blade sticks out',
+  topic: 'parting',
+  inputs: [
+    aLength('diameter', 500, 'diameter of the bar'),
+    aNumber('boreDiameter', 'length', [0, 500], 'bore of a tube; 0 for solid bar', { default: 0 }),
+    aLength('bladeWidth', 12, 'width of the blade'),
+  ],
+  output: {
+    quantity: 'length',
+    meaning: 'overhang to set',
+    parts: { longest: 'length', widths: 'ratio' },
+  },
+  formula: 'overhang = (D − bore) ÷ 2 + 2 mm, not more than 8 × the width of the blade',
+  source: PRACTICE,
+  cautions,
+  work: (values) => {
+    const diameter = numberOf(values, 'diameter');
+    const bore = numberOf(values, 'boreDiameter');
+    const width = numberOf(values, 'bladeWidth');
+    if (bore >= diameter) {
+      return fault(
+        `A bore of ${show(bore)} mm leaves nothing of ${show(diameter)} mm bar; give a smaller bore.`,
+      );
+    }
+    const value = (diameter - bore) / 2 + 2;
+    const longest = LONGEST_IN_WIDTHS * width;
+    if (value > longest) {
+      return fault(
+        `The cut needs ${show(value)} mm of blade and a ${show(width)} mm blade may stick out ${show(longest)} mm; ` +
+          'take a wider blade, or part from both sides or saw.',
+      );
+    }
+    return {
+      ok: true,
+      value,
+      working: `(${show(diameter)} − ${show(bore)}) ÷ 2 + 2 = ${show(value)} mm; allowed 8 × ${show(width)} = ${show(longest)} mm`,
+      parts: {
+        longest: lengthPart(longest, 'longest overhang of this blade'),
+        widths: part(value / width, 'ratio', 'overhang in blade widths'),
+      },
+    };
+  },
+};
