@@ -1,0 +1,104 @@
+/** How alike two words sound, roughly: spelling turned into a row of sounds, and a distance between rows. */
+
+/** Longest first. Capital letters stand for sounds of two letters: X sh, C ch, T th, N ng, Z zh. */
+const SOUNDS: readonly (readonly [RegExp, string])[] = [
+  [/tch|ch/g, 'C'],
+  [/sh|ti(?=on)|ci(?=a|o)/g, 'X'],
+  [/ph|gh(?=t$)/g, 'f'],
+  [/th/g, 'T'],
+  [/ng/g, 'N'],
+  [/^kn|^gn/g, 'n'],
+  [/^wr/g, 'r'],
+  [/wh/g, 'w'],
+  [/ck/g, 'k'],
+  [/qu/g, 'kw'],
+  [/x/g, 'ks'],
+  [/c(?=[eiy])/g, 's'],
+  [/c/g, 'k'],
+  [/dge|g(?=e$)/g, 'j'],
+  [/mb$/g, 'm'],
+  [/q/g, 'k'],
+  [/(?<=[^aeiou])e$/g, ''],
+  [/(.)\1+/g, '$1'],
+];
+
+const VOWEL = /[aeiouy]/;
+
+/** Pairs made at the same place in the mouth: the commonest mishearings in noise. */
+const NEIGHBOURS = [
+  'pb',
+  'td',
+  'kg',
+  'fv',
+  'sz',
+  'CX',
+  'Cj',
+  'Tf',
+  'Td',
+  'Tt',
+  'Tv',
+  'mn',
+  'nN',
+  'sX',
+  'lr',
+  'wr',
+  'fs',
+  'sT',
+];
+const near = new Set(NEIGHBOURS.flatMap((pair) => [pair, `${pair[1]}${pair[0]}`]));
+
+const heardAs = new Map<string, string>();
+const MOST_KEPT = 4000;
+
+/** The word as a row of sounds: "next" and "necks" become nearly the same. */
+export function soundsOf(word: string): string {
+  const kept = heardAs.get(word);
+  if (kept !== undefined) return kept;
+  let row = word
+    .toLowerCase()
+    .replace(/[^a-z]/g, '')
+    .replace(/gh(?!t$)/g, '')
+    .replace(/ght$/, 't');
+  for (const [spelt, sound] of SOUNDS) row = row.replace(spelt, sound);
+  if (heardAs.size >= MOST_KEPT) heardAs.clear();
+  heardAs.set(word, row);
+  return row;
+}
+
+function swap(a: string, b: string): number {
+  if (a === b) return 0;
+  if (VOWEL.test(a) && VOWEL.test(b)) return 0.4;
+  return near.has(a + b) ? 0.5 : 1;
+}
+
+function drop(sound: string): number {
+  return sound === 'h' || VOWEL.test(sound) ? 0.6 : 0.9;
+}
+
+function distance(a: string, b: string): number {
+  let row = [0];
+  for (const sound of b) row.push((row.at(-1) ?? 0) + drop(sound));
+  for (const sound of a) {
+    const next = [(row[0] ?? 0) + drop(sound)];
+    for (let at = 0; at < b.length; at++) {
+      const other = b[at] ?? '';
+      next.push(
+        Math.min(
+          (row[at] ?? 0) + swap(sound, other),
+          (row[at + 1] ?? 0) + drop(sound),
+          (next[at] ?? 0) + drop(other),
+        ),
+      );
+    }
+    row = next;
+  }
+  return row.at(-1) ?? 0;
+}
+
+/** 1 for the same sounds, towards 0 for nothing in common. Words without letters are alike only when equal. */
+export function soundAlike(a: string, b: string): number {
+  if (a === b) return 1;
+  const [left, right] = [soundsOf(a), soundsOf(b)];
+  if (left === '' || right === '') return 0;
+  return Math.max(0, 1 - distance(left, right) / Math.max(left.length, right.length));
+}
