@@ -1,0 +1,51 @@
+/** The name of the lit part, large, with a line down to it. */
+import type { Point } from './picture.ts';
+import { GROUND, LABEL_BAND, LINE, PICTURE_WIDTH } from './picture.ts';
+
+const NAME_SIZE = 38;
+const WAY_SIZE = 28;
+const MARGIN = 10;
+
+/** Draws the name (and the way to move, when there is one) over the part, kept inside the picture. */
+export function PartLabel({
+  name,
+  way,
+  at,
+}: {
+  readonly name: string;
+  readonly way?: string | undefined;
+  readonly at: Point;
+}) {
+  const half = Math.max(textWidth(name, NAME_SIZE), textWidth(way ?? '', WAY_SIZE)) / 2;
+  const middle = Math.min(Math.max(at.x, MARGIN + half), PICTURE_WIDTH - MARGIN - half);
+  const foot = way === undefined ? 54 : LABEL_BAND;
+  return (
+    <g class="part-label" pointer-events="none" text-anchor="middle" fill={LINE}>
+      <Leader from={{ x: middle, y: foot }} to={at} />
+      <text x={middle} y="36" font-size={NAME_SIZE} font-weight="700">
+        {name}
+      </text>
+      {way !== undefined && (
+        <text x={middle} y="70" font-size={WAY_SIZE}>
+          {way}
+        </text>
+      )}
+    </g>
+  );
+}
+
+function Leader({ from, to }: { readonly from: Point; readonly to: Point }) {
+  const line = `M${from.x} ${from.y} L${to.x} ${to.y}`;
+  return (
+    <>
+      <path d={line} fill="none" stroke={GROUND} stroke-width="8" />
+      <path d={line} fill="none" stroke={LINE} stroke-width="3" />
+      <circle cx={to.x} cy={to.y} r="6" stroke={GROUND} stroke-width="3" paint-order="stroke" />
+    </>
+  );
+}
+
+/** Room a bold line of text takes, from the mean width of a letter in a plain sans-serif. */
+function textWidth(text: string, size: number): number {
+  return text.length * size * 0.6;
+}
