@@ -6,7 +6,7 @@ export { splitCorrection } from './correction.ts';
 export { digitsInWords, ordinalOfInteger, wordsOfInteger } from './integer-words.ts';
 export { clauses, joinList } from './list-out.ts';
 export { type Match, matchHeard, type Sayable } from './match.ts';
-export { readNumber, type SpokenNumber, type WantedNumber } from './number-in.ts';
+export { readNumber, type SpokenNumber } from './number-in.ts';
 export {
   type Manner,
   sayDigits,
@@ -15,6 +15,7 @@ export {
   showFraction,
   showNumber,
 } from './number-out.ts';
+export type { WantedNumber } from './number-readings.ts';
 export { denies, normalise } from './plain-text.ts';
 export { soundAlike, soundsOf } from './sound-alike.ts';
 export { UNIT_IDS, unitName, unitOf, unitShown } from './units-spoken.ts';

@@ -1,7 +1,8 @@
 /** An amount with the unit said after it: the pieces that one spoken number is made of. */
 import { compare, type Exact, ONE, plus } from './exact.ts';
-import { type Amount, amounts, ruleParts, type Span, type Words } from './number-grammar.ts';
+import { type Amount, amounts, ruleParts } from './number-amounts.ts';
 import { MILS, SIGNS, THOU_ALIKE } from './number-lexicon.ts';
+import type { Span, Words } from './number-wholes.ts';
 import { LONGEST_UNIT_NAME, type Unit, unitOf, unitsHeard } from './units-spoken.ts';
 
 export interface Term {
