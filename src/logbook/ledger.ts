@@ -1,0 +1,156 @@
+/** Runs, kept entry by entry: the ledger of the bench over IndexedDB. */
+
+import type { KeptReading, KeptRun, Ledger, RunEntry, RunHead, RunSource } from '../bench/ports.ts';
+import type { Database, Reading, Writing } from './database.ts';
+import { LogbookFault } from './fault.ts';
+import {
+  fromStore,
+  type ReadingRow,
+  readingRow,
+  runEntry,
+  runHead,
+  runSource,
+  toWrite,
+} from './rows.ts';
+import { sameData } from './same-data.ts';
+
+/** @param report hears of a damaged head, which is left out of the list */
+export function ledgerIn(db: Database, report: (fault: LogbookFault) => void): Ledger {
+  return {
+    start: (head, source) => start(db, head, source),
+    append: (entry) => append(db, entry),
+    finish: (runId, end) => finish(db, runId, end),
+    read: (runId) => read(db, runId),
+    list: () => list(db, report),
+  };
+}
+
+async function start(db: Database, head: RunHead, source: RunSource): Promise<void> {
+  const headRow = toWrite(runHead, head, 'The head of the run');
+  const sourceRow = toWrite(runSource, source, 'The text of the flow');
+  if (headRow.sourceKey !== sourceRow.key) {
+    throw new LogbookFault('unfit', 'The run names another source than the one that came with it.');
+  }
+  await db.write(['runs', 'sources'], async (tx) => {
+    const runs = tx.objectStore('runs');
+    if (isNew(await runs.get(headRow.id), headRow, `Run ${headRow.id}`)) await runs.add(headRow);
+    // The key is a hash of the text, so putting it again changes nothing, or mends a damaged row.
+    await tx.objectStore('sources').put(sourceRow);
+  });
+}
+
+/** Refused unless the run exists and the entry is its next one, or is already there as it is. */
+async function append(db: Database, entry: RunEntry): Promise<void> {
+  const row = toWrite(runEntry, entry, 'The entry');
+  const name = `Entry ${row.seq} of run ${row.runId}`;
+  await db.write(['runs', 'entries'], async (tx) => {
+    const entries = tx.objectStore('entries');
+    const before = await (row.seq === 0
+      ? tx.objectStore('runs').getKey(row.runId)
+      : entries.getKey([row.runId, row.seq - 1]));
+    if (before === undefined) throw new LogbookFault('unfit', `${name} has nothing before it.`);
+    if (isNew(await entries.get([row.runId, row.seq]), row, name)) await entries.add(row);
+  });
+}
+
+/**
+ * Judges a row that is written once and never changed. The same row again is no fault: after a
+ * lost connection nobody knows whether the first try was kept.
+ *
+ * @param there what stands under its key now, if anything
+ * @throws LogbookFault 'taken' when something else stands there
+ */
+function isNew(there: unknown, row: unknown, name: string): boolean {
+  if (there === undefined) return true;
+  if (sameData(there, row)) return false;
+  throw new LogbookFault('taken', `${name} is already written, and differently: by another tab?`);
+}
+
+async function finish(
+  db: Database,
+  runId: string,
+  end: Parameters<Ledger['finish']>[1],
+): Promise<void> {
+  await db.write(['runs', 'readings'], async (tx) => {
+    const head = await headOf(tx, runId);
+    if (head === null) throw new LogbookFault('unfit', `There is no run ${runId} to finish.`);
+    const ended = { ...head, status: end.status, endedAt: end.endedAt };
+    await tx.objectStore('runs').put(toWrite(runHead, ended, 'The end of the run'));
+    await putReadings(tx, runId, end.readings);
+  });
+}
+
+/** Replaces the readings of a run. */
+export async function putReadings(tx: Writing, runId: string, readings: readonly KeptReading[]) {
+  const store = tx.objectStore('readings');
+  await store.delete(rowsOf(runId));
+  for (const row of readingRows(runId, readings)) await store.put(row);
+}
+
+export function readingRows(runId: string, readings: readonly KeptReading[]) {
+  return readings.map((reading, place) =>
+    toWrite(readingRow, { runId, place, reading }, `Reading "${reading.label}"`),
+  );
+}
+
+/** A run with a damaged or missing row is not given at all: replayed, it would be another run. */
+async function read(db: Database, runId: string): Promise<KeptRun | null> {
+  return db.read(['runs', 'entries', 'sources', 'readings'], async (tx) => {
+    const head = await headOf(tx, runId);
+    if (head === null) return null;
+    const source = await tx.objectStore('sources').get(head.sourceKey);
+    const entries = await tx.objectStore('entries').getAll(rowsOf(runId));
+    const readings = await tx.objectStore('readings').getAll(rowsOf(runId));
+    return {
+      head,
+      source: fromStore(runSource, source, `The flow text of run ${runId}`),
+      entries: entries.map((row, place) => entryAt(row, place, runId)),
+      readings: readings.map((row, place) => readingAt(row, place, runId).reading),
+    };
+  });
+}
+
+async function headOf(tx: Reading | Writing, runId: string): Promise<RunHead | null> {
+  const row = await tx.objectStore('runs').get(runId);
+  return row === undefined ? null : fromStore(runHead, row, `The head of run ${runId}`);
+}
+
+function entryAt(row: unknown, place: number, runId: string): RunEntry {
+  const entry = fromStore(runEntry, row, `Entry ${place} of run ${runId}`);
+  if (entry.seq === place) return entry;
+  throw new LogbookFault('damaged', `Entry ${place} of run ${runId} is missing.`);
+}
+
+function readingAt(row: unknown, place: number, runId: string): ReadingRow {
+  return fromStore(readingRow, row, `Reading ${place} of run ${runId}`);
+}
+
+/** All keys [runId, n]: an array is greater than every number. */
+export function rowsOf(runId: string): IDBKeyRange {
+  return IDBKeyRange.bound([runId, 0], [runId, []]);
+}
+
+async function list(
+  db: Database,
+  report: (fault: LogbookFault) => void,
+): Promise<readonly RunHead[]> {
+  const rows = await db.read(['runs'], (tx) => tx.objectStore('runs').getAll());
+  return rows
+    .flatMap((row) => whole(() => fromStore(runHead, row, `The head of run ${idIn(row)}`), report))
+    .sort((one, other) => other.startedAt - one.startedAt);
+}
+
+/** The result in a list, or an empty list when the row was damaged, which is reported. */
+export function whole<T>(parse: () => T, report: (fault: LogbookFault) => void): readonly T[] {
+  try {
+    return [parse()];
+  } catch (error) {
+    if (!(error instanceof LogbookFault)) throw error;
+    report(error);
+    return [];
+  }
+}
+
+function idIn(row: unknown): string {
+  return typeof row === 'object' && row !== null && 'id' in row ? String(row.id) : '(unknown)';
+}
