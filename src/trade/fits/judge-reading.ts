@@ -13,6 +13,11 @@ interface Judged {
   readonly amount: number;
 }
 
+/** mm; far below any gauge, only there so that 24.98 + 0.002 counts as 24.982. */
+const SAME_WITHIN = 1e-9;
+
+const beyond = (amount: number) => (amount > SAME_WITHIN ? amount : 0);
+
 /**
  * Judges a reading. An outside feature that is too large, or an inside one that is too small, still
  * has metal to come off; the other way round it is lost. All in mm.
@@ -23,8 +28,8 @@ export function judge(
   upper: number,
   side: 'outside' | 'inside',
 ): Judged {
-  const over = Math.max(reading - upper, 0);
-  const under = Math.max(lower - reading, 0);
+  const over = beyond(reading - upper);
+  const under = beyond(lower - reading);
   if (over === 0 && under === 0) return { word: 'within', amount: 0 };
   const metalLeft = side === 'outside' ? over > 0 : under > 0;
   return { word: metalLeft ? 'rework' : 'lost', amount: Math.max(over, under) };
