@@ -1,10 +1,10 @@
 /** A hole and a shaft together: how loose or how tight they can come out. */
 
-import { impossible, numberOf, wordOf } from '../given.ts';
 import { aLength, aText } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, numberOf, wordOf } from '../values.ts';
 import { classDeviations, parseClass } from './deviations.ts';
 import { signed } from './limits-of-size.ts';
 import { largestSize } from './steps.ts';
@@ -26,10 +26,10 @@ function work(values: RuleValues): RuleAnswer {
   const size = numberOf(values, 'size');
   const [holeClass, shaftClass] = [wordOf(values, 'hole').trim(), wordOf(values, 'shaft').trim()];
   const mixed = swapped(holeClass, shaftClass);
-  if (mixed !== undefined) return impossible(mixed);
+  if (mixed !== undefined) return fault(mixed);
   const [hole, shaft] = [classDeviations(size, holeClass), classDeviations(size, shaftClass)];
-  if ('fault' in hole) return impossible(hole.fault);
-  if ('fault' in shaft) return impossible(shaft.fault);
+  if ('fault' in hole) return fault(hole.fault);
+  if ('fault' in shaft) return fault(shaft.fault);
   const [most, least] = [hole.upper - shaft.lower, hole.lower - shaft.upper];
   const word = kindOf(most, least);
   return {

@@ -12,7 +12,7 @@ interface Steps {
 const none = Number.NaN;
 
 /**
- * Source: ISO 2768-1:1989 table 1, printed copies S40 and S40b. One copy prints c as 0.15 and 0.2 in
+ * Source: ISO 2768-1:1989 table 1, two printed copies. One copy prints c as 0.15 and 0.2 in
  * the first two steps; the others have 0.2 and 0.3, taken here.
  */
 export const linear: Steps = {
@@ -26,7 +26,7 @@ export const linear: Steps = {
   },
 };
 
-/** External radii and chamfer heights. Source: ISO 2768-1:1989 table 2 (S40). */
+/** External radii and chamfer heights. Source: ISO 2768-1:1989 table 2. */
 export const corner: Steps = {
   over: 0.5,
   upTo: [3, 6, 4000],

@@ -1,10 +1,10 @@
 /** What a dimension without its own tolerance is allowed, when the drawing says ISO 2768. */
 
-import { impossible, numberOf, wordOf } from '../given.ts';
 import { aChoice, aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, numberOf, wordOf } from '../values.ts';
 import {
   angular,
   corner,
@@ -22,7 +22,7 @@ const classOf = (values: RuleValues) =>
   generalClasses.find((one) => one === wordOf(values, 'class')) ?? 'm';
 
 function noneFor(size: number, wanted: GeneralClass): RuleAnswer {
-  return impossible(
+  return fault(
     `ISO 2768-1 gives no tolerance of class ${wanted} at ${show(size)} mm; the drawing must state one.`,
   );
 }
@@ -60,7 +60,7 @@ export const generalTolerance: Rule = {
     parts: { lower: 'length', upper: 'length' },
   },
   formula: 'table by size step and class; a size on a bound belongs to the lower step',
-  source: 'ISO 2768-1:1989 tables 1 and 2 (S40, S40b)',
+  source: 'ISO 2768-1:1989 tables 1 and 2, two printed copies',
   cautions: [],
   work: workLength,
 };

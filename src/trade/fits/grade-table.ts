@@ -1,8 +1,8 @@
 /** Standard tolerance grades IT4 to IT13 in µm, a row a grade, a column a main size step. */
 
 /**
- * Source: ISO 286-1 table 1 (IT5 to IT9 also printed as h-shaft limits in catalogue tables S39 and
- * S82, IT4 of the steps up to 3 mm and from there on from memory: ISO 286-1). The bare formula gives
+ * Source: ISO 286-1 table 1 (IT5 to IT9 also printed as h-shaft limits in catalogue
+ * tables, IT4 of the steps up to 3 mm and from there on from memory: ISO 286-1). The bare formula gives
  * other values in some cells, so this table rules.
  */
 export const gradeTable: Readonly<Record<number, readonly number[]>> = {
@@ -18,7 +18,7 @@ export const gradeTable: Readonly<Record<number, readonly number[]>> = {
   13: [140, 180, 220, 270, 330, 390, 460, 540, 630, 720, 810, 890, 970],
 };
 
-/** How many tolerance units i make a grade. Source: from memory: ISO 286-1 annex, as in S36. */
+/** How many tolerance units i make a grade. Source: from memory: ISO 286-1 annex, as in Narayana et al., Machine Drawing. */
 export const unitsInGrade: Readonly<Record<number, number>> = {
   5: 7,
   6: 10,

@@ -1,10 +1,10 @@
 /** Limits drawn in by what the gauge does not know, so that "within" is sure. */
 
-import { impossible, numberOf } from '../given.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, numberOf } from '../values.ts';
 
 /** Why no reading could ever be surely within these limits, or undefined. All in mm. */
 export function guardFault(lower: number, upper: number, uncertainty: number): string | undefined {
@@ -19,7 +19,7 @@ function work(values: RuleValues): RuleAnswer {
   const [lower, upper] = [numberOf(values, 'lower'), numberOf(values, 'upper')];
   const uncertainty = numberOf(values, 'uncertainty');
   const wrong = guardFault(lower, upper, uncertainty);
-  if (wrong !== undefined) return impossible(wrong);
+  if (wrong !== undefined) return fault(wrong);
   const [from, to] = [lower + uncertainty, upper - uncertainty];
   const left = to - from;
   return {

@@ -1,10 +1,10 @@
 /** A reading against limits: within, can be reworked, or lost. */
 
-import { impossible, numberOf, wordOf } from '../given.ts';
 import { aChoice, aNumber } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, numberOf, wordOf } from '../values.ts';
 import { guardFault } from './guard-band.ts';
 
 interface Judged {
@@ -47,7 +47,7 @@ function work(values: RuleValues): RuleAnswer {
   const [upper, guard] = [numberOf(values, 'upper'), numberOf(values, 'uncertainty')];
   const side = wordOf(values, 'side') === 'inside' ? 'inside' : 'outside';
   const wrong = guardFault(lower, upper, guard);
-  if (wrong !== undefined) return impossible(wrong);
+  if (wrong !== undefined) return fault(wrong);
   const judged = judge(reading, lower + guard, upper - guard, side);
   const inGuard = judged.word !== 'within' && reading >= lower && reading <= upper;
   const band = guard > 0 ? ` drawn in by ${show(guard)} mm` : '';

@@ -1,10 +1,10 @@
 /** The limits of a size with its tolerance class: 25 H7, 40 k6. */
 
-import { impossible, numberOf, wordOf } from '../given.ts';
 import { aLength, aText } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, numberOf, wordOf } from '../values.ts';
 import { classDeviations } from './deviations.ts';
 import { largestSize } from './steps.ts';
 
@@ -14,7 +14,7 @@ export const signed = (micrometres: number) => `${micrometres > 0 ? '+' : ''}${s
 function work(values: RuleValues): RuleAnswer {
   const [size, wanted] = [numberOf(values, 'size'), wordOf(values, 'class').trim()];
   const found = classDeviations(size, wanted);
-  if ('fault' in found) return impossible(found.fault);
+  if ('fault' in found) return fault(found.fault);
   const [upper, lower] = [size + found.upper / 1000, size + found.lower / 1000];
   return {
     ok: true,
@@ -54,7 +54,7 @@ export const limitsOfSize: Rule = {
   formula:
     'Shafts a to h: es = −table, ei = es − IT; j to zc: ei = table, es = ei + IT; js: ± IT/2. Holes A to H: EI = +table; K, M, N to grade 8 and P to ZC to grade 7: ES = −ei + Δ, Δ = IT(n) − IT(n−1)',
   source:
-    'ISO 286-1 and ISO 286-2 tables, as in Narayana et al., Machine Drawing (S36) and JIS B 0401 (S37); parts from memory: ISO 286-1',
+    'ISO 286-1 and ISO 286-2 tables, as in Narayana et al., Machine Drawing and JIS B 0401; parts from memory: ISO 286-1',
   cautions: ['Measure with the spindle stopped and the work at 20 °C or corrected to it.'],
   work,
 };

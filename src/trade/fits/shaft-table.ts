@@ -5,8 +5,8 @@
 
 /**
  * Source: ISO 286-1 tables 2 and 3, as printed in Narayana et al., Machine Drawing, tables 15.2
- * (a to k over 180 mm and m to zc up to 180 mm read there, S36); d to u of the common classes also in
- * JIS B 0401 (S37); the rest from memory: ISO 286-1.
+ * (a to k over 180 mm and m to zc up to 180 mm read there); d to u of the common classes also in
+ * JIS B 0401; the rest from memory: ISO 286-1.
  */
 const none = Number.NaN;
 

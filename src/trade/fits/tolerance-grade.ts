@@ -1,10 +1,10 @@
 /** How wide a standard tolerance is: the table of ISO 286-1, with its formula beside it. */
 
-import { impossible, numberOf } from '../given.ts';
 import { aCount, aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, numberOf } from '../values.ts';
 import { gradeTable, unitsInGrade } from './grade-table.ts';
 import { largestSize, mainSteps, meanOf, stepOf } from './steps.ts';
 
@@ -36,9 +36,7 @@ function work(values: RuleValues): RuleAnswer {
   const micrometres = gradeOf(size, grade);
   const formula = gradeByFormula(size, grade);
   if (micrometres === undefined || formula === undefined) {
-    return impossible(
-      `IT${grade} at ${show(size)} mm is outside this table; it holds IT5 to IT13.`,
-    );
+    return fault(`IT${grade} at ${show(size)} mm is outside this table; it holds IT5 to IT13.`);
   }
   const raw = (unitsInGrade[grade] ?? 0) * toleranceUnit(size);
   const same = formula === micrometres ? 'as tabulated' : `the table has ${micrometres} and rules`;
@@ -67,8 +65,7 @@ export const toleranceGrade: Rule = {
   },
   formula:
     'i = 0.45 ∛D + 0.001 D µm, D the geometric mean of the size step; IT5…IT13 = 7, 10, 16, 25, 40, 64, 100, 160, 250 i; the table rules',
-  source:
-    'ISO 286-1 table 1; formula from memory: ISO 286-1 and Narayana et al., Machine Drawing (S36)',
+  source: 'ISO 286-1 table 1; formula from memory: ISO 286-1 and Narayana et al., Machine Drawing',
   cautions: [],
   work,
 };

@@ -1,10 +1,10 @@
 /** Which change gears cut a lead on this lead screw, and how far off it will be. */
 
-import { impossible, listOf, numberOf } from '../given.ts';
 import { aList, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, listOf, numberOf } from '../values.ts';
 import { nearestTrain, type Train } from './gear-trains.ts';
 import { leadInputs, leadOf } from './lead.ts';
 
@@ -45,14 +45,14 @@ function answer(lead: number, screw: number, stud: number, train: Train): RuleAn
 function work(values: RuleValues): RuleAnswer {
   const lead = leadOf(values, 'pitch', 'tpi');
   const screw = leadOf(values, 'screwPitch', 'screwTpi');
-  if (typeof lead !== 'number') return impossible(lead.fault);
-  if (typeof screw !== 'number') return impossible(screw.fault);
+  if (typeof lead !== 'number') return fault(lead.fault);
+  if (typeof screw !== 'number') return fault(screw.fault);
   const gears = listOf(values, 'gears');
   const wrong = gearFault(gears);
-  if (wrong !== undefined) return impossible(wrong);
+  if (wrong !== undefined) return fault(wrong);
   const stud = numberOf(values, 'studRatio');
   const train = nearestTrain(lead / (screw * stud), gears);
-  if (train === undefined) return impossible('No train can be made of these gears.');
+  if (train === undefined) return fault('No train can be made of these gears.');
   return answer(lead, screw, stud, train);
 }
 

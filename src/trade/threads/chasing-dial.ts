@@ -1,10 +1,10 @@
 /** Where on the chasing dial the half-nuts may be closed. */
 
-import { impossible, numberOf } from '../given.ts';
 import { aCount } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, numberOf } from '../values.ts';
 import { leadInputs, leadOf } from './lead.ts';
 
 /** Leads whose ratio needs a larger number than this are taken as never meeting. */
@@ -43,8 +43,8 @@ function wordFor(turns: number, apart: number, marks: number): string {
 function work(values: RuleValues): RuleAnswer {
   const lead = leadOf(values, 'pitch', 'tpi');
   const screw = leadOf(values, 'screwPitch', 'screwTpi');
-  if (typeof lead !== 'number') return impossible(lead.fault);
-  if (typeof screw !== 'number') return impossible(screw.fault);
+  if (typeof lead !== 'number') return fault(lead.fault);
+  if (typeof screw !== 'number') return fault(screw.fault);
   const [teeth, marks] = [numberOf(values, 'dialTeeth'), numberOf(values, 'marks')];
   const turns = turnsToMeet(lead, screw);
   const apart = turns === undefined ? 0 : marksApart(turns, teeth, marks);

@@ -1,10 +1,10 @@
 /** How deep each pass of a single-point thread goes. */
 
-import { impossible, numberIfAny, numberOf, wordOf } from '../given.ts';
 import { aChoice, aCount, aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show, showList } from '../show.ts';
+import { fault, numberIf, numberOf, wordOf } from '../values.ts';
 import { parseThread } from './designation.ts';
 import { profileOf, sideInput, sideOf, threadInput } from './profile.ts';
 
@@ -56,17 +56,17 @@ function thinPassFault(passes: readonly number[], count: number): string | undef
 
 function work(values: RuleValues): RuleAnswer {
   const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
+  if ('fault' in thread) return fault(thread.fault);
   const profile = profileOf(thread);
   const usual = sideOf(values) === 'external' ? profile.externalDepth : profile.internalDepth;
-  const depth = numberIfAny(values, 'depth') ?? usual;
-  const count = numberIfAny(values, 'passes') ?? passesFor(thread.pitch);
+  const depth = numberIf(values, 'depth') ?? usual;
+  const count = numberIf(values, 'passes') ?? passesFor(thread.pitch);
   const angle = numberOf(values, 'compoundAngle');
   const method = wordOf(values, 'method');
   const cumulative = (method === 'equal-area' ? equalArea : softenedFirst)(depth, count);
   const passes = increments(cumulative);
   const thin = thinPassFault(passes, count);
-  if (thin !== undefined) return impossible(thin);
+  if (thin !== undefined) return fault(thin);
   const dial = cumulative.map((one) => one / Math.cos(angle * DEGREE));
   const total = depth / Math.cos(angle * DEGREE);
   return {
@@ -108,7 +108,7 @@ export const threadInfeed: Rule = {
   formula:
     'equal area: a√(i/N); softened: a/√(N − 1) × √φ with φ 0.3, 1, 2 …; compound = radial ÷ cos(angle)',
   source:
-    'geometry; softened form: threading manual p. 114 (S34); numbers of passes: common practice, no source',
+    'geometry; softened form: threading manual p. 114; numbers of passes: common practice, no source',
   cautions: [
     'Stop, or withdraw the tool, before the shoulder; keep a hand on the half-nut lever, none near the chuck.',
     'Never clear a threading chip with fingers or rag while the spindle turns.',

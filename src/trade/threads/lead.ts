@@ -1,8 +1,8 @@
 /** A lead given either as a pitch or as threads an inch: inputs for the thread and for the lead screw. */
 
-import { numberIfAny } from '../given.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import type { RuleInput, RuleValues } from '../rule.ts';
+import { numberIf } from '../values.ts';
 import { MM_PER_INCH } from './designation.ts';
 
 /** "pitch" and "tpi" as two inputs of which one is given. */
@@ -21,7 +21,7 @@ export function leadOf(
   pitch: string,
   tpi: string,
 ): number | { readonly fault: string } {
-  const [inMm, inInch] = [numberIfAny(values, pitch), numberIfAny(values, tpi)];
+  const [inMm, inInch] = [numberIf(values, pitch), numberIf(values, tpi)];
   if (inMm !== undefined && inInch === undefined) return inMm;
   if (inMm === undefined && inInch !== undefined) return MM_PER_INCH / inInch;
   return { fault: `Give either ${pitch} or ${tpi}, one of the two.` };

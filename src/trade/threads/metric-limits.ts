@@ -27,7 +27,7 @@ function tolerancesOf({ major, pitch }: Thread): Tolerances | undefined {
   return { es, td, td1, screwPitch, nutPitch };
 }
 
-/** Minor: flat root at most d2 − H/2, rounded root at least d2 − 0.616025 P. Source: S27, S26. */
+/** Minor: flat root at most d2 − H/2, rounded root at least d2 − 0.616025 P. Source: Machinery's Handbook 27 p. 1802; printed 6g tables. */
 function screw(thread: Thread, { es, td, screwPitch }: Tolerances): ThreadLimits {
   const height = TRIANGLE * thread.pitch;
   const majorMax = thread.major - es / MICRO;

@@ -39,7 +39,7 @@ export interface DiameterStep {
 }
 
 /**
- * Source: from memory: ISO 965-1 tables 3 and 5; the coarse pitches agree with S85 (TD2, M1.6 to
+ * Source: from memory: ISO 965-1 tables 3 and 5; the coarse pitches agree with a printed tap guide to UNI 4535 (TD2, M1.6 to
  * M20) and ISO 965-4 (Td2, M10 to M64). TD2 = 1.32 Td2 rounded: the formula gives 170 for M10, the
  * table 180.
  */

@@ -1,10 +1,10 @@
 /** The basic profile of a 60° thread, ISO metric and Unified alike: pitch diameter, minor, root, depth. */
 
-import { impossible, wordOf } from '../given.ts';
 import { aChoice, aText } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, wordOf } from '../values.ts';
 import { parseThread, type Thread } from './designation.ts';
 
 /** Height of the sharp triangle over the pitch: cos 30°. */
@@ -44,7 +44,7 @@ export const sideOf = (values: RuleValues): Side =>
 
 function work(values: RuleValues): RuleAnswer {
   const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
+  if ('fault' in thread) return fault(thread.fault);
   const side = sideOf(values);
   const profile = profileOf(thread);
   const depth = side === 'external' ? profile.externalDepth : profile.internalDepth;

@@ -1,9 +1,9 @@
 /** The groove at the end of a thread: how deep and how wide. */
 
-import { impossible, wordOf } from '../given.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, wordOf } from '../values.ts';
 import { parseThread } from './designation.ts';
 import { sideInput, sideOf, threadInput } from './profile.ts';
 
@@ -43,10 +43,10 @@ const rows: readonly Row[] = [
 
 function work(values: RuleValues): RuleAnswer {
   const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
+  if ('fault' in thread) return fault(thread.fault);
   const row = rows.find(([pitch]) => thread.pitch <= pitch + 1e-9);
   if (row === undefined || thread.pitch < 0.5) {
-    return impossible(
+    return fault(
       `The relief table holds pitches from 0.5 to 6 mm, not ${show(thread.pitch)}; draw the groove a little under the root, three pitches wide.`,
     );
   }

@@ -6,7 +6,7 @@ import { chasingDial } from './chasing-dial.ts';
 import { threadInfeed } from './infeed.ts';
 import { threadSizes } from './profile.ts';
 import { threadRelief } from './relief.ts';
-import { tappingDrill, threadPercent } from './tapping-drill.ts';
+import { tapDrillAtHand } from './tap-drill-at-hand.ts';
 import { threadLimits } from './thread-limits.ts';
 import { bestWire, pitchDiameterOverWires, sizeOverWires } from './wires.ts';
 
@@ -15,8 +15,7 @@ export const threadRules: readonly Rule[] = [
   threadLimits,
   threadInfeed,
   threadRelief,
-  tappingDrill,
-  threadPercent,
+  tapDrillAtHand,
   changeGears,
   chasingDial,
   bestWire,

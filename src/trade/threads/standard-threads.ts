@@ -2,7 +2,7 @@
 
 /**
  * mm: nominal diameter, coarse pitch (0 where there is none), fine pitches.
- * Source: from memory: ISO 261 / ISO 262; the coarse pitches M1.6 to M20 also printed in S85, M10 to
+ * Source: from memory: ISO 261 / ISO 262; the coarse pitches M1.6 to M20 also in a printed tap guide, M10 to
  * M64 in ISO 965-4.
  */
 export const metricPitches: readonly (readonly [number, number, readonly number[]])[] = [
@@ -59,7 +59,7 @@ export const metricPitches: readonly (readonly [number, number, readonly number[
 
 /**
  * Size as written, threads per inch of the coarse (UNC) and the fine (UNF) series; 0 where there is
- * none. Source: from memory: ASME B1.1 table 1; #4 to 1 in also in the tap-drill charts S21 and S22.
+ * none. Source: from memory: ASME B1.1 table 1; #4 to 1 in also in the tap-drill charts.
  */
 export const unifiedPitches: readonly (readonly [string, number, number])[] = [
   ['#0', 0, 80],

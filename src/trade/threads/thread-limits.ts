@@ -1,9 +1,9 @@
 /** What a thread may measure: 6g and 6H, 2A and 2B. */
 
-import { impossible, wordOf } from '../given.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues, WorkingPart } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, wordOf } from '../values.ts';
 import { parseThread, type Thread } from './designation.ts';
 import { metricLimits } from './metric-limits.ts';
 import { type Side, sideInput, sideOf, threadInput } from './profile.ts';
@@ -37,9 +37,9 @@ const span = (low: number | undefined, high: number | undefined) =>
 
 function work(values: RuleValues): RuleAnswer {
   const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
+  if ('fault' in thread) return fault(thread.fault);
   const limits = limitsOfThread(thread, sideOf(values));
-  if ('fault' in limits) return impossible(limits.fault);
+  if ('fault' in limits) return fault(limits.fault);
   const { className, pitchMin, pitchMax, majorMin, majorMax, minorMin, minorMax } = limits;
   return {
     ok: true,
@@ -62,7 +62,7 @@ export const threadLimits: Rule = {
   formula:
     'Metric: basic − es, then − Td, − Td2 (screw); basic + TD2, + TD1 (nut), by table. Unified: Td2 = 0.0015 ∛D + 0.0015 √LE + 0.015 ∛P² in; allowance 0.3 Td2; major 0.060 ∛P²; nut 1.3 Td2',
   source:
-    'from memory: ISO 965-1 tables (checked against S25, S26, S85 and ISO 965-4); from memory: ASME B1.1 formulas (checked against its printed limits)',
+    'from memory: ISO 965-1 tables (checked against printed 6g and 6H tables and ISO 965-4); from memory: ASME B1.1 formulas (checked against its printed limits)',
   cautions: ['Stop the spindle before a ring, plug or wire touches the thread.'],
   work,
 };

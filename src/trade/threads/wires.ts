@@ -1,10 +1,10 @@
 /** Measuring a screw thread over three wires. */
 
-import { impossible, numberIfAny, numberOf, wordOf } from '../given.ts';
 import { aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, numberIf, numberOf, wordOf } from '../values.ts';
 import { parseThread } from './designation.ts';
 import { profileOf, TRIANGLE, threadInput } from './profile.ts';
 import { limitsOfThread } from './thread-limits.ts';
@@ -28,7 +28,7 @@ function wireFault(wire: number, pitch: number): string | undefined {
 
 function workBest(values: RuleValues): RuleAnswer {
   const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
+  if ('fault' in thread) return fault(thread.fault);
   const { pitch } = thread;
   const best = bestWireOf(pitch);
   return {
@@ -54,18 +54,18 @@ export const bestWire: Rule = {
   },
   formula: 'w = P ÷ (2 cos 30°) = 0.57735 P',
   source:
-    "three-wire sheet (S29); range from memory: Machinery's Handbook; S29 keeps to 0.56 P to 0.90 P",
+    "three-wire sheet (NEME-S); range from memory: Machinery's Handbook; the sheet keeps to 0.56 P to 0.90 P",
   cautions: [CAUTION],
   work: workBest,
 };
 
 function workOver(values: RuleValues): RuleAnswer {
   const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
-  const wire = numberIfAny(values, 'wire') ?? bestWireOf(thread.pitch);
+  if ('fault' in thread) return fault(thread.fault);
+  const wire = numberIf(values, 'wire') ?? bestWireOf(thread.pitch);
   const wrong = wireFault(wire, thread.pitch);
-  if (wrong !== undefined) return impossible(wrong);
-  const basic = numberIfAny(values, 'pitchDiameter') ?? profileOf(thread).pitchDiameter;
+  if (wrong !== undefined) return fault(wrong);
+  const basic = numberIf(values, 'pitchDiameter') ?? profileOf(thread).pitchDiameter;
   const size = overWires(basic, wire, thread.pitch);
   const limits = limitsOfThread(thread, 'external');
   const over = (pitchDiameter: number) => overWires(pitchDiameter, wire, thread.pitch);
@@ -102,7 +102,7 @@ export const sizeOverWires: Rule = {
   output: { quantity: 'length', meaning: 'micrometer reading over the wires' },
   formula:
     'M = d2 + 3 w − 0.86603 P; lead angle and contact force left out (under 3 µm, M6 to M24)',
-  source: "three-wire sheet (S29); constants Machinery's Handbook 31 p. 2129 (S30)",
+  source: "three-wire sheet (NEME-S); constants Machinery's Handbook 31 p. 2129",
   cautions: [CAUTION],
   work: workOver,
 };
@@ -114,10 +114,10 @@ function judged(pitchDiameter: number, low: number, high: number): string {
 
 function workBack(values: RuleValues): RuleAnswer {
   const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
-  const wire = numberIfAny(values, 'wire') ?? bestWireOf(thread.pitch);
+  if ('fault' in thread) return fault(thread.fault);
+  const wire = numberIf(values, 'wire') ?? bestWireOf(thread.pitch);
   const wrong = wireFault(wire, thread.pitch);
-  if (wrong !== undefined) return impossible(wrong);
+  if (wrong !== undefined) return fault(wrong);
   const reading = numberOf(values, 'reading');
   const value = reading - 3 * wire + TRIANGLE * thread.pitch;
   const limits = limitsOfThread(thread, 'external');
@@ -140,7 +140,7 @@ export const pitchDiameterOverWires: Rule = {
   inputs: [threadInput, aLength('reading', 320, 'micrometer reading over the wires'), wireInput],
   output: { quantity: 'length', meaning: 'pitch diameter' },
   formula: 'd2 = M − 3 w + 0.86603 P',
-  source: 'three-wire sheet (S29)',
+  source: 'three-wire sheet (NEME-S)',
   cautions: [CAUTION],
   work: workBack,
 };

@@ -1,10 +1,10 @@
-/** The drill before a tap, for a wanted percent of thread, and the percent a hole gives. */
+/** Which of the drills at hand comes nearest to a wanted percent of thread. */
 
-import { impossible, listOf, numberOf, wordOf } from '../given.ts';
-import { aChoice, aLength, aList, aNumber } from '../inputs.ts';
+import { aChoice, aList, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
+import { fault, listOf, numberOf, wordOf } from '../values.ts';
 import { parseThread, type Thread } from './designation.ts';
 import { type Drill, inchDrills, metricDrills, nearestDrill } from './drill-sizes.ts';
 import { threadInput } from './profile.ts';
@@ -25,7 +25,7 @@ export function percentOfThread(thread: Thread, hole: number, convention: Conven
   return ((thread.major - hole) / (conventions[convention] * thread.pitch)) * 100;
 }
 
-/** Above this the tap's torque climbs fast and little strength is won. Source: S21, S23b usual targets. */
+/** Above this the tap's torque climbs fast and little strength is won. Source: usual targets of two tap-drill charts. */
 const HIGH_PERCENT = 83;
 
 const CAUTIONS = [
@@ -57,13 +57,12 @@ const bothPercents = (thread: Thread, hole: number) => {
 
 function work(values: RuleValues): RuleAnswer {
   const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
+  if ('fault' in thread) return fault(thread.fault);
   const [percent, convention] = [numberOf(values, 'percent'), conventionOf(values)];
   const share = conventions[convention];
   const hole = thread.major - (share * thread.pitch * percent) / 100;
   const drill = nearestDrill(hole, drillsOf(values));
-  if (drill === undefined || hole <= 0)
-    return impossible(`${thread.name} leaves no hole to drill.`);
+  if (drill === undefined || hole <= 0) return fault(`${thread.name} leaves no hole to drill.`);
   const reached = percentOfThread(thread, drill.size, convention);
   const high = percentOfThread(thread, drill.size, 'handbook') > HIGH_PERCENT;
   return {
@@ -89,9 +88,9 @@ function work(values: RuleValues): RuleAnswer {
   };
 }
 
-export const tappingDrill: Rule = {
-  name: 'tapping-drill',
-  title: 'Drill before a tap',
+export const tapDrillAtHand: Rule = {
+  name: 'tap-drill-at-hand',
+  title: 'Drill at hand for a percent of thread',
   topic: 'threads',
   inputs: [
     threadInput,
@@ -113,48 +112,7 @@ export const tappingDrill: Rule = {
   },
   formula: 'hole = d − 1.29904 P × percent (handbook) or d − 1.08253 P × percent (basic profile)',
   source:
-    "tap maker's technical formulas (S24); the other convention from memory: ISO 68-1: the same hole reads 1.2 times higher there",
+    "tap maker's technical formulas; the other convention from memory: ISO 68-1: the same hole reads 1.2 times higher there",
   cautions: CAUTIONS,
   work,
-};
-
-function workPercent(values: RuleValues): RuleAnswer {
-  const thread = parseThread(wordOf(values, 'thread'));
-  if ('fault' in thread) return impossible(thread.fault);
-  const [hole, convention] = [numberOf(values, 'hole'), conventionOf(values)];
-  if (hole >= thread.major) {
-    return impossible(
-      `A ${show(hole)} mm hole is as wide as ${thread.name} itself: no thread would be left.`,
-    );
-  }
-  const percent = percentOfThread(thread, hole, convention);
-  return {
-    ok: true,
-    value: percent,
-    working: `${thread.name}: (${show(thread.major, 6)} − ${show(hole, 5)}) ÷ (${show(conventions[convention], 6)} × ${show(thread.pitch, 5)}) = ${show(percent, 4)} %; ${bothPercents(thread, hole)}`,
-    parts: {
-      handbook: part(percentOfThread(thread, hole, 'handbook'), 'percent', 'percent of 1.299 P'),
-      basicProfile: part(
-        percentOfThread(thread, hole, 'basic-profile'),
-        'percent',
-        'percent of 1.0825 P',
-      ),
-    },
-  };
-}
-
-export const threadPercent: Rule = {
-  name: 'thread-percent',
-  title: 'Percent of thread a hole gives',
-  topic: 'threads',
-  inputs: [threadInput, aLength('hole', 300, 'diameter of the hole'), conventionInput],
-  output: {
-    quantity: 'percent',
-    meaning: 'percent of thread by the chosen convention',
-    parts: { handbook: 'percent', basicProfile: 'percent' },
-  },
-  formula: 'percent = (d − hole) ÷ (1.29904 P or 1.08253 P)',
-  source: "tap maker's technical formulas (S24); from memory: ISO 68-1",
-  cautions: CAUTIONS,
-  work: workPercent,
 };
