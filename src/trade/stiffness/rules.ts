@@ -1,5 +1,15 @@
-/** The rules of this topic. */
+/** Stiffness of work and tools. */
 
 import type { Rule } from '../rule.ts';
+import { bendBetweenCentresRule, bendChuckAndCentreRule, bendInChuckRule } from './beam.ts';
+import { boringBendRule, boringOverhangRule, overhangRule, steadyRule } from './overhang.ts';
 
-export const stiffnessRules: readonly Rule[] = [];
+export const stiffnessRules: readonly Rule[] = [
+  bendInChuckRule,
+  bendChuckAndCentreRule,
+  bendBetweenCentresRule,
+  overhangRule,
+  steadyRule,
+  boringOverhangRule,
+  boringBendRule,
+];

@@ -1,5 +1,6 @@
-/** The rules of this topic. */
+/** Temperature. */
 
 import type { Rule } from '../rule.ts';
+import { growthRule, sizeAtReferenceRule } from './growth.ts';
 
-export const thermalRules: readonly Rule[] = [];
+export const thermalRules: readonly Rule[] = [growthRule, sizeAtReferenceRule];

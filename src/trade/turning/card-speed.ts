@@ -106,7 +106,7 @@ export function cardSpeed(wanted: number, diameter: number, values: RuleValues):
   const ideal = { name: 'the surface speed', speed: spindleSpeed(wanted, diameter) };
   const limits = hardLimits(values);
   const slowest = Math.min(...speeds);
-  const broken = limits.find((limit) => slowest > limit.speed * NEAR);
+  const broken = limits.find((limit) => speeds.length > 0 && slowest > limit.speed * NEAR);
   if (broken !== undefined) return tooFast(slowest, broken);
   const { speed, ruledBy, said } = choose(ideal, speeds, lowestOf(ideal, limits));
   const real = surfaceSpeed(speed, diameter);

@@ -37,11 +37,18 @@ function finishing({ left, deepest }: Remaining): Cut {
     : { depth: deepest, last: false };
 }
 
-/** A roughing cut of less than a division is not worth making: then finish in one. */
+/** Roughing of less than this share of the finishing depth is taken with the finishing cut. */
+const NOT_WORTH_A_CUT = 0.5;
+
+function worthACut({ left, allowance, deepest }: Remaining, depth: number, smallest: number) {
+  if (stepsDown(depth, smallest) === 0) return false;
+  return left / 2 > deepest || depth > (allowance / 2) * NOT_WORTH_A_CUT;
+}
+
 function chooseCut(remaining: Remaining, smallest: number): Cut {
   if (remaining.left <= remaining.allowance + 1e-9) return finishing(remaining);
   const rough = roughing(remaining);
-  return stepsDown(rough.depth, smallest) > 0 ? rough : finishing(remaining);
+  return worthACut(remaining, rough.depth, smallest) ? rough : finishing(remaining);
 }
 
 function overcut(values: RuleValues, left: number): RuleAnswer {
@@ -107,7 +114,7 @@ export const nextPassRule: Rule = {
     },
   },
   formula:
-    'equal roughing cuts down to the allowance, then what is left; dial = depth × 2 (diameter) or × 1 (radius), ' +
+    'equal roughing cuts down to the allowance, then what is left (a rest of up to half the finishing depth goes with it); dial = depth × 2 (diameter) or × 1 (radius), ' +
     'rounded down to the graduation, never half-even, so that metal is left rather than lost',
   source: `${DIAL_SOURCE}; equal passes and rounding down: ${PRACTICE}`,
   cautions: [

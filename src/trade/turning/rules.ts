@@ -2,6 +2,7 @@
 
 import type { Rule } from '../rule.ts';
 import { cardSpeedRule, nextCardSpeedRule } from './card-speed.ts';
+import { chuckGripRule, chuckRimRule } from './chuck.ts';
 import { dialSettingRule } from './dial.ts';
 import { cardFeedRule, feedPerRevRule, feedRateRule, turningFeedRule } from './feed.ts';
 import { nextPassRule } from './next-pass.ts';
@@ -24,6 +25,8 @@ export const turningRules: readonly Rule[] = [
   cardSpeedRule,
   nextCardSpeedRule,
   speedForMaterialRule,
+  chuckRimRule,
+  chuckGripRule,
   turningFeedRule,
   cardFeedRule,
   feedRateRule,
