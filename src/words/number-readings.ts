@@ -53,13 +53,16 @@ function mayImply(value: Exact, wanted: WantedNumber | undefined): boolean {
   );
 }
 
+/** What one reading of the words is worth in the wanted unit: nothing, one value, or two. */
 export function readingsOf(
   span: Span<SaidNumber>,
   unit: Unit | null,
   wanted: WantedNumber | undefined,
 ): Reading[] {
   const sized = sizeOf(span.is, unit);
-  if (sized === null) return [];
+  // A unit that nobody here knows can be wanted, but no other can be turned into it.
+  const foreign = wanted !== undefined && unit === null && sized?.unit !== null;
+  if (sized === null || foreign) return [];
   const value =
     unit === null || sized.unit === null ? sized.value : inUnit(sized.value, sized.unit, unit);
   if (value === null) return [];

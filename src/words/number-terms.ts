@@ -104,18 +104,28 @@ function terms(words: Words, at: number): Span<Term>[] {
   return [...plain, ...plain.flatMap((term) => withParts(words, term))];
 }
 
+/** The terms from a place to the end of the row. Many first pieces end at one place, so each place is read once. */
+function lastTerms(words: Words): (at: number) => readonly Span<Term>[] {
+  const ready = new Map<number, Span<Term>[]>();
+  return (at) => {
+    const found = ready.get(at) ?? terms(words, at).filter((term) => term.end === words.length);
+    ready.set(at, found);
+    return found;
+  };
+}
+
 /** Every way the whole row of words is one number, in no order. */
 export function saidNumbers(words: Words): Span<SaidNumber>[] {
   const sign = SIGNS.get(words[0] ?? '');
   const start = sign === undefined ? 0 : 1;
   const found: Span<SaidNumber>[] = [];
+  const seconds = lastTerms(words);
   for (const first of terms(words, start)) {
     const joined = words[first.end] === 'and';
     if (first.end === words.length) found.push(said(sign, first, null, false));
     else {
-      for (const second of terms(words, joined ? first.end + 1 : first.end)) {
-        if (second.end === words.length) found.push(said(sign, first, second, joined));
-      }
+      const follow = seconds(joined ? first.end + 1 : first.end);
+      found.push(...follow.map((second) => said(sign, first, second, joined)));
     }
   }
   return found;

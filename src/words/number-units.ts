@@ -67,19 +67,19 @@ function sizedTerm(term: Term, wanted: Unit | null): Sized | null {
 
 /** A smaller piece after a larger one: thou after inches, minutes after degrees, hundredths after millimetres. */
 function added(first: Sized, second: Sized, said: SaidNumber): Sized | null {
-  const unitOfFirst = first.unit;
-  if (unitOfFirst === null || second.unit === null || said.second === null) return null;
-  const more = inUnit(second.value, second.unit, unitOfFirst);
-  const finer =
-    said.second.amount.form === 'tens' || compare(second.unit.size, unitOfFirst.size) < 0;
-  const named = said.second.unit !== null || said.second.amount.form === 'tens';
-  if (more === null || !finer || !named || (said.first.unit === null && !said.joined)) return null;
-  if (
-    compare(more, exact(1)) >= 0 ||
-    said.second.unit?.measure !== (said.second.unit === null ? undefined : unitOfFirst.measure)
-  )
-    return null;
-  return { value: plus(first.value, more), unit: unitOfFirst };
+  if (first.unit === null || second.unit === null || !goTogether(said)) return null;
+  if (first.unit.measure !== second.unit.measure) return null;
+  const more = inUnit(second.value, second.unit, first.unit);
+  if (more === null || compare(more, exact(1)) >= 0) return null;
+  return { value: plus(first.value, more), unit: first.unit };
+}
+
+/** The second piece must name what it is, and follow a unit or an "and": "two and a half thou" is one piece. */
+function goTogether({ first, second, joined }: SaidNumber): boolean {
+  if (second === null) return false;
+  const tens = second.amount.form === 'tens';
+  const named = second.unit !== null || tens;
+  return named && (first.unit !== null || (joined && second.amount.form !== 'rule'));
 }
 
 /** The whole said number with its sign, in the unit it was said in; null when its pieces do not go together. */

@@ -95,10 +95,18 @@ function distance(a: string, b: string): number {
   return row.at(-1) ?? 0;
 }
 
+const likeness = new Map<string, number>();
+
 /** 1 for the same sounds, towards 0 for nothing in common. Words without letters are alike only when equal. */
 export function soundAlike(a: string, b: string): number {
   if (a === b) return 1;
+  const pair = `${a} ${b}`;
+  const kept = likeness.get(pair);
+  if (kept !== undefined) return kept;
   const [left, right] = [soundsOf(a), soundsOf(b)];
-  if (left === '' || right === '') return 0;
-  return Math.max(0, 1 - distance(left, right) / Math.max(left.length, right.length));
+  const longest = Math.max(left.length, right.length);
+  const alike = left === '' || right === '' ? 0 : Math.max(0, 1 - distance(left, right) / longest);
+  if (likeness.size >= MOST_KEPT) likeness.clear();
+  likeness.set(pair, alike);
+  return alike;
 }
