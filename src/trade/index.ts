@@ -4,6 +4,8 @@
  */
 
 export { answerRule, checkValues, rangeOf } from './answer.ts';
+export { readAsked } from './asked.ts';
+export { describeAnswer, describeRule, explainAnswer } from './described.ts';
 export type { Material } from './materials/material.ts';
 export { findMaterial, materialNames, materialTable } from './materials/table.ts';
 export {

@@ -2,7 +2,6 @@
 
 import { drillDiameterInput, pointAngleInput } from '../drilling/point.ts';
 import { aChoice, aNumber } from '../inputs.ts';
-import { materialInput } from '../materials/inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
@@ -14,6 +13,7 @@ import {
   constantsOf,
   FORCE_TOPIC,
   forceCautions,
+  metalInput,
   ownForceInputs,
   specificForce,
 } from './kienzle.ts';
@@ -46,7 +46,7 @@ function drillCut(values: RuleValues): DrillCut | { readonly ok: false; readonly
   return { ok: true, kc, thickness, torque, thrust, working };
 }
 
-const inputs = [drillDiameterInput, feedInput, materialInput, pointAngleInput, ...ownForceInputs];
+const inputs = [drillDiameterInput, feedInput, metalInput, pointAngleInput, ...ownForceInputs];
 const parts = { kc: 'stress', chipThickness: 'length' } as const;
 
 function cutParts(cut: DrillCut) {

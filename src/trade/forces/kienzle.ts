@@ -10,7 +10,7 @@ import { show } from '../show.ts';
 import { KIENZLE, POWER_PAGES } from '../sources.ts';
 import { feedInput } from '../turning/feed.ts';
 import { surfaceSpeedInput } from '../turning/spindle-speed.ts';
-import { fault, numberIf, numberOf, wordOf } from '../values.ts';
+import { fault, numberIf, numberOf, wordIf } from '../values.ts';
 
 export const FORCE_TOPIC = 'forces and power';
 /** High-speed steel cuts a fifth harder than carbide; from memory, no page opened. */
@@ -30,6 +30,9 @@ export const forceCautions = [
   'A thin chip (below 0.05 mm) or a dull edge needs more than this says.',
 ];
 
+/** What is cut, unless the shop gives its own constants. */
+export const metalInput: RuleInput = { ...materialInput, optional: true };
+
 export const ownForceInputs: readonly NumberInput[] = [
   aNumber('kc', 'stress', [50, 10_000], "kc1.1 of the shop's own material", { optional: true }),
   aNumber('mc', 'ratio', [0, 0.6], "mc of the shop's own material", { optional: true }),
@@ -47,7 +50,11 @@ export function constantsOf(
   if (kc !== undefined || mc !== undefined) {
     return { ok: false, fault: "Give both kc and mc of the shop's own material, or neither." };
   }
-  const row = materialNamed(wordOf(values, 'material'));
+  const material = wordIf(values, 'material');
+  if (material === undefined) {
+    return { ok: false, fault: 'Say what is cut (material), or give kc and mc of your own.' };
+  }
+  const row = materialNamed(material);
   if (row.force !== undefined) return { ok: true, force: row.force, title: row.title };
   return {
     ok: false,
@@ -64,7 +71,7 @@ export const rakeInput = aNumber('rake', 'angle', [-20, 30], 'rake angle of the 
 });
 
 const cutInputs: readonly RuleInput[] = [
-  materialInput,
+  metalInput,
   feedInput,
   depthInput,
   approachInput,
@@ -113,7 +120,7 @@ export const specificForceRule: Rule = {
   title: 'Specific cutting force',
   topic: FORCE_TOPIC,
   inputs: [
-    materialInput,
+    metalInput,
     aLength('chipThickness', 2.5, 'thickness of the chip'),
     rakeInput,
     ...ownForceInputs,

@@ -1,6 +1,6 @@
 /** What speed does to a chuck: its rim and its grip. */
 
-import { aChoice, aLength, aNumber } from '../inputs.ts';
+import { aChoice, aLength } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';

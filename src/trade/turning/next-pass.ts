@@ -60,6 +60,13 @@ function overcut(values: RuleValues, left: number): RuleAnswer {
   );
 }
 
+function cutWorking(left: number, cut: Cut, perTravel: number): string {
+  if (left === 0) return 'at size, nothing left';
+  const name = cut.last ? 'finishing' : 'roughing';
+  const reads = perTravel === 2 ? ' × 2 on a diameter dial' : ' on a radius dial';
+  return `${show(left)} mm left on the diameter; ${name} cut ${show(cut.depth)} mm a side${reads} = ${show(cut.depth * perTravel)}`;
+}
+
 function answer(values: RuleValues, { left, allowance, deepest }: Remaining): RuleAnswer {
   const graduation = numberOf(values, 'graduation');
   const perTravel = dialPerTravel(values);
@@ -69,14 +76,11 @@ function answer(values: RuleValues, { left, allowance, deepest }: Remaining): Ru
   const depth = value / perTravel;
   const sign = wordOf(values, 'direction') === 'inside' ? 1 : -1;
   const after = numberOf(values, 'measured') + sign * 2 * depth;
-  const name = cut.last ? 'finishing' : 'roughing';
-  const reads = perTravel === 2 ? ' × 2 on a diameter dial' : ' on a radius dial';
+  const graduationText = `${divisions} × ${show(graduation)}`;
   return {
     ok: true,
     value,
-    working:
-      `${show(left)} mm left on the diameter; ${name} cut ${show(cut.depth)} mm a side${reads} = ` +
-      `${show(cut.depth * perTravel)}, down to ${divisions} × ${show(graduation)} = ${show(value)} mm; then ${show(after, 7)} mm`,
+    working: `${cutWorking(left, cut, perTravel)}, down to ${graduationText} = ${show(value)} mm; then ${show(after, 7)} mm`,
     parts: {
       depthASide: lengthPart(depth, 'depth a side of this cut'),
       left: lengthPart(left, 'left on the diameter before this cut'),

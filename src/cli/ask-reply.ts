@@ -1,0 +1,48 @@
+/** What the ask command prints for its words: a line out, or a fault. */
+
+import {
+  answerRule,
+  describeAnswer,
+  describeRule,
+  explainAnswer,
+  findRule,
+  nearestRule,
+  readAsked,
+  rules,
+} from '../trade/index.ts';
+
+export type Reply = { readonly out: string } | { readonly fault: string };
+
+const OPTIONS = ['--list', '--explain', '--json', '--help'];
+
+function unknownRule(name: string): Reply {
+  const meant = nearestRule(name);
+  const hint = meant === undefined ? '' : ` Did you mean "${meant}"?`;
+  return { fault: `There is no rule "${name}"; --list shows all.${hint}` };
+}
+
+function listed(): Reply {
+  return { out: JSON.stringify(rules.map(describeRule), null, 1) };
+}
+
+/** Words are a rule's name, name=value pairs, and options anywhere between them. */
+export function replyTo(words: readonly string[]): Reply {
+  const options = words.filter((word) => word.startsWith('--'));
+  const stranger = options.find((option) => !OPTIONS.includes(option));
+  if (stranger !== undefined) {
+    return { fault: `"${stranger}" is not an option; there are ${OPTIONS.join(', ')}.` };
+  }
+  if (options.includes('--list')) return listed();
+  const [name, ...pairs] = words.filter((word) => !word.startsWith('--'));
+  if (name === undefined) return { fault: 'Name a rule, or ask with --list for all of them.' };
+  const rule = findRule(name);
+  if (rule === undefined) return unknownRule(name);
+  const asked = readAsked(rule, pairs);
+  if (!asked.ok) return asked;
+  const answer = answerRule(rule, asked.value);
+  if (!answer.ok) return answer;
+  const explained = options.includes('--explain') && !options.includes('--json');
+  return {
+    out: explained ? explainAnswer(rule, answer) : JSON.stringify(describeAnswer(rule, answer)),
+  };
+}
