@@ -1,12 +1,30 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { listKeptFiles } from './src/offline/build/index.ts';
 
-const repository = fileURLToPath(new URL('.', import.meta.url));
+const inRepository = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const repository = inRepository('.');
 
 export default defineConfig({
-  root: 'src',
+  root: inRepository('src'),
   base: './',
-  build: { outDir: '../dist', emptyOutDir: true, target: 'es2022' },
+  cacheDir: inRepository('node_modules/.vite'),
+  plugins: [listKeptFiles()],
+  build: {
+    outDir: inRepository('dist'),
+    emptyOutDir: true,
+    target: 'es2022',
+    rolldownOptions: {
+      input: {
+        index: inRepository('src/index.html'),
+        sw: inRepository('src/offline/worker/sw.ts'),
+      },
+      output: {
+        // A service worker must keep its name, and stand where the page stands.
+        entryFileNames: ({ name }) => (name === 'sw' ? 'sw.js' : 'assets/[name]-[hash].js'),
+      },
+    },
+  },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     projects: [
@@ -25,6 +43,7 @@ export default defineConfig({
           name: 'browser',
           root: repository,
           include: ['tests/browser/**/*.test.ts'],
+          globalSetup: ['tests/browser/build-first.ts'],
           environment: 'node',
           testTimeout: 120_000,
           hookTimeout: 180_000,
