@@ -13,5 +13,5 @@ export function splitCorrection(text: string): { readonly rest: string } | null 
   const plain = withoutEdges(normalise(text).split(' ')).join(' ');
   if (!HEADS.test(plain)) return null;
   const rest = plain.replace(DENIALS, '');
-  return rest === plain || rest === '' ? null : { rest };
+  return rest === plain || rest === '' || DENIALS.test(`${rest} `) ? null : { rest };
 }

@@ -64,6 +64,7 @@ export function fromDecimalText(text: string): Exact | null {
  */
 export function fromNumber(value: number): Exact | null {
   if (!Number.isFinite(value)) return null;
+  if (Number.isInteger(value)) return exact(BigInt(value));
   const shown = String(value);
   return fromDecimalText(/e/.test(shown) ? value.toFixed(MOST_DECIMALS) : shown);
 }

@@ -11,7 +11,7 @@ export function joinList(items: readonly string[], last: 'and' | 'or' = 'and'): 
 const BREATHS: readonly RegExp[] = [
   /(?<=[.!?])\s+/,
   /(?<=[;:,–—])\s+/,
-  /\s+(?=(?:and then|then|but|or|because|so that|until|before|after|when|while)\s)/,
+  /(?<!\band)\s+(?=(?:and then|then|but|or|because|so that|until|before|after|when|while)\s)/,
 ];
 
 const SPACE = /\s+/;

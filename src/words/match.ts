@@ -134,7 +134,7 @@ function matchOf(leaders: readonly Candidate[]): Match {
  * `several`. A phrase inside a longer sentence, or one that is denied, is never taken.
  */
 export function matchHeard(texts: readonly string[], sayables: readonly Sayable[]): Match {
-  const heard = texts.map(plainWords).filter((words) => words.length > 0);
+  const heard = texts.map(plainWords);
   const [likeliest] = heard;
   if (likeliest === undefined) return NONE;
   const phrases = phrasesOf(sayables);

@@ -7,6 +7,7 @@ import {
   digit,
   digitRun,
   nonZero,
+  remembered,
   type Span,
   span,
   type Words,
@@ -90,7 +91,7 @@ function ruleAmount(top: bigint | number, bottom: number): Amount {
 }
 
 /** "three eighths", "a half", "half", "3/8", "7 32nds". */
-export function ruleParts(words: Words, at: number): Span<Amount>[] {
+export const ruleParts = remembered<Amount>((words, at) => {
   const figures = /^(\d{1,3})\/(2|4|8|16|32|64)$/.exec(word(words, at));
   if (figures) return [span(ruleAmount(Number(figures[1]), Number(figures[2])), at + 1, 0)];
   const tops = ARTICLES.has(word(words, at)) ? [span('1', at + 1, 0)] : cardinal(words, at);
@@ -103,10 +104,10 @@ export function ruleParts(words: Words, at: number): Span<Amount>[] {
     .filter((found) => found.is <= 4)
     .map((found) => span(ruleAmount(1, found.is), found.end, 0));
   return [...spoken, ...bare];
-}
+});
 
 /** "one and three eighths", "1 3/8", "four ninety eight and a half". */
-function mixed(words: Words, at: number): Span<Amount>[] {
+const mixed = remembered<Amount>((words, at) => {
   return wholes(words, at).flatMap((whole) => {
     const joined = word(words, whole.end) === 'and';
     const figures = word(words, whole.end).includes('/');
@@ -122,7 +123,7 @@ function mixed(words: Words, at: number): Span<Amount>[] {
         );
       });
   });
-}
+});
 
 /** "two hundredths", "a tenth", "half a tenth", "two and a half hundredths". */
 function tenParts(words: Words, at: number): Span<Amount>[] {
@@ -144,14 +145,14 @@ function tenAmount(count: Exact, part: 10 | 100 | 1000 | 10000): Amount {
   return { count: count, form: 'tens', part, impliedPoint: false, fine: false };
 }
 
-function plain(words: Words, at: number): Span<Amount>[] {
+const plain = remembered<Amount>((words, at) => {
   const zero = ZERO_WORDS.get(word(words, at));
   const zeros = zero === undefined ? [] : [span(amount('0', 'whole'), at + 1, zero.cost)];
   const whole = wholes(words, at).map((found) =>
     span(amount(found.is, 'whole'), found.end, found.cost),
   );
   return [...zeros, ...whole, ...decimals(words, at)];
-}
+});
 
 /** Every amount that starts at this place. */
 export function amounts(words: Words, at: number): Span<Amount>[] {

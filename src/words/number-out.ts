@@ -53,17 +53,14 @@ export function sayNumber(
   decimals: number,
   manner: Manner = {},
 ): string {
-  const thou = manner.inThou === true && unitOf(unit)?.id === 'in' && Math.abs(value) < 1;
-  const inThou = thou ? written(value, decimals + 3) : null;
-  if (inThou !== null && value !== 0) return sayThou(inThou, decimals, manner);
   const text = written(value, decimals);
   if (text === null) return 'no number';
+  const belowOne = value !== 0 && Math.abs(Number(text)) < 1;
+  if (manner.inThou === true && belowOne && unitOf(unit)?.id === 'in') {
+    return sayNumber(shiftPoint(text, 3), 'thou', Math.max(0, decimals - 3), manner);
+  }
   const short = withoutEndZeros(text);
   return withUnit(spoken(short, wordsOfDecimal), unit, /^-?1$/.test(short), manner);
-}
-
-function sayThou(inches: string, decimals: number, manner: Manner): string {
-  return sayNumber(shiftPoint(inches, 3), 'thou', Math.max(0, decimals - 3), manner);
 }
 
 function shiftPoint(text: string, places: number): number {

@@ -28,6 +28,8 @@ const ARTICLES = new Set(['a', 'an']);
 const NO_ARTICLE_COST = 0.2;
 const NO_AND_COST = 0.1;
 const ALIKE_COST = 0.4;
+/** "One hundred and five hundredths" is 105 of them before it is 100 and 5. */
+const NO_UNIT_COST = 0.1;
 
 interface SaidUnit {
   readonly unit: Unit;
@@ -140,6 +142,9 @@ function said(
   return {
     is: { sign: sign ?? 1, first: first.is, second: second?.is ?? null, joined },
     end: second?.end ?? first.end,
-    cost: first.cost + (second?.cost ?? 0),
+    cost:
+      first.cost +
+      (second?.cost ?? 0) +
+      (second !== null && first.is.unit === null ? NO_UNIT_COST : 0),
   };
 }

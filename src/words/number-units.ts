@@ -74,12 +74,12 @@ function added(first: Sized, second: Sized, said: SaidNumber): Sized | null {
   return { value: plus(first.value, more), unit: first.unit };
 }
 
-/** The second piece must name what it is, and follow a unit or an "and": "two and a half thou" is one piece. */
+/** The second piece must name what it is, and follow a unit; or it is in tenths, hundredths … and joined: "two and a half thou" is one piece. */
 function goTogether({ first, second, joined }: SaidNumber): boolean {
   if (second === null) return false;
   const tens = second.amount.form === 'tens';
   const named = second.unit !== null || tens;
-  return named && (first.unit !== null || (joined && second.amount.form !== 'rule'));
+  return named && (first.unit !== null || (joined && tens));
 }
 
 /** The whole said number with its sign, in the unit it was said in; null when its pieces do not go together. */

@@ -18,6 +18,20 @@ const RUN_COST = 0.1;
 const US_COST = 0.05;
 const MOST_DIGITS = 9;
 
+export type Rule<T> = (words: Words, at: number) => Span<T>[];
+
+/** The rule with a memory: many rules start at the same word and ask for the same pieces. */
+export function remembered<T>(rule: Rule<T>): Rule<T> {
+  const rows = new WeakMap<Words, Map<number, Span<T>[]>>();
+  return (words, at) => {
+    const row = rows.get(words) ?? new Map<number, Span<T>[]>();
+    rows.set(words, row);
+    const found = row.get(at) ?? rule(words, at);
+    row.set(at, found);
+    return found;
+  };
+}
+
 export function span<T>(is: T, end: number, cost: number): Span<T> {
   return { is, end, cost };
 }
@@ -58,11 +72,11 @@ function pair(words: Words, at: number): Span<string>[] {
   return units.map((unit) => span(String(tens.is + Number(unit.is)), unit.end, unit.cost));
 }
 
-function belowHundred(words: Words, at: number): Span<number>[] {
+const belowHundred = remembered<number>((words, at) => {
   return [...nonZero(words, at), ...pair(words, at)].map((found) =>
     span(Number(found.is), found.end, found.cost),
   );
-}
+});
 
 /** What may follow hundred or thousand: "and five", "five" (the American way). */
 function tail(
@@ -102,9 +116,9 @@ function heads(words: Words, at: number): Span<number>[] {
   return belowHundred(words, at);
 }
 
-function hundreds(words: Words, at: number): Span<number>[] {
+const hundreds = remembered<number>((words, at) => {
   return scaled(words, heads(words, at), 'hundred', 100, belowHundred);
-}
+});
 
 function thousands(words: Words, at: number): Span<number>[] {
   const before = [...heads(words, at), ...hundreds(words, at)];
@@ -115,7 +129,7 @@ function thousands(words: Words, at: number): Span<number>[] {
 }
 
 /** Whole numbers said in full: "four hundred and fifty", "fourteen hundred", "1400". */
-export function cardinal(words: Words, at: number): Span<string>[] {
+export const cardinal = remembered<string>((words, at) => {
   const here = word(words, at);
   const figures = /^\d{1,9}$/.test(here) ? [span(String(Number(here)), at + 1, 0)] : [];
   const spoken = [...belowHundred(words, at), ...hundreds(words, at), ...thousands(words, at)];
@@ -125,7 +139,7 @@ export function cardinal(words: Words, at: number): Span<string>[] {
       .filter((found) => !(found.end === at + 1 && figures.length > 0))
       .map((found) => span(String(found.is), found.end, found.cost)),
   ];
-}
+});
 
 /** "four fifty", "fourteen fifty", "four oh five": hundreds left out. */
 function short(words: Words, at: number): Span<string>[] {
@@ -140,11 +154,11 @@ function short(words: Words, at: number): Span<string>[] {
 }
 
 /** Single digits in a row, at least two, the first not zero: "four five oh". */
-export function digitRun(words: Words, at: number): Span<string>[] {
+export const digitRun = remembered<string>((words, at) => {
   return digitRows(words, at, (row, from) => [...digit(row, from), ...doubled(row, from)])
     .filter((row) => row.is.length > 1 && row.is[0] !== '0')
     .map((row) => span(row.is, row.end, row.cost + RUN_COST));
-}
+});
 
 /** Every row of pieces that starts here: one piece, two, three … */
 function digitRows(
@@ -166,7 +180,7 @@ function digitRows(
 }
 
 /** Digits behind the point: singly, doubled, in pairs ("ninety five"), by the hundred ("nine hundred"), or as figures. */
-export function behindPoint(words: Words, at: number): Span<string>[] {
+export const behindPoint = remembered<string>((words, at) => {
   return digitRows(words, at, (row, from) => {
     const round = nonZero(row, from)
       .filter((found) => word(row, found.end) === 'hundred')
@@ -174,8 +188,8 @@ export function behindPoint(words: Words, at: number): Span<string>[] {
     const figures = /^\d{3,9}$/.test(word(row, from)) ? [span(word(row, from), from + 1, 0)] : [];
     return [...digit(row, from), ...doubled(row, from), ...pair(row, from), ...round, ...figures];
   });
-}
+});
 
-export function wholes(words: Words, at: number): Span<string>[] {
+export const wholes = remembered<string>((words, at) => {
   return [...cardinal(words, at), ...short(words, at), ...digitRun(words, at)];
-}
+});

@@ -1,10 +1,18 @@
 /** How alike two words sound, roughly: spelling turned into a row of sounds, and a distance between rows. */
 
-/** Longest first. Capital letters stand for sounds of two letters: X sh, C ch, T th, N ng, Z zh. */
+/**
+ * Spellings and their sounds, tried in order. Capitals stand for sounds that one small letter cannot show: X sh, C ch,
+ * T th, N ng; A, I, O, U, Y the long vowels of day, see, go, new, my.
+ */
 const SOUNDS: readonly (readonly [RegExp, string])[] = [
+  [/^eye$|^i$|igh|^(?<=[^aeiou]*)y$|i(?=[^aeiou]e$)/g, 'Y'],
+  [/ee|ea|ie(?!$)/g, 'I'],
+  [/ai|ay|ei|ey|a(?=[^aeiou]e$)/g, 'A'],
+  [/oa|ow(?=n?$)|o(?=[^aeiou]e$)|o(?=ld)/g, 'O'],
+  [/oo|ew|u(?=[^aeiou]e$)/g, 'U'],
   [/tch|ch/g, 'C'],
   [/sh|ti(?=on)|ci(?=a|o)/g, 'X'],
-  [/ph|gh(?=t$)/g, 'f'],
+  [/ph/g, 'f'],
   [/th/g, 'T'],
   [/ng/g, 'N'],
   [/^kn|^gn/g, 'n'],
@@ -13,39 +21,21 @@ const SOUNDS: readonly (readonly [RegExp, string])[] = [
   [/ck/g, 'k'],
   [/qu/g, 'kw'],
   [/x/g, 'ks'],
-  [/c(?=[eiy])/g, 's'],
+  [/c(?=[eiyIY])/g, 's'],
   [/c/g, 'k'],
   [/dge|g(?=e$)/g, 'j'],
   [/mb$/g, 'm'],
   [/q/g, 'k'],
-  [/(?<=[^aeiou])e$/g, ''],
+  [/(?<=[^aeiou].*)e$/g, ''],
   [/(.)\1+/g, '$1'],
 ];
 
-const VOWEL = /[aeiouy]/;
+const VOWEL = /[aeiouyAIOUY]/;
 
-/** Pairs made at the same place in the mouth: the commonest mishearings in noise. */
-const NEIGHBOURS = [
-  'pb',
-  'td',
-  'kg',
-  'fv',
-  'sz',
-  'CX',
-  'Cj',
-  'Tf',
-  'Td',
-  'Tt',
-  'Tv',
-  'mn',
-  'nN',
-  'sX',
-  'lr',
-  'wr',
-  'fs',
-  'sT',
-];
-const near = new Set(NEIGHBOURS.flatMap((pair) => [pair, `${pair[1]}${pair[0]}`]));
+/** Sounds made at nearly the same place in the mouth: the commonest mishearings in noise. */
+const NEIGHBOURS =
+  'pb td kg fv sz CX Cj Tf Td Tt Tv mn nN sX lr wr fs sT iI ei eA ae aO oO ou uU ao yI iy';
+const near = new Set(NEIGHBOURS.split(' ').flatMap((pair) => [pair, `${pair[1]}${pair[0]}`]));
 
 const heardAs = new Map<string, string>();
 const MOST_KEPT = 4000;
@@ -57,8 +47,7 @@ export function soundsOf(word: string): string {
   let row = word
     .toLowerCase()
     .replace(/[^a-z]/g, '')
-    .replace(/gh(?!t$)/g, '')
-    .replace(/ght$/, 't');
+    .replace(/(?<!i)gh/g, '');
   for (const [spelt, sound] of SOUNDS) row = row.replace(spelt, sound);
   if (heardAs.size >= MOST_KEPT) heardAs.clear();
   heardAs.set(word, row);
@@ -67,7 +56,6 @@ export function soundsOf(word: string): string {
 
 function swap(a: string, b: string): number {
   if (a === b) return 0;
-  if (VOWEL.test(a) && VOWEL.test(b)) return 0.4;
   return near.has(a + b) ? 0.5 : 1;
 }
 
