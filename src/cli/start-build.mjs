@@ -14,7 +14,7 @@ const NOTE = join(repository, 'dist', '.built-from');
 export function needBuild() {
   const hash = hashOfSources();
   if (existsSync(NOTE) && readFileSync(NOTE, 'utf8') === hash) return;
-  console.log('Building the page ...');
+  console.error('Building the page ...');
   const vite = join(repository, 'node_modules/vite/bin/vite.js');
   const status = run(process.execPath, [vite, 'build', '--logLevel', 'warn']);
   if (status !== 0) endWith('The build failed; the message of Vite is above.');

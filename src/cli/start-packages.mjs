@@ -31,7 +31,7 @@ export function isOlder(version, wanted) {
 /** Runs `npm ci` when the installed packages are not those of the lock file. */
 export function needPackages() {
   if (packagesAreInstalled()) return;
-  console.log('Installing the npm packages of the lock file ...');
+  console.error('Installing the npm packages of the lock file ...');
   // Development packages are part of building; a production setting must not leave them out.
   const status = npm(['ci', '--include=dev', '--no-audit', '--no-fund', '--loglevel=error']);
   if (status !== 0) endWith('`npm ci` failed; its message is above. Is there a network?');
