@@ -82,7 +82,10 @@ function measure(
 ): number {
   const read = parseMeasure(text, quantity);
   if (read.ok && !/[a-z"]/i.test(text)) {
-    complain(path, `"${text}" has no unit. Write it as on the machine, such as "0.02 mm" or "450 rpm".`);
+    complain(
+      path,
+      `"${text}" has no unit. Write it as on the machine, such as "0.02 mm" or "450 rpm".`,
+    );
     return 0;
   }
   if (!read.ok) {

@@ -69,7 +69,10 @@ export function displayOf(
   return { quantity, format: formatOf(quantity, units, askedFor(ref, flow)) };
 }
 
-function askedFor(ref: ValueRef, flow: Flow): { unit?: string | undefined; decimals?: number | undefined } {
+function askedFor(
+  ref: ValueRef,
+  flow: Flow,
+): { unit?: string | undefined; decimals?: number | undefined } {
   if ('input' in ref) {
     const input = flow.scope.inputs.get(ref.input);
     return input && !('options' in input) ? input : {};

@@ -58,7 +58,8 @@ const readingShape = z.strictObject({
 
 const questionShape = z.strictObject({
   ask: sentenceShape,
-  options: z.array(z.strictObject({ word: phraseShape, right: z.boolean(), because: sentenceShape }))
+  options: z
+    .array(z.strictObject({ word: phraseShape, right: z.boolean(), because: sentenceShape }))
     .min(2)
     .max(4),
 });
@@ -132,7 +133,12 @@ const chooseShape = z.strictObject({
   ...stepBase,
   options: z
     .array(
-      z.strictObject({ id: idShape, word: phraseShape, also: z.array(phraseShape).default([]), next: idShape }),
+      z.strictObject({
+        id: idShape,
+        word: phraseShape,
+        also: z.array(phraseShape).default([]),
+        next: idShape,
+      }),
     )
     .min(2)
     .max(6),
@@ -214,7 +220,10 @@ export const flowShape = z.strictObject({
   title: z.string().min(1).max(60),
   about: z.string().max(600),
   machineKind: idShape,
-  inputs: z.array(z.union([numberInputShape, choiceInputShape])).max(40).default([]),
+  inputs: z
+    .array(z.union([numberInputShape, choiceInputShape]))
+    .max(40)
+    .default([]),
   workings: z.array(workingShape).max(80).default([]),
   /** Facts wanted together, under one name. */
   gates: z.record(idShape, wantedFactsShape).default({}),
@@ -226,7 +235,9 @@ export const flowShape = z.strictObject({
     })
     .optional(),
   /** Words of this flow that the offline ear's dictionary lacks, with their phones. */
-  pronunciations: z.record(z.string().max(40), z.array(z.string().max(80)).min(1).max(4)).default({}),
+  pronunciations: z
+    .record(z.string().max(40), z.array(z.string().max(80)).min(1).max(4))
+    .default({}),
   steps: z.array(stepShape).min(1).max(2000),
 });
 

@@ -24,6 +24,8 @@ const factShape = z.strictObject({
   remedy: sentenceShape,
   why: sentenceShape.optional(),
   part: idShape.optional(),
+  /** No longer known once hands have been near: a guard is opened to measure, and must be asked for anew. */
+  handsForget: z.boolean().default(false),
 });
 
 const rolesShape = z.strictObject({

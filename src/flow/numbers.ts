@@ -95,7 +95,8 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
   const fixed = new Map<string, RuleAnswer>();
 
   function working(id: string, readings: Readings): RuleAnswer {
-    const cache = readingsBehind({ working: id }, flow.scope).length === 0 ? fixed : cacheFor(readings);
+    const cache =
+      readingsBehind({ working: id }, flow.scope).length === 0 ? fixed : cacheFor(readings);
     const old = cache.get(id);
     if (old) return old;
     const answer = answer1(id, readings);
@@ -116,9 +117,10 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
     const given: Record<string, RuleValue> = {};
     for (const [name, ref] of Object.entries(file.given)) {
       const quantity = rule.inputs.find((input) => input.name === name);
-      const found = 'is' in ref && quantity?.kind === 'number'
-        ? constant(ref.is, ref.unit, quantity.quantity)
-        : value(ref, readings);
+      const found =
+        'is' in ref && quantity?.kind === 'number'
+          ? constant(ref.is, ref.unit, quantity.quantity)
+          : value(ref, readings);
       if (found !== undefined) given[name] = found;
     }
     return answerRule(rule, given as RuleValues);
@@ -146,7 +148,15 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
   };
 }
 
-const constantOrder = ['length', 'angle', 'spindleSpeed', 'feedPerRev', 'surfaceSpeed', 'feedRate', 'time'] as const;
+const constantOrder = [
+  'length',
+  'angle',
+  'spindleSpeed',
+  'feedPerRev',
+  'surfaceSpeed',
+  'feedRate',
+  'time',
+] as const;
 
 /** A constant in its base unit. Without a quantity, the unit tells: every unit of length is one only. */
 function constant(value: number, unit: string, quantity?: string): number {

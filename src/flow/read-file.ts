@@ -1,9 +1,9 @@
 /** Reads one JSON file against its shape: the value, or every fault at once with its place. */
 
 import type { z } from 'zod';
-import { cardShape, type CardFile } from './card-shape.ts';
+import { type CardFile, cardShape } from './card-shape.ts';
 import type { Fault, Path } from './fault.ts';
-import { flowShape, type FlowFile } from './flow-shape.ts';
+import { type FlowFile, flowShape } from './flow-shape.ts';
 import { kindShape, type MachineKind } from './kind-shape.ts';
 import { shapeFaults } from './shape-fault.ts';
 import { readSource, type Source, valueSource } from './source.ts';
@@ -30,12 +30,7 @@ export function readFlowValue(file: string, value: unknown): FileResult<FlowFile
   return readShape(valueSource(file, value), flowShape, 'flow');
 }
 
-function readFile<T>(
-  file: string,
-  text: string,
-  shape: z.ZodType<T>,
-  what: string,
-): FileResult<T> {
+function readFile<T>(file: string, text: string, shape: z.ZodType<T>, what: string): FileResult<T> {
   const read = readSource(file, text);
   return read.ok ? readShape(read.source, shape, what) : read;
 }

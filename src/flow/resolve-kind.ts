@@ -1,5 +1,6 @@
 /** Checks that a machine kind hangs together: its roles, hazards and walks name facts it has. */
 
+import { phaseNames, settleItem } from './chart-nodes.ts';
 import type { Condition } from './condition-shape.ts';
 import type { Fault, Path } from './fault.ts';
 import type { MachineKind } from './kind-shape.ts';
@@ -9,7 +10,17 @@ import { readKindFile } from './read-file.ts';
 import type { Complain } from './resolve-values.ts';
 
 /** Moments every machine kind has: they follow from what a step does. */
-export const commonMoments = ['start', 'cutting', 'hands', 'measuring', 'end'] as const;
+export const commonMoments = [
+  /** The person is told to start it, and may be doing so. */
+  'start',
+  /** From that instruction until the person has said that it stands still. */
+  'turning',
+  'cutting',
+  /** Hands are near the work, the tool or the chuck. */
+  'hands',
+  'measuring',
+  'end',
+] as const;
 
 /** Reads a machine kind and checks that its names meet. */
 export function readKind(file: string, text: string): FileResult<MachineKind> {
@@ -38,13 +49,20 @@ export function checkKind(kind: MachineKind, complain: Complain): void {
     checkCondition(hazard.never, kind, ['hazards', index, 'never'], complain);
   });
   kind.walks.forEach((walk, at) => {
+    checkReserved(walk.id, phaseNames, ['walks', at, 'id'], complain);
     checkUnique(walk.items, ['walks', at, 'items'], 'item', complain);
     walk.items.forEach((item, index) => {
       const path: Path = ['walks', at, 'items', index];
+      checkReserved(item.id, [settleItem], [...path, 'id'], complain);
       checkWanted(item.needs, kind, [...path, 'needs'], complain);
       if (item.part !== undefined) checkPart(item.part, kind, [...path, 'part'], complain);
     });
   });
+}
+
+function checkReserved(id: string, taken: readonly string[], path: Path, complain: Complain): void {
+  if (taken.includes(id))
+    complain(path, `"${id}" is the name of a state inside every step. Give it another id.`);
 }
 
 export function checkUnique(
@@ -55,7 +73,11 @@ export function checkUnique(
 ): void {
   const seen = new Set<string>();
   list.forEach(({ id }, index) => {
-    if (seen.has(id)) complain([...path, index, 'id'], `The ${what} "${id}" stands twice. Give one of them another id.`);
+    if (seen.has(id))
+      complain(
+        [...path, index, 'id'],
+        `The ${what} "${id}" stands twice. Give one of them another id.`,
+      );
     seen.add(id);
   });
 }
@@ -81,27 +103,49 @@ export function checkFactState(
   const fact = kind.facts.find((one) => one.id === factId);
   const facts = kind.facts.map((one) => one.id);
   if (!fact) {
-    complain(path, `The ${kind.id} has no fact "${factId}".${suggestion(factId, facts)} It has: ${listed(facts, 24)}.`);
+    complain(
+      path,
+      `The ${kind.id} has no fact "${factId}".${suggestion(factId, facts)} It has: ${listed(facts, 24)}.`,
+    );
     return;
   }
   const states = fact.states.map((one) => one.id);
   if (states.includes(state)) return;
-  complain(path, `The fact "${factId}" is never "${state}".${suggestion(state, states)} It is: ${listed(states)}.`);
+  complain(
+    path,
+    `The fact "${factId}" is never "${state}".${suggestion(state, states)} It is: ${listed(states)}.`,
+  );
 }
 
 export function checkPart(part: string, kind: MachineKind, path: Path, complain: Complain): void {
   const parts = kind.parts.map((one) => one.id);
   if (parts.includes(part)) return;
-  complain(path, `The ${kind.id} has no part "${part}".${suggestion(part, parts)} It has: ${listed(parts, 30)}.`);
+  complain(
+    path,
+    `The ${kind.id} has no part "${part}".${suggestion(part, parts)} It has: ${listed(parts, 30)}.`,
+  );
 }
 
-export function checkMoment(moment: string, kind: MachineKind, path: Path, complain: Complain): void {
+export function checkMoment(
+  moment: string,
+  kind: MachineKind,
+  path: Path,
+  complain: Complain,
+): void {
   const moments = [...commonMoments, ...kind.moments];
   if (moments.includes(moment)) return;
-  complain(path, `The ${kind.id} has no moment "${moment}".${suggestion(moment, moments)} It has: ${listed(moments)}.`);
+  complain(
+    path,
+    `The ${kind.id} has no moment "${moment}".${suggestion(moment, moments)} It has: ${listed(moments)}.`,
+  );
 }
 
-function checkCondition(condition: Condition, kind: MachineKind, path: Path, complain: Complain): void {
+function checkCondition(
+  condition: Condition,
+  kind: MachineKind,
+  path: Path,
+  complain: Complain,
+): void {
   if ('all' in condition) {
     condition.all.forEach((one, index) => {
       checkCondition(one, kind, [...path, 'all', index], complain);

@@ -6,14 +6,30 @@ import { checkUnique } from './resolve-kind.ts';
 import { type Complain, checkRef } from './resolve-values.ts';
 import type { Scope } from './scope.ts';
 
-const lengths = ['from', 'to', 'depth', 'diameter', 'largeDiameter', 'smallDiameter', 'size', 'lower', 'upper'] as const;
+const lengths = [
+  'from',
+  'to',
+  'depth',
+  'diameter',
+  'largeDiameter',
+  'smallDiameter',
+  'size',
+  'lower',
+  'upper',
+] as const;
 const angles = ['angle', 'pointAngle'] as const;
 
 export function checkPiece(flow: FlowFile, scope: Scope, complain: Complain): void {
   checkMakes(flow, complain);
   const piece = flow.piece;
   if (!piece) return;
-  checkRef(piece.stockDiameter, { quantity: 'length' }, scope, ['piece', 'stockDiameter'], complain);
+  checkRef(
+    piece.stockDiameter,
+    { quantity: 'length' },
+    scope,
+    ['piece', 'stockDiameter'],
+    complain,
+  );
   checkRef(piece.stockLength, { quantity: 'length' }, scope, ['piece', 'stockLength'], complain);
   checkUnique(piece.features, ['piece', 'features'], 'feature', complain);
   piece.features.forEach((feature, index) => {
@@ -28,7 +44,10 @@ export function checkPiece(flow: FlowFile, scope: Scope, complain: Complain): vo
     }
     if (feature.reading !== undefined && !scope.readings.has(feature.reading)) {
       const names = [...scope.readings.keys()];
-      complain([...path, 'reading'], `There is no reading "${feature.reading}".${suggestion(feature.reading, names)} There are: ${listed(names)}.`);
+      complain(
+        [...path, 'reading'],
+        `There is no reading "${feature.reading}".${suggestion(feature.reading, names)} There are: ${listed(names)}.`,
+      );
     }
   });
 }
@@ -38,7 +57,10 @@ function checkMakes(flow: FlowFile, complain: Complain): void {
   flow.steps.forEach((step, index) => {
     step.makes.forEach((feature, at) => {
       if (features.includes(feature)) return;
-      complain(['steps', index, 'makes', at], `The piece has no feature "${feature}".${suggestion(feature, features)} It has: ${listed(features)}.`);
+      complain(
+        ['steps', index, 'makes', at],
+        `The piece has no feature "${feature}".${suggestion(feature, features)} It has: ${listed(features)}.`,
+      );
     });
   });
 }

@@ -10,7 +10,7 @@ import { namesIn } from './resolve-texts.ts';
 import { type Complain, checkRef, checkUnit } from './resolve-values.ts';
 import { meaningOf, readingOf, type Scope } from './scope.ts';
 import { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
-import type { ValueRef } from './words-shape.ts';
+import type { ValueRef, WantedFacts } from './words-shape.ts';
 
 export interface StepCheck {
   readonly flow: FlowFile;
@@ -33,16 +33,22 @@ export function checkSteps(check: StepCheck): void {
 
 function checkStep(step: Step, path: Path, check: StepCheck): void {
   const { kind, complain, flow } = check;
-  if (step.id === endStep) complain([...path, 'id'], '"end" means the end of the flow. Give the step another id.');
+  if (step.id === endStep)
+    complain([...path, 'id'], '"end" means the end of the flow. Give the step another id.');
   step.gates.forEach((gate, index) => {
     const names = Object.keys(flow.gates);
     if (names.includes(gate)) return;
-    complain([...path, 'gates', index], `This flow has no gate "${gate}".${suggestion(gate, names)} It has: ${listed(names)}.`);
+    complain(
+      [...path, 'gates', index],
+      `This flow has no gate "${gate}".${suggestion(gate, names)} It has: ${listed(names)}.`,
+    );
   });
   checkWanted(step.needs, kind, [...path, 'needs'], complain);
-  for (const fact of Object.keys(step.remedies)) checkFactName(fact, [...path, 'remedies', fact], check);
+  for (const fact of Object.keys(step.remedies))
+    checkFactName(fact, [...path, 'remedies', fact], check);
   if (step.part !== undefined) checkPart(step.part, kind, [...path, 'part'], complain);
   if (step.moment !== undefined) checkMoment(step.moment, kind, [...path, 'moment'], complain);
+  checkOwnChanges(step, path, check);
   checkTargets(step, path, check);
   checkFigures(step, path, check);
   checkByKind(step, path, check);
@@ -52,7 +58,42 @@ function checkStep(step: Step, path: Path, check: StepCheck): void {
 function checkFactName(fact: string, path: Path, { kind, complain }: StepCheck): void {
   const facts = kind.facts.map((one) => one.id);
   if (facts.includes(fact)) return;
-  complain(path, `The ${kind.id} has no fact "${fact}".${suggestion(fact, facts)} It has: ${listed(facts, 24)}.`);
+  complain(
+    path,
+    `The ${kind.id} has no fact "${fact}".${suggestion(fact, facts)} It has: ${listed(facts, 24)}.`,
+  );
+}
+
+/** A step cannot ask to be let in by a fact that it changes itself: after a hold nobody could answer it. */
+function checkOwnChanges(step: Step, path: Path, check: StepCheck): void {
+  const needs = stepNeeds(step, check.flow);
+  const changed =
+    step.kind === 'do' ? [...Object.keys(step.begins), ...Object.keys(step.ends)] : [];
+  for (const fact of changed) {
+    if (fact in needs)
+      check.complain(
+        path,
+        `Step "${step.id}" needs "${fact}" and changes it itself. Take it out of the gate, or ask for it in a step before.`,
+      );
+  }
+  if (!handsIn(step)) return;
+  for (const fact of check.kind.facts) {
+    if (fact.handsForget && fact.id in needs) {
+      check.complain(
+        path,
+        `Hands are in at step "${step.id}", so "${fact.id}" cannot be needed there: nobody can vouch for it while hands are near. Take it out of the gate.`,
+      );
+    }
+  }
+}
+
+function handsIn(step: Step): boolean {
+  return step.hands || step.kind === 'measure' || step.kind === 'inspect';
+}
+
+/** Named gates and own needs of a step, put together. */
+export function stepNeeds(step: Step, flow: FlowFile): WantedFacts {
+  return Object.assign({}, ...step.gates.map((gate) => flow.gates[gate] ?? {}), step.needs);
 }
 
 const targetKeys = ['next', 'within', 'rework', 'lost'] as const;
@@ -72,7 +113,10 @@ function checkTargets(step: Step, path: Path, check: StepCheck): void {
 function checkTarget(step: Step, target: string, path: Path, { flow, complain }: StepCheck): void {
   const ids = flow.steps.map((one) => one.id);
   if (target === endStep || ids.includes(target)) return;
-  complain(path, `Step "${step.id}" goes to "${target}", which this flow does not have.${suggestion(target, [...ids, endStep])} It has: ${listed(ids)}.`);
+  complain(
+    path,
+    `Step "${step.id}" goes to "${target}", which this flow does not have.${suggestion(target, [...ids, endStep])} It has: ${listed(ids)}.`,
+  );
 }
 
 function checkFigures(step: Step, path: Path, check: StepCheck): void {
@@ -123,7 +167,13 @@ function checkValue(
   step: Step,
   check: StepCheck,
 ): void {
-  checkRef(ref, wanted === 'number' ? 'number' : { quantity: wanted }, check.scope, path, check.complain);
+  checkRef(
+    ref,
+    wanted === 'number' ? 'number' : { quantity: wanted },
+    check.scope,
+    path,
+    check.complain,
+  );
   for (const reading of readingsBehind(ref, check.scope)) checkTaken(reading, step, path, check);
 }
 
@@ -149,7 +199,8 @@ function checkTaken(reading: string, step: Step, path: Path, check: StepCheck): 
 
 /** Names that a step can put into its sentences beside inputs, workings and readings. */
 function ownNames(step: Step): readonly string[] {
-  if (step.kind === 'passes') return ['speed', 'feed', 'depth', 'dial', 'left', 'size', 'lower', 'upper'];
+  if (step.kind === 'passes')
+    return ['speed', 'feed', 'depth', 'dial', 'left', 'size', 'lower', 'upper'];
   if (step.kind === 'cut') return ['speed', 'feed', 'depth', 'length'];
   return step.kind === 'inspect' ? ['lower', 'upper'] : [];
 }
@@ -169,15 +220,26 @@ function checkSentences(step: Step, path: Path, check: StepCheck): void {
 function checkText(text: string, path: Path, step: Step, check: StepCheck): void {
   const { names, strange } = namesIn(text);
   for (const one of strange) {
-    check.complain(path, `"${one}" in braces is no name of a value. Write {name} or {name.part}; formulas are trade rules, not text.`);
+    check.complain(
+      path,
+      `"${one}" in braces is no name of a value. Write {name} or {name.part}; formulas are trade rules, not text.`,
+    );
   }
   for (const name of names) {
     if (ownNames(step).includes(name)) continue;
     const ref = refOfName(name, check.scope);
     if (ref) checkSpoken(ref, path, step, check);
     else {
-      const known = [...check.scope.inputs.keys(), ...check.scope.workings.keys(), ...check.scope.readings.keys(), ...ownNames(step)];
-      check.complain(path, `There is no value "${name}" to put into this sentence.${suggestion(name, known)} There are: ${listed(known)}.`);
+      const known = [
+        ...check.scope.inputs.keys(),
+        ...check.scope.workings.keys(),
+        ...check.scope.readings.keys(),
+        ...ownNames(step),
+      ];
+      check.complain(
+        path,
+        `There is no value "${name}" to put into this sentence.${suggestion(name, known)} There are: ${listed(known)}.`,
+      );
     }
   }
 }
@@ -194,7 +256,8 @@ function checkSpoken(ref: ValueRef, path: Path, step: Step, check: StepCheck): v
 /** What {name} or {name.part} in a sentence stands for. */
 export function refOfName(name: string, scope: Scope): ValueRef | undefined {
   const [head = '', part] = name.split('.');
-  if (scope.workings.has(head)) return part === undefined ? { working: head } : { working: head, part };
+  if (scope.workings.has(head))
+    return part === undefined ? { working: head } : { working: head, part };
   if (part !== undefined) return undefined;
   if (scope.inputs.has(head)) return { input: head };
   return scope.readings.has(head) ? { reading: head } : undefined;

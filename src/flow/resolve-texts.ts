@@ -16,6 +16,6 @@ export function namesIn(text: string): {
 }
 
 /** Puts words in for the names; a name with no value stays visible, so that it cannot pass unseen. */
-export function fillText(text: string, valueOf: (name: string) => string | undefined): string {
-  return text.replace(place, (whole, inner: string) => valueOf(inner) ?? whole);
+export function fillText(text: string, figureFor: (name: string) => string | undefined): string {
+  return text.replace(place, (whole, inner: string) => figureFor(inner) ?? whole);
 }

@@ -3,8 +3,8 @@
 import {
   findRule,
   findUnit,
-  quantities,
   type Quantity,
+  quantities,
   type Rule,
   ruleNames,
   unitsOf,
@@ -18,7 +18,10 @@ import type { ValueRef } from './words-shape.ts';
 export type Complain = (path: Path, message: string) => void;
 
 /** What a place wants: a quantity, any number, or one of some words. */
-export type Wanted = { readonly quantity: Quantity } | 'number' | { readonly words: readonly string[] };
+export type Wanted =
+  | { readonly quantity: Quantity }
+  | 'number'
+  | { readonly words: readonly string[] };
 
 export function checkInputs(flow: FlowFile, complain: Complain): void {
   flow.inputs.forEach((input, index) => {
@@ -108,7 +111,10 @@ function checkGiven(
     const place = [...path, 'given', name];
     const input = rule.inputs.find((one) => one.name === name);
     if (!input) {
-      complain(place, `The rule "${rule.name}" takes no "${name}". It takes: ${listed(names)}.${suggestion(name, names)}`);
+      complain(
+        place,
+        `The rule "${rule.name}" takes no "${name}". It takes: ${listed(names)}.${suggestion(name, names)}`,
+      );
     } else if ('working' in ref && scope.workings.has(ref.working) && !above.has(ref.working)) {
       complain(place, `"${ref.working}" stands below "${working.id}". Move it above.`);
     } else checkRuleInput(input, ref, scope, place, complain);
@@ -116,7 +122,10 @@ function checkGiven(
   for (const input of rule.inputs) {
     const mayMiss = input.optional === true || ('default' in input && input.default !== undefined);
     if (mayMiss || input.name in working.given) continue;
-    complain([...path, 'given'], `The rule "${rule.name}" needs "${input.name}": ${input.meaning}.`);
+    complain(
+      [...path, 'given'],
+      `The rule "${rule.name}" needs "${input.name}": ${input.meaning}.`,
+    );
   }
 }
 
@@ -133,7 +142,10 @@ function checkRuleInput(
     const meaning = meaningOf(ref, scope);
     if (typeof meaning === 'string') complain(path, meaning);
     else if (input.kind === 'text' ? meaning.kind !== 'word' : !isList(meaning, input.quantity)) {
-      complain(path, `"${input.name}" wants ${input.kind === 'text' ? 'a word' : `a list of ${input.quantity}`}, found ${told(meaning)}.`);
+      complain(
+        path,
+        `"${input.name}" wants ${input.kind === 'text' ? 'a word' : `a list of ${input.quantity}`}, found ${told(meaning)}.`,
+      );
     }
   }
 }
@@ -150,10 +162,12 @@ export function checkRef(
   path: Path,
   complain: Complain,
 ): void {
-  if ('is' in ref) return checkConstant(ref, wanted, path, complain);
+  if ('is' in ref) {
+    checkConstant(ref, wanted, path, complain);
+    return;
+  }
   const meaning = meaningOf(ref, scope);
-  if (typeof meaning === 'string') return complain(path, meaning);
-  const wrong = mismatch(meaning, wanted);
+  const wrong = typeof meaning === 'string' ? meaning : mismatch(meaning, wanted);
   if (wrong) complain(path, wrong);
 }
 
@@ -164,29 +178,35 @@ function checkConstant(
   complain: Complain,
 ): void {
   if (wanted === 'number') {
-    if (quantities.some((quantity) => findUnit(ref.unit, quantity))) return;
-    return complain([...path, 'unit'], `"${ref.unit}" is not a unit that is known.`);
+    if (!quantities.some((quantity) => findUnit(ref.unit, quantity))) {
+      complain([...path, 'unit'], `"${ref.unit}" is not a unit that is known.`);
+    }
+  } else if ('words' in wanted) {
+    complain(path, `Expected one of: ${listed(wanted.words)}; found a number.`);
+  } else if (!findUnit(ref.unit, wanted.quantity)) {
+    complain(
+      [...path, 'unit'],
+      `"${ref.unit}" is not a unit of ${wanted.quantity}. Its units: ${listed(unitsOf(wanted.quantity))}.`,
+    );
   }
-  if ('words' in wanted) return complain(path, `Expected one of: ${listed(wanted.words)}; found a number.`);
-  if (findUnit(ref.unit, wanted.quantity)) return;
-  complain(
-    [...path, 'unit'],
-    `"${ref.unit}" is not a unit of ${wanted.quantity}. Its units: ${listed(unitsOf(wanted.quantity))}.`,
-  );
 }
 
 function mismatch(meaning: Meaning, wanted: Wanted): string | undefined {
-  if (wanted === 'number') return meaning.kind === 'number' ? undefined : `Expected a number, found ${told(meaning)}.`;
+  if (wanted === 'number')
+    return meaning.kind === 'number' ? undefined : `Expected a number, found ${told(meaning)}.`;
   if ('quantity' in wanted) {
     if (meaning.kind === 'number' && meaning.quantity === wanted.quantity) return undefined;
     return `Expected ${wanted.quantity}, found ${told(meaning)}.`;
   }
-  if (meaning.kind !== 'word') return `Expected one of: ${listed(wanted.words)}; found ${told(meaning)}.`;
+  if (meaning.kind !== 'word')
+    return `Expected one of: ${listed(wanted.words)}; found ${told(meaning)}.`;
   const strange = meaning.options?.find((option) => !wanted.words.includes(option));
   if (strange === undefined) return undefined;
   return `"${strange}" is not one of: ${listed(wanted.words, 20)}.${suggestion(strange, wanted.words)}`;
 }
 
 function told(meaning: Meaning): string {
-  return meaning.kind === 'word' ? 'a word' : `${meaning.kind === 'list' ? 'a list of ' : ''}${meaning.quantity}`;
+  return meaning.kind === 'word'
+    ? 'a word'
+    : `${meaning.kind === 'list' ? 'a list of ' : ''}${meaning.quantity}`;
 }

@@ -5,7 +5,7 @@ import type { FlowFile, Step } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
 import { type FileResult, readFlowFile } from './read-file.ts';
 import { checkPiece } from './resolve-piece.ts';
-import { checkSteps } from './resolve-steps.ts';
+import { checkSteps, stepNeeds } from './resolve-steps.ts';
 import { type Complain, checkInputs, checkWorkings } from './resolve-values.ts';
 import { readingOf, type Scope, scopeOf } from './scope.ts';
 import type { Source } from './source.ts';
@@ -47,7 +47,10 @@ export function resolveFlow(
   const kind = kinds.get(file.machineKind);
   if (!kind) {
     const known = [...kinds.keys()].join(', ');
-    complain(['machineKind'], `There is no machine kind "${file.machineKind}". There are: ${known}.`);
+    complain(
+      ['machineKind'],
+      `There is no machine kind "${file.machineKind}". There are: ${known}.`,
+    );
     return { ok: false, faults };
   }
   const flow = makeFlow(file, kind);
@@ -66,20 +69,19 @@ function makeFlow(file: FlowFile, kind: MachineKind): Flow {
     scope: scopeOf(file),
     graph: stepGraph(file.steps),
     steps: new Map(file.steps.map((step) => [step.id, step])),
-    needs: new Map(file.steps.map((step) => [step.id, needsOf(step, file)])),
+    needs: new Map(file.steps.map((step) => [step.id, stepNeeds(step, file)])),
   };
-}
-
-function needsOf(step: Step, file: FlowFile): WantedFacts {
-  const named = step.gates.map((gate) => file.gates[gate] ?? {});
-  return Object.assign({}, ...named, step.needs) as WantedFacts;
 }
 
 /** Inputs, workings and readings share one set of names, since sentences use them alike. */
 function checkNames(file: FlowFile, complain: Complain): void {
   const seen = new Set<string>();
   const claim = (id: string, path: readonly (string | number)[]) => {
-    if (seen.has(id)) complain([...path, 'id'], `The name "${id}" stands twice among inputs, workings and readings. Give one of them another.`);
+    if (seen.has(id))
+      complain(
+        [...path, 'id'],
+        `The name "${id}" stands twice among inputs, workings and readings. Give one of them another.`,
+      );
     seen.add(id);
   };
   file.inputs.forEach(({ id }, index) => {

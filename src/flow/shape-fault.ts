@@ -1,8 +1,8 @@
 /** Turns what the schema library reports into sentences an instructor can act on. */
 
 import { z } from 'zod';
-import type { Fault } from './fault.ts';
 import { cardShape } from './card-shape.ts';
+import type { Fault } from './fault.ts';
 import { flowShape } from './flow-shape.ts';
 import { kindShape } from './kind-shape.ts';
 import { suggestion } from './nearest.ts';
@@ -47,7 +47,8 @@ function noShape(issue: Extract<Issue, { code: 'invalid_union' }>, value: unknow
 
 function unknownStepKind(value: unknown): string {
   const kinds = ['tell', 'check', 'do', 'measure', 'choose', 'cut', 'inspect', 'passes'];
-  const kind = typeof value === 'object' && value !== null ? (value as { kind?: unknown }).kind : value;
+  const kind =
+    typeof value === 'object' && value !== null ? (value as { kind?: unknown }).kind : value;
   const near = typeof kind === 'string' ? suggestion(kind, kinds) : '';
   return `Expected a step kind (${kinds.join(', ')}), found ${shown(kind)}.${near}`;
 }

@@ -27,7 +27,10 @@ interface Spot {
 /** Parses `text`; refuses what is too large, too deep, doubled or dangerous. Never throws. */
 export function readSource(file: string, text: string): SourceResult {
   if (text.length > largestFile) {
-    return refused(file, `The file has ${text.length} characters; at most ${largestFile} are read.`);
+    return refused(
+      file,
+      `The file has ${text.length} characters; at most ${largestFile} are read.`,
+    );
   }
   const deep = tooDeepAt(text);
   if (deep) return refused(file, `Nested deeper than ${deepestNesting} levels.`, deep);

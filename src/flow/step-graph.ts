@@ -120,10 +120,7 @@ function meet(
 }
 
 /** Iterative, since a flow of a thousand steps would be a call stack a thousand deep. */
-function reversePostorder(
-  reachable: readonly string[],
-  targets: Arrows,
-): readonly string[] {
+function reversePostorder(reachable: readonly string[], targets: Arrows): readonly string[] {
   const first = reachable[0];
   if (first === undefined) return [];
   const seen = new Set([first]);

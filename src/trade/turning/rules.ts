@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 import { cardSpeedRule, nextCardSpeedRule } from './card-speed.ts';
 import { chuckGripRule, chuckRimRule } from './chuck.ts';
 import { dialSettingRule } from './dial.ts';
+import { facingPlanRule } from './facing-plan.ts';
 import { cardFeedRule, feedPerRevRule, feedRateRule, turningFeedRule } from './feed.ts';
 import { nextPassRule } from './next-pass.ts';
 import { partingBladeRule, partingSpeedRule } from './parting.ts';
@@ -33,6 +34,7 @@ export const turningRules: readonly Rule[] = [
   feedPerRevRule,
   passPlanRule,
   nextPassRule,
+  facingPlanRule,
   dialSettingRule,
   turningTimeRule,
   cuttingTimeRule,

@@ -1,0 +1,65 @@
+/** Compiles a flow into one XState machine: a step is a compound state, a gate is a guard, facts and readings are context. */
+
+import type { Card } from './card.ts';
+import { type ChartWorld, chartSetup } from './chart-actions.ts';
+import { stepNode } from './chart-nodes.ts';
+import type { FlowContext } from './events.ts';
+import { unknownFacts } from './facts.ts';
+import { type JobInputs, type Numbers, workOut } from './numbers.ts';
+import type { Flow } from './resolve.ts';
+import { endStep } from './step-graph.ts';
+import { planSteps, type StepPlan } from './step-plan.ts';
+
+/** A flow with its machine card and numbers, ready to run or to be proved. */
+export interface Job {
+  readonly flow: Flow;
+  readonly card: Card;
+  readonly numbers: Numbers;
+  readonly plans: ReadonlyMap<string, StepPlan>;
+  readonly world: ChartWorld;
+  readonly machine: FlowMachine;
+}
+
+export type FlowMachine = ReturnType<typeof buildMachine>;
+
+export type JobResult =
+  | { readonly ok: true; readonly job: Job }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/** Works the numbers out and builds the chart; refuses when a rule refuses one of them. */
+export function compileJob(flow: Flow, card: Card, inputs: JobInputs = {}): JobResult {
+  const worked = workOut(flow, card, inputs);
+  if (!worked.ok) return worked;
+  const { numbers } = worked;
+  const plans = planSteps(flow);
+  const world: ChartWorld = { kind: flow.kind, plans, numbers, card: dialOf(card) };
+  const machine = buildMachine(flow, world);
+  return { ok: true, job: { flow, card, numbers, plans, world, machine } };
+}
+
+/** A card without a cross dial is taken to read the radius in hundredths: the cautious reading. */
+function dialOf(card: Card): ChartWorld['card'] {
+  const { crossReads, crossDivision } = card.values;
+  return {
+    crossReads: crossReads === 'diameter' ? 'diameter' : 'radius',
+    crossDivision: typeof crossDivision === 'number' ? crossDivision : 0.01,
+  };
+}
+
+function buildMachine(flow: Flow, world: ChartWorld) {
+  const chart = chartSetup(world);
+  const context: FlowContext = {
+    facts: unknownFacts(flow.kind),
+    readings: {},
+    passes: {},
+    speedSet: null,
+    held: null,
+  };
+  const steps = [...world.plans.values()].map((plan) => [plan.step.id, stepNode(plan, world)]);
+  return chart.createMachine({
+    id: 'flow',
+    initial: flow.file.steps[0]?.id ?? endStep,
+    context,
+    states: { ...Object.fromEntries(steps), [endStep]: { type: 'final', tags: ['end'] } },
+  });
+}

@@ -1,0 +1,136 @@
+/** The figures that matter now, each with its unit and the working behind it. */
+
+import { findRule, type Quantity } from '../trade/index.ts';
+import { sayNumber, showNumber } from '../words/index.ts';
+import type { Job } from './compile.ts';
+import { displayOf, formatOf, type Shown, shownAs } from './display.ts';
+import { nextPass } from './pass.ts';
+import type { FlowSnapshot } from './position.ts';
+import { planAt } from './position.ts';
+import { limitsOf } from './verdict.ts';
+import type { ValueRef } from './words-shape.ts';
+
+export interface Figure {
+  readonly id: string;
+  readonly label: string;
+  /** "450 rpm", with a space that does not break. */
+  readonly text: string;
+  /** "four hundred and fifty". */
+  readonly spoken: string;
+  /** One line with the numbers put in, when a rule worked it out. */
+  readonly working?: string;
+  readonly ruledBy?: string;
+  readonly source?: string;
+}
+
+/** A figure with what stands behind it; undefined while it cannot be worked out. */
+export function figureOf(
+  job: Job,
+  snapshot: FlowSnapshot,
+  id: string,
+  label: string,
+  ref: ValueRef,
+): Figure | undefined {
+  const value = job.numbers.value(ref, snapshot.context.readings);
+  if (value === undefined || Array.isArray(value)) return undefined;
+  if (typeof value === 'string') return wordFigure(id, label, value);
+  const display = displayOf(ref, job.flow, job.card.units);
+  const shown =
+    display && typeof value === 'number'
+      ? shownAs(value, display.quantity, display.format)
+      : constantShown(ref);
+  if (!shown) return undefined;
+  return { id, label, ...texts(shown), ...behind(job, snapshot, ref) };
+}
+
+function wordFigure(id: string, label: string, word: string): Figure {
+  const text = word.replaceAll('-', ' ');
+  return { id, label, text, spoken: text };
+}
+
+function constantShown(ref: ValueRef): Shown | undefined {
+  if (!('is' in ref)) return undefined;
+  const decimals = (String(ref.is).split('.')[1] ?? '').length;
+  return { value: ref.is, unit: ref.unit, decimals };
+}
+
+function texts(shown: Shown): { text: string; spoken: string } {
+  return {
+    text: showNumber(shown.value, shown.unit, shown.decimals),
+    spoken: sayNumber(shown.value, shown.unit, shown.decimals),
+  };
+}
+
+function behind(job: Job, snapshot: FlowSnapshot, ref: ValueRef): Partial<Figure> {
+  if (!('working' in ref)) return {};
+  const answer = job.numbers.working(ref.working, snapshot.context.readings);
+  if (!answer.ok) return {};
+  const rule = findRule(job.flow.scope.workings.get(ref.working)?.rule ?? '');
+  return {
+    working: answer.working,
+    ...(answer.ruledBy === undefined ? {} : { ruledBy: answer.ruledBy }),
+    ...(rule ? { source: rule.source } : {}),
+  };
+}
+
+/** A length of this machine's own working: dial, size or what is left. */
+function lengthFigure(
+  job: Job,
+  id: string,
+  label: string,
+  value: number,
+  working?: string,
+): Figure {
+  const shown = shownAs(value, 'length', formatOf('length', job.card.units));
+  return { id, label, ...texts(shown), ...(working === undefined ? {} : { working }) };
+}
+
+/** Speed, feed, depth, dial and the rest of the step a snapshot stands in. */
+export function figuresNow(job: Job, snapshot: FlowSnapshot): readonly Figure[] {
+  const step = planAt(job, snapshot)?.step;
+  if (!step) return [];
+  const made = (id: string, label: string, ref: ValueRef | undefined) =>
+    ref && figureOf(job, snapshot, id, label, ref);
+  const powered =
+    step.kind === 'cut' || step.kind === 'passes'
+      ? [
+          made('speed', 'Speed', step.speed),
+          made('feed', 'Feed', step.feed),
+          made('depth', 'Depth', step.depth),
+          made('length', 'Length', step.length),
+        ]
+      : [];
+  const own = step.figures.map((figure, index) => made(`own:${index}`, figure.label, figure.value));
+  return [...passFigures(job, snapshot), ...powered, ...own, ...limitFigures(job, snapshot)].filter(
+    (figure) => figure !== undefined,
+  );
+}
+
+/** The next pass: what the dial must read, the depth a side, what is left. */
+export function passFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[] {
+  const step = planAt(job, snapshot)?.step;
+  const state = step && snapshot.context.passes[step.id];
+  if (step?.kind !== 'passes' || !state) return [];
+  const pass = nextPass(step, state, snapshot.context.readings, job.world);
+  const working = pass.answer.ok ? pass.answer.working : undefined;
+  return [
+    lengthFigure(job, 'dial', 'Dial', pass.dial, working),
+    lengthFigure(job, 'cut', 'Depth a side', pass.depthASide),
+    lengthFigure(job, 'left', 'Left', pass.left),
+    lengthFigure(job, 'size', 'Now', state.size),
+  ];
+}
+
+export function limitFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[] {
+  const step = planAt(job, snapshot)?.step;
+  if (step?.kind !== 'inspect' && step?.kind !== 'passes') return [];
+  const limits = limitsOf(step, job.numbers, snapshot.context.readings);
+  if (!limits) return [];
+  const quantity = step.reading.quantity as Quantity;
+  const format = formatOf(quantity, job.card.units, step.reading);
+  return (['lower', 'upper'] as const).map((key) => ({
+    id: key,
+    label: key === 'lower' ? 'Least' : 'Most',
+    ...texts(shownAs(limits[key], quantity, format)),
+  }));
+}

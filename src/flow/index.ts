@@ -1,0 +1,65 @@
+/**
+ * Reads flows, machine kinds and machine cards, and turns a flow into one statechart with its words, figures and verdicts.
+ * Never speaks, stores, waits, or decides what the world does: it is a pure function of what was said.
+ */
+
+export { askedFacts, type FactAnswer, reportable } from './asked.ts';
+export { type Card, cardFields, readCard } from './card.ts';
+export { type CardFile, cardShape } from './card-shape.ts';
+export { compileJob, type FlowMachine, type Job, type JobResult } from './compile.ts';
+export { type Condition, conditionShape } from './condition-shape.ts';
+export { formatOf, type Shown, shownAs } from './display.ts';
+export {
+  type Facts,
+  type FlowContext,
+  type FlowEvent,
+  type PassState,
+  unknownState,
+} from './events.ts';
+export { isLoss, isMet, missingFacts, stateOf } from './facts.ts';
+export { type Fault, faultText, type Path, pathText } from './fault.ts';
+export { type Figure, figuresNow } from './figures.ts';
+export {
+  type FlowFile,
+  type FlowInput,
+  flowShape,
+  type Reading,
+  type Step,
+  type StepOf,
+} from './flow-shape.ts';
+export {
+  type Fact,
+  type FactState,
+  type FaultWalk,
+  type Hazard,
+  kindShape,
+  type MachineKind,
+} from './kind-shape.ts';
+export { defaultInputs, type JobInputs, type Numbers, type Readings, workOut } from './numbers.ts';
+export {
+  accepts,
+  beginJob,
+  type FlowSnapshot,
+  type Phase,
+  type Position,
+  planAt,
+  positionOf,
+  stepJob,
+} from './position.ts';
+export { type FileResult, readFlowFile, readFlowValue } from './read-file.ts';
+export { type Flow, type FlowResult, readFlow, resolveFlow } from './resolve.ts';
+export { commonMoments, readKind } from './resolve-kind.ts';
+export { readingsBehind } from './resolve-steps.ts';
+export {
+  type Ask,
+  asks,
+  type SaidItem,
+  type SaidList,
+  type SaidNumber,
+  saidList,
+} from './said-list.ts';
+export { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
+export type { StepPlan } from './step-plan.ts';
+export { judge, type Limits, limitsOf, plausibleRange, type Verdict } from './verdict.ts';
+export { fill, type GateLine, type Line, type View, viewOf } from './view.ts';
+export type { ValueRef, WantedFacts } from './words-shape.ts';

@@ -1,0 +1,169 @@
+/** The one list of what may be said now. The ear, the keys, the screen and the prover all read it. */
+
+import type { Quantity } from '../trade/index.ts';
+import { askedFacts, type FactAnswer, reportable } from './asked.ts';
+import type { Job } from './compile.ts';
+import { formatOf, shownAs } from './display.ts';
+import type { FlowEvent } from './events.ts';
+import type { Reading } from './flow-shape.ts';
+import { accepts, type FlowSnapshot, planAt, positionOf } from './position.ts';
+import { plausibleRange } from './verdict.ts';
+
+/** Questions that change nothing in the chart: the bench answers them. */
+export const asks = {
+  repeat: ['repeat', 'say again'],
+  why: ['why'],
+  where: ['where am i'],
+  words: ['what can i say'],
+  speed: ['speed', 'what speed'],
+  feed: ['feed', 'what feed'],
+  depth: ['depth', 'what depth'],
+  left: ['how much is left'],
+} as const;
+export type Ask = keyof typeof asks;
+
+export interface SaidItem {
+  /** Stable within a state: "next", "fact:guard:closed", "ask:repeat". */
+  readonly id: string;
+  readonly kind: 'move' | 'fact' | 'loss' | 'choice' | 'trouble' | 'ask' | 'drill';
+  /** The first is the one that is shown; all are understood. */
+  readonly phrases: readonly string[];
+  /** Only its exact words count: a gate where harm is possible. */
+  readonly strict: boolean;
+  readonly event?: FlowEvent;
+  readonly ask?: Ask;
+}
+
+/** The number that may be said now, in the unit it is read in on this machine. */
+export interface SaidNumber {
+  readonly reading: Reading;
+  readonly quantity: Quantity;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly min: number;
+  readonly max: number;
+  /** Near this the reading is expected; far from it, it is questioned. */
+  readonly expected?: number;
+}
+
+export interface SaidList {
+  readonly items: readonly SaidItem[];
+  readonly number?: SaidNumber;
+}
+
+export function saidList(job: Job, snapshot: FlowSnapshot): SaidList {
+  if (positionOf(snapshot).phase === 'end') return { items: [ask('repeat'), ask('words')] };
+  const number = numberNow(job, snapshot);
+  return {
+    items: [
+      ...factItems(job, snapshot),
+      ...choices(job, snapshot),
+      ...moves(snapshot),
+      ...troubles(job, snapshot),
+      ...(Object.keys(asks) as Ask[]).map(ask),
+    ],
+    ...(number ? { number } : {}),
+  };
+}
+
+function ask(name: Ask): SaidItem {
+  return { id: `ask:${name}`, kind: 'ask', phrases: asks[name], strict: false, ask: name };
+}
+
+/** "next" is listed even where it is refused, since the refusal names what is missing. */
+function moves(snapshot: FlowSnapshot): readonly SaidItem[] {
+  const items: SaidItem[] = [move('next', ['next'])];
+  if (accepts(snapshot, { type: 'carry-on' })) items.push(move('carry-on', ['carry on']));
+  if (accepts(snapshot, { type: 'back' })) items.push(move('back', ['back', 'go back']));
+  items.push(move('hold', ['hold']), {
+    id: 'stop',
+    kind: 'drill',
+    phrases: ['stop', 'stop stop'],
+    strict: false,
+    event: { type: 'stop' },
+  });
+  return items;
+}
+
+function move(type: 'next' | 'carry-on' | 'back' | 'hold', phrases: readonly string[]): SaidItem {
+  return { id: type, kind: 'move', phrases, strict: false, event: { type } };
+}
+
+function factItems(job: Job, snapshot: FlowSnapshot): readonly SaidItem[] {
+  const asked = askedFacts(job, snapshot);
+  const losses = reportable(job, snapshot);
+  const shared = sharedWords([...asked, ...losses]);
+  return [
+    ...asked.map((answer) => factItem(answer, 'fact', shared)),
+    ...losses.map((answer) => factItem(answer, 'loss', shared)),
+  ];
+}
+
+function factItem(
+  { fact, state }: FactAnswer,
+  kind: 'fact' | 'loss',
+  shared: ReadonlySet<string>,
+): SaidItem {
+  return {
+    id: `fact:${fact.id}:${state.id}`,
+    kind,
+    phrases: [state.word, ...state.also.filter((word) => !shared.has(word))],
+    strict: kind === 'fact',
+    event: { type: 'fact', fact: fact.id, state: state.id },
+  };
+}
+
+/** Short forms that would answer more than one fact: none of them counts. */
+function sharedWords(answers: readonly FactAnswer[]): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const shared = new Set<string>();
+  for (const { state } of answers) {
+    for (const word of state.also) (seen.has(word) ? shared : seen).add(word);
+  }
+  return shared;
+}
+
+function choices(job: Job, snapshot: FlowSnapshot): readonly SaidItem[] {
+  const step = planAt(job, snapshot)?.step;
+  if (step?.kind !== 'choose') return [];
+  return step.options.flatMap((option) => {
+    const event: FlowEvent = { type: 'choose', option: option.id };
+    if (!accepts(snapshot, event)) return [];
+    const phrases = [option.word, ...option.also];
+    return [{ id: `choose:${option.id}`, kind: 'choice' as const, phrases, strict: true, event }];
+  });
+}
+
+function troubles(job: Job, snapshot: FlowSnapshot): readonly SaidItem[] {
+  return job.flow.kind.walks.flatMap((walk) => {
+    const event: FlowEvent = { type: 'trouble', walk: walk.id };
+    if (!accepts(snapshot, event)) return [];
+    const phrases = [walk.word, ...walk.also];
+    return [{ id: `trouble:${walk.id}`, kind: 'trouble' as const, phrases, strict: false, event }];
+  });
+}
+
+function numberNow(job: Job, snapshot: FlowSnapshot): SaidNumber | undefined {
+  const step = planAt(job, snapshot)?.step;
+  if (!step || !('reading' in step)) return undefined;
+  const { readings } = snapshot.context;
+  const range = plausibleRange(step, job.numbers, readings);
+  if (!range) return undefined;
+  const likely = (range.lower + range.upper) / 2;
+  const open = [range.lower, likely, range.upper].some((value) =>
+    accepts(snapshot, { type: 'reading', value }),
+  );
+  if (!open) return undefined;
+  const quantity = step.reading.quantity as Quantity;
+  const format = formatOf(quantity, job.card.units, step.reading);
+  const inUnit = (value: number) => shownAs(value, quantity, format).value;
+  const expected = step.reading.expected && job.numbers.number(step.reading.expected, readings);
+  return {
+    reading: step.reading,
+    quantity,
+    ...format,
+    min: inUnit(range.lower),
+    max: inUnit(range.upper),
+    ...(expected === undefined ? {} : { expected: inUnit(expected) }),
+  };
+}

@@ -1,0 +1,239 @@
+/** What is to be seen and said at a snapshot. Texts are filled in here, so that screen and voice never differ. */
+
+import { askedFacts } from './asked.ts';
+import type { Job } from './compile.ts';
+import { type Facts, unknownState } from './events.ts';
+import { stateOf } from './facts.ts';
+import { type Figure, figureOf, figuresNow } from './figures.ts';
+import type { Step, StepOf } from './flow-shape.ts';
+import type { Fact, MachineKind } from './kind-shape.ts';
+import { type FlowSnapshot, type Phase, planAt, positionOf } from './position.ts';
+import { refOfName } from './resolve-steps.ts';
+import { fillText } from './resolve-texts.ts';
+
+/** A sentence in two dresses. */
+export interface Line {
+  readonly shown: string;
+  readonly spoken: string;
+}
+
+/** One condition of the gate or hold, and how it stands. */
+export interface GateLine {
+  readonly fact: string;
+  readonly label: string;
+  readonly met: boolean;
+  /** Asked for now: the word to say, the question, and what to do about it. */
+  readonly ask?: { readonly word: string; readonly question: string; readonly remedy: string };
+  readonly why?: string;
+  readonly part?: string;
+}
+
+export interface View {
+  readonly step: {
+    readonly id: string;
+    readonly title: string;
+    readonly index: number;
+    readonly of: number;
+  };
+  readonly phase: Phase;
+  readonly mood: 'doing' | 'answering' | 'cutting' | 'held' | 'done';
+  readonly line: Line;
+  readonly gate: readonly GateLine[];
+  readonly figures: readonly Figure[];
+  readonly why?: string;
+  readonly cautions: readonly string[];
+  readonly part?: string;
+  readonly direction?: string;
+  readonly held?: { readonly by: string; readonly lost: readonly string[] };
+}
+
+export function viewOf(job: Job, snapshot: FlowSnapshot): View {
+  const { step: id, phase, walk } = positionOf(snapshot);
+  const step = job.flow.steps.get(id);
+  const index = job.flow.file.steps.findIndex((one) => one.id === id);
+  const of = job.flow.file.steps.length;
+  if (!step) return endView(of);
+  const item = walk && walkItem(job.flow.kind, walk);
+  const part = item?.part ?? firstPart(job, snapshot) ?? step.part;
+  const why = item?.why ?? step.why;
+  const { held } = snapshot.context;
+  return {
+    step: { id, title: item?.title ?? step.title, index, of },
+    phase,
+    mood: moodOf(phase),
+    line: lineOf(job, snapshot, step, phase),
+    gate: gateLines(job, snapshot),
+    figures: figuresNow(job, snapshot),
+    ...(why === undefined ? {} : { why: fill(job, snapshot, why).shown }),
+    cautions: step.cautions.map((text) => fill(job, snapshot, text).shown),
+    ...(part === undefined ? {} : { part }),
+    ...(step.direction === undefined ? {} : { direction: step.direction }),
+    ...(held ? { held: { by: held.by, lost: labels(job.flow.kind, held.lost) } } : {}),
+  };
+}
+
+function endView(of: number): View {
+  const text = 'The job is done. It is in the Logbook.';
+  return {
+    step: { id: 'end', title: 'Done', index: of, of },
+    phase: 'end',
+    mood: 'done',
+    line: { shown: text, spoken: text },
+    gate: [],
+    figures: [],
+    cautions: [],
+  };
+}
+
+function moodOf(phase: Phase): View['mood'] {
+  if (phase === 'hold') return 'held';
+  if (phase === 'start' || phase === 'cutting' || phase === 'stopping') return 'cutting';
+  return phase === 'gate' || phase === 'measure' ? 'answering' : 'doing';
+}
+
+function labels(kind: MachineKind, facts: readonly string[]): readonly string[] {
+  return facts.map((id) => kind.facts.find((fact) => fact.id === id)?.label ?? id);
+}
+
+function walkItem(kind: MachineKind, walk: { readonly id: string; readonly item: string }) {
+  const items = kind.walks.find((one) => one.id === walk.id)?.items;
+  return items?.find((one) => one.id === walk.item);
+}
+
+function firstPart(job: Job, snapshot: FlowSnapshot): string | undefined {
+  return askedFacts(job, snapshot)[0]?.fact.part;
+}
+
+function lineOf(job: Job, snapshot: FlowSnapshot, step: Step, phase: Phase): Line {
+  const { prompts } = job.flow.kind;
+  const say = (text: string) => fill(job, snapshot, text);
+  switch (phase) {
+    case 'gate':
+      return firstQuestion(job, snapshot, step) ?? say(step.say);
+    case 'dial':
+      return say(prompts.setDial);
+    case 'start':
+      return say(prompts.start);
+    case 'cutting':
+      return both(say(step.say), say(prompts.watch));
+    case 'stopping':
+      return say(prompts.stop);
+    case 'measure':
+      return say(prompts.measure);
+    case 'hold':
+      return both(heldLine(snapshot), firstQuestion(job, snapshot, step) ?? say('Say carry on.'));
+    case 'walk':
+      return walkLine(job, snapshot, step);
+    default:
+      return both(say(step.say), questionIfAsked(job, snapshot, step));
+  }
+}
+
+function heldLine(snapshot: FlowSnapshot): Line {
+  const text = snapshot.context.held?.by === 'interruption' ? 'Back after a break.' : 'Hold.';
+  return { shown: text, spoken: text };
+}
+
+function walkLine(job: Job, snapshot: FlowSnapshot, step: Step): Line {
+  const { walk } = positionOf(snapshot);
+  const item = walk && walkItem(job.flow.kind, walk);
+  if (item) return fill(job, snapshot, item.say);
+  return firstQuestion(job, snapshot, step) ?? fill(job, snapshot, step.say);
+}
+
+/** A step that asks for facts while it is open tells the word of the one that ends it. */
+function questionIfAsked(job: Job, snapshot: FlowSnapshot, step: Step): Line {
+  if (step.kind === 'check') return firstQuestion(job, snapshot, step) ?? { shown: '', spoken: '' };
+  const word = askedFacts(job, snapshot)[0]?.state.word;
+  const text = word === undefined ? '' : `Say ${word}.`;
+  return { shown: text, spoken: text };
+}
+
+function firstQuestion(job: Job, snapshot: FlowSnapshot, step: Step): Line | undefined {
+  const first = askedFacts(job, snapshot)[0];
+  if (!first) return undefined;
+  const { roles, prompts } = job.flow.kind;
+  if (first.fact.id !== roles.speed.fact) return fill(job, snapshot, first.fact.ask);
+  const word = `Say ${first.state.word}.`;
+  return 'speed' in step
+    ? both(fill(job, snapshot, prompts.setSpeed), { shown: word, spoken: word })
+    : undefined;
+}
+
+function both(first: Line, second: Line): Line {
+  const join = (a: string, b: string) => [a, b].filter((text) => text !== '').join(' ');
+  return { shown: join(first.shown, second.shown), spoken: join(first.spoken, second.spoken) };
+}
+
+/** The conditions in force: those of the gate, or of the hold, or what an open step asks. */
+function gateLines(job: Job, snapshot: FlowSnapshot): readonly GateLine[] {
+  const { phase } = positionOf(snapshot);
+  const plan = planAt(job, snapshot);
+  const asked = new Map(askedFacts(job, snapshot).map(({ fact, state }) => [fact.id, state]));
+  const wanted: Facts = {
+    ...(phase === 'gate' || phase === 'hold' ? plan?.gate : {}),
+    ...(plan?.step.kind === 'check' && phase !== 'hold' ? plan.step.facts : {}),
+  };
+  return job.flow.kind.facts
+    .filter((fact) => fact.id in wanted || asked.has(fact.id))
+    .map((fact) =>
+      gateLine(
+        fact,
+        plan?.step,
+        stateOf(snapshot.context.facts, fact.id),
+        wanted[fact.id],
+        asked.get(fact.id)?.word,
+      ),
+    );
+}
+
+function gateLine(
+  fact: Fact,
+  step: Step | undefined,
+  state: string,
+  wanted: string | undefined,
+  word: string | undefined,
+): GateLine {
+  const remedy = step?.remedies[fact.id] ?? fact.remedy;
+  return {
+    fact: fact.id,
+    label: fact.label,
+    met: state !== unknownState && state === wanted,
+    ...(word === undefined ? {} : { ask: { word, question: fact.ask, remedy } }),
+    ...(fact.why === undefined ? {} : { why: fact.why }),
+    ...(fact.part === undefined ? {} : { part: fact.part }),
+  };
+}
+
+/** Puts figures into a sentence, once as shown and once as spoken. */
+export function fill(job: Job, snapshot: FlowSnapshot, text: string): Line {
+  const step = planAt(job, snapshot)?.step;
+  const find = (name: string) => namedFigure(job, snapshot, step, name);
+  return {
+    shown: fillText(text, (name) => find(name)?.text),
+    spoken: fillText(text, (name) => find(name)?.spoken),
+  };
+}
+
+function namedFigure(
+  job: Job,
+  snapshot: FlowSnapshot,
+  step: Step | undefined,
+  name: string,
+): Figure | undefined {
+  const own = step && ownFigure(job, snapshot, step, name);
+  if (own) return own;
+  const ref = refOfName(name, job.flow.scope);
+  return ref && figureOf(job, snapshot, name, name, ref);
+}
+
+function ownFigure(job: Job, snapshot: FlowSnapshot, step: Step, name: string): Figure | undefined {
+  const powered = step as Partial<StepOf<'passes'>>;
+  if (name === 'depth' && step.kind === 'passes')
+    return figuresNow(job, snapshot).find((one) => one.id === 'cut');
+  if (['speed', 'feed', 'depth', 'length'].includes(name)) {
+    const ref = powered[name as 'speed'];
+    return ref && figureOf(job, snapshot, name, name, ref);
+  }
+  return figuresNow(job, snapshot).find((one) => one.id === name);
+}
