@@ -1,5 +1,18 @@
-/** The rules of this topic. */
+/** The rules of tapers and angles. */
 
 import type { Rule } from '../rule.ts';
+import { compoundAngle, taperFromName } from './compound-angle.ts';
+import { morseTaper } from './morse.ts';
+import { tailstockOffset } from './tailstock-offset.ts';
+import { sineBarAngle, sineBarHeight, taperOverRollers, taperWithBalls } from './taper-checks.ts';
 
-export const taperRules: readonly Rule[] = [];
+export const taperRules: readonly Rule[] = [
+  compoundAngle,
+  taperFromName,
+  tailstockOffset,
+  morseTaper,
+  taperOverRollers,
+  taperWithBalls,
+  sineBarHeight,
+  sineBarAngle,
+];
