@@ -170,18 +170,22 @@ const GRADES: readonly (readonly [name: string, roughness: number])[] = [
   ['N12', 50],
 ];
 
+/** Inch drawings round: 32 µin is 0.813 µm and counts as 0.8. */
+const INCH_ROUNDING = 1.02;
+
 export const roughnessGradeRule: Rule = {
   name: 'roughness-grade',
   title: 'Grade number of a roughness',
   topic,
   inputs: [{ ...roughnessInput, max: 50, meaning: 'Ra' }],
   output: { quantity: 'roughness', meaning: 'Ra limit of the grade; the word is its number' },
-  formula: 'the finest grade whose Ra is not below the roughness',
+  formula:
+    'the finest grade whose Ra is not below the roughness, within 2 % (32 µin counts as 0.8 µm)',
   source: 'from memory: ISO 1302 (N1 to N12)',
   cautions: [],
   work: (values) => {
     const roughness = numberOf(values, 'roughness');
-    const row = GRADES.find(([, limit]) => roughness <= limit * (1 + 1e-9));
+    const row = GRADES.find(([, limit]) => roughness <= limit * INCH_ROUNDING);
     if (row === undefined) return fault(`Ra ${show(roughness)} µm is rougher than N12 (50 µm).`);
     const working = `Ra ${show(roughness)} µm is within ${row[0]} (${row[1]} µm)`;
     return { ok: true, value: row[1], word: row[0], working };
