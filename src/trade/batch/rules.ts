@@ -1,5 +1,17 @@
-/** The rules of this topic. */
+/** The rules of batches. */
 
 import type { Rule } from '../rule.ts';
+import { batchTime } from './batch-time.ts';
+import { capability } from './capability.ts';
+import { controlLimits } from './control-limits.ts';
+import { batchSpread } from './spread.ts';
+import { toolOffset, trend } from './trend.ts';
 
-export const batchRules: readonly Rule[] = [];
+export const batchRules: readonly Rule[] = [
+  batchSpread,
+  controlLimits,
+  capability,
+  trend,
+  toolOffset,
+  batchTime,
+];

@@ -4,7 +4,7 @@ import { aCount, aLength, aList, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
-import { cardInputs, cardSpeed } from '../turning/card-speed.ts';
+import { cardSpeed, looseCardInputs } from '../turning/card-speed.ts';
 import { surfaceSpeedInput } from '../turning/spindle-speed.ts';
 import { fault, listOf, numberOf } from '../values.ts';
 
@@ -20,7 +20,7 @@ export const cutterSpeed: Rule = {
   inputs: [
     surfaceSpeedInput,
     aLength('cutter', 1000, 'diameter of the cutter'),
-    ...cardInputs.map((input) => ({ ...input, optional: true })),
+    ...looseCardInputs,
   ],
   output: {
     quantity: 'spindleSpeed',
