@@ -1,7 +1,7 @@
 /** What was heard, held against what may be said now. */
 import { wordsOfInteger } from './integer-words.ts';
 import { denials, groupsOfWords, nearness, type PlainPhrase } from './near-phrase.ts';
-import { normalise, withoutEdges } from './plain-text.ts';
+import { normalise, withAndWithoutEdges } from './plain-text.ts';
 
 export interface Sayable {
   readonly id: string;
@@ -25,6 +25,7 @@ export type Match =
   | { readonly kind: 'none' };
 
 interface Phrase extends PlainPhrase {
+  readonly plain: string;
   readonly sayable: Sayable;
   readonly phrase: string;
 }
@@ -35,7 +36,12 @@ interface Candidate {
   readonly sure: number;
 }
 
-type Texts = readonly (readonly string[])[];
+/** One text of the ear: its words, as they are and without fillers at the ends. */
+interface Text {
+  readonly words: readonly string[];
+  readonly forms: readonly (readonly string[])[];
+  readonly plain: ReadonlySet<string>;
+}
 
 const NONE: Match = { kind: 'none' };
 /** Each text further down the ear's list is this much less sure. */
@@ -46,61 +52,59 @@ const LEAST_SURE = 0.72;
 /** Sounds alike is never quite word for word. */
 const NEVER_QUITE = 0.02;
 
-const known = new Map<string, readonly string[]>();
+const known = new Map<string, Text>();
 const MOST_KNOWN = 2000;
 
-/** Plain words, numerals written out, politeness at the ends left off. Kept, since phrases come again and again. */
-function plainWords(text: string): readonly string[] {
+/** Plain words with numerals written out. Kept, since phrases come again and again. */
+function textOf(text: string): Text {
   const before = known.get(text);
   if (before !== undefined) return before;
   const words = normalise(text)
     .split(' ')
     .flatMap((word) =>
       /^\d{1,4}$/.test(word) ? wordsOfInteger(Number(word)).split(/[ -]/) : [word],
-    );
-  const plain = withoutEdges(words.filter((word) => word !== ''));
+    )
+    .filter((word) => word !== '');
+  const forms = words.length === 0 ? [] : withAndWithoutEdges(words);
+  const made = { words, forms, plain: new Set(forms.map((form) => form.join(' '))) };
   if (known.size >= MOST_KNOWN) known.clear();
-  known.set(text, plain);
-  return plain;
+  known.set(text, made);
+  return made;
 }
 
 function phrasesOf(sayables: readonly Sayable[]): Phrase[] {
   return sayables.flatMap((sayable) =>
-    sayable.phrases.map((phrase) => ({
-      sayable,
-      phrase,
-      words: plainWords(phrase),
-      group: sayable.group,
-    })),
+    sayable.phrases.map((phrase) => {
+      const { words } = textOf(phrase);
+      return { sayable, phrase, words, plain: words.join(' '), group: sayable.group };
+    }),
   );
 }
 
 /** A strict phrase counts only in the likeliest text, and only if every text denies as much as the phrase does. */
-function counts({ sayable, words }: Phrase, at: number, heard: Texts): boolean {
+function counts({ sayable, words }: Phrase, at: number, heard: readonly Text[]): boolean {
   if (sayable.strict !== true) return true;
-  return at === 0 && heard.every((text) => denials(text) === denials(words));
+  return at === 0 && heard.every((text) => denials(text.words) === denials(words));
 }
 
-function exactly(
-  words: readonly string[],
-  at: number,
-  phrases: readonly Phrase[],
-  heard: Texts,
-): Candidate[] {
-  const said = words.join(' ');
+function exactly(at: number, phrases: readonly Phrase[], heard: readonly Text[]): Candidate[] {
   return phrases
-    .filter((phrase) => phrase.words.join(' ') === said && counts(phrase, at, heard))
+    .filter((phrase) => heard[at]?.plain.has(phrase.plain) && counts(phrase, at, heard))
     .map(({ sayable, phrase }) => ({ sayable, phrase, sure: 1 - at * STEP_DOWN }));
 }
 
-function nearly(heard: Texts, phrases: readonly Phrase[]): Candidate[] {
+function nearly(heard: readonly Text[], phrases: readonly Phrase[]): Candidate[] {
   const groups = groupsOfWords(phrases);
+  const sureOf = (text: Text, at: number, phrase: Phrase): number =>
+    Math.max(0, ...text.forms.map((form) => nearness(form, phrase, groups))) -
+    at * STEP_DOWN -
+    NEVER_QUITE;
   return heard
-    .flatMap((words, at) =>
+    .flatMap((text, at) =>
       phrases.map((phrase) => ({
         sayable: phrase.sayable,
         phrase: phrase.phrase,
-        sure: nearness(words, phrase, groups) - at * STEP_DOWN - NEVER_QUITE,
+        sure: sureOf(text, at, phrase),
       })),
     )
     .filter((candidate) => candidate.sure >= LEAST_SURE);
@@ -134,13 +138,11 @@ function matchOf(leaders: readonly Candidate[]): Match {
  * `several`. A phrase inside a longer sentence, or one that is denied, is never taken.
  */
 export function matchHeard(texts: readonly string[], sayables: readonly Sayable[]): Match {
-  const heard = texts.map(plainWords);
-  const [likeliest] = heard;
-  if (likeliest === undefined) return NONE;
-  const phrases = phrasesOf(sayables);
-  const settled = phrases.some((phrase) => phrase.words.join(' ') === likeliest.join(' '));
-  if (settled) return matchOf(decided(exactly(likeliest, 0, phrases, heard)));
-  const whole = heard.flatMap((words, at) => exactly(words, at, phrases, heard));
+  const heard = texts.map(textOf);
+  const phrases = phrasesOf(sayables).filter((phrase) => phrase.plain !== '');
+  const settled = phrases.some((phrase) => heard[0]?.plain.has(phrase.plain));
+  if (settled) return matchOf(decided(exactly(0, phrases, heard)));
+  const whole = heard.flatMap((_, at) => exactly(at, phrases, heard));
   const leaders = decided([...whole, ...nearly(heard, phrases)]);
   return leaders.some(({ sayable }) => sayable.strict === true) ? NONE : matchOf(leaders);
 }

@@ -154,13 +154,13 @@ const plain = remembered<Amount>((words, at) => {
   return [...zeros, ...whole, ...decimals(words, at)];
 });
 
-/** Every amount that starts at this place. */
-export function amounts(words: Words, at: number): Span<Amount>[] {
-  return [
+/** Every amount that starts at this place; those with the point left out only where they are asked for. */
+export function amounts(words: Words, at: number, withImplied: boolean): Span<Amount>[] {
+  const said = [
     ...plain(words, at),
     ...ruleParts(words, at),
     ...mixed(words, at),
     ...tenParts(words, at),
-    ...implied(words, at),
   ];
+  return withImplied ? [...said, ...implied(words, at)] : said;
 }

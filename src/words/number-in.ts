@@ -4,6 +4,7 @@ import { TEENS, TENS, UNITS_WORDS, ZERO_WORDS } from './number-lexicon.ts';
 import { sayNumber } from './number-out.ts';
 import {
   fineEnough,
+  impliesPoints,
   inRange,
   type Reading,
   ranked,
@@ -104,10 +105,12 @@ const SOLID = new Set([
  * range leaves one meaning. Nothing is rounded.
  */
 export function readNumber(text: string, wanted?: WantedNumber): SpokenNumber[] {
-  const words = numberWords(text);
+  const words = numberWords(text, wanted?.decimals === 0);
   const unit = wanted === undefined ? null : unitOf(wanted.unit);
   if (words === null || soundsOnly(words)) return [];
-  const readings = saidNumbers(words).flatMap((span) => readingsOf(span, unit, wanted));
+  const readings = saidNumbers(words, impliesPoints(wanted)).flatMap((span) =>
+    readingsOf(span, unit, wanted),
+  );
   return ranked(withoutDoubtfulMils(readings, wanted), wanted)
     .flatMap((reading) => spokenNumber(reading, wanted))
     .slice(0, MOST_READINGS);

@@ -43,14 +43,13 @@ export function fineEnough(value: Exact, wanted: WantedNumber | undefined): bool
   return wanted?.decimals === undefined || (decimals !== null && decimals <= wanted.decimals);
 }
 
-/** A point left out is put back only where a whole range and a count of decimals say so. */
+/** A point left out is put back only where a whole range and a count of decimals are known. */
+export function impliesPoints(wanted: WantedNumber | undefined): boolean {
+  return wanted?.decimals !== undefined && wanted.decimals > 0 && hasRange(wanted);
+}
+
 function mayImply(value: Exact, wanted: WantedNumber | undefined): boolean {
-  return (
-    wanted?.decimals !== undefined &&
-    hasRange(wanted) &&
-    inRange(value, wanted) &&
-    fineEnough(value, wanted)
-  );
+  return impliesPoints(wanted) && inRange(value, wanted) && fineEnough(value, wanted);
 }
 
 /** What one reading of the words is worth in the wanted unit: nothing, one value, or two. */

@@ -2,7 +2,7 @@
 import { compare, type Exact, ONE, plus } from './exact.ts';
 import { type Amount, amounts, ruleParts } from './number-amounts.ts';
 import { MILS, SIGNS, THOU_ALIKE } from './number-lexicon.ts';
-import type { Span, Words } from './number-wholes.ts';
+import { remembered, type Span, type Words } from './number-wholes.ts';
 import { LONGEST_UNIT_NAME, type Unit, unitOf, unitsHeard } from './units-spoken.ts';
 
 export interface Term {
@@ -37,7 +37,7 @@ interface SaidUnit {
 }
 
 /** The units whose names start at this place. */
-function unitNames(words: Words, at: number): Span<SaidUnit>[] {
+const unitNames = remembered<SaidUnit>((words, at) => {
   const here = words[at] ?? '';
   const alike = MILS.has(here) ? ['mm', 'thou'] : THOU_ALIKE.has(here) ? ['thou'] : [];
   const guessed = alike.flatMap((id) => {
@@ -53,11 +53,11 @@ function unitNames(words: Words, at: number): Span<SaidUnit>[] {
     }
   }
   return [...named, ...guessed];
-}
+});
 
 /** "twenty five thou", "half an inch", "two hundredths of a millimetre", or an amount alone. */
-function counted(words: Words, at: number): Span<Term>[] {
-  return amounts(words, at).flatMap((amount) => {
+function counted(words: Words, at: number, withImplied: boolean): Span<Term>[] {
+  return amounts(words, at, withImplied).flatMap((amount) => {
     const alone = { amount: amount.is, unit: null, ofOne: false, mil: false };
     const ofOne = words[amount.end] === 'of';
     const past = ofOne ? amount.end + 1 : amount.end;
@@ -101,28 +101,29 @@ function withParts(words: Words, term: Span<Term>): Span<Term>[] {
     }));
 }
 
-function terms(words: Words, at: number): Span<Term>[] {
-  const plain = [...counted(words, at), ...single(words, at)];
+function terms(words: Words, at: number, withImplied: boolean): Span<Term>[] {
+  const plain = [...counted(words, at, withImplied), ...single(words, at)];
   return [...plain, ...plain.flatMap((term) => withParts(words, term))];
 }
 
 /** The terms from a place to the end of the row. Many first pieces end at one place, so each place is read once. */
-function lastTerms(words: Words): (at: number) => readonly Span<Term>[] {
+function lastTerms(words: Words, withImplied: boolean): (at: number) => readonly Span<Term>[] {
   const ready = new Map<number, Span<Term>[]>();
   return (at) => {
-    const found = ready.get(at) ?? terms(words, at).filter((term) => term.end === words.length);
+    const found =
+      ready.get(at) ?? terms(words, at, withImplied).filter((term) => term.end === words.length);
     ready.set(at, found);
     return found;
   };
 }
 
-/** Every way the whole row of words is one number, in no order. */
-export function saidNumbers(words: Words): Span<SaidNumber>[] {
+/** Every way the whole row of words is one number, in no order. `withImplied` puts back points that were left out. */
+export function saidNumbers(words: Words, withImplied: boolean): Span<SaidNumber>[] {
   const sign = SIGNS.get(words[0] ?? '');
   const start = sign === undefined ? 0 : 1;
   const found: Span<SaidNumber>[] = [];
-  const seconds = lastTerms(words);
-  for (const first of terms(words, start)) {
+  const seconds = lastTerms(words, withImplied);
+  for (const first of terms(words, start, withImplied)) {
     const joined = words[first.end] === 'and';
     if (first.end === words.length) found.push(said(sign, first, null, false));
     else {

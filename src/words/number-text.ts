@@ -21,9 +21,22 @@ const RUN_UP =
  */
 const REFUSED = /\d,\d|\d\.\d*\.|\d\s*[-–—]\s*\d+(?![\d/])|\de[+-]?\d|±/;
 
-/** The row of words, or null when the text holds a figure nobody can be sure of. */
-export function numberWords(text: string): readonly string[] | null {
-  const mixed = text.replace(
+/** "1,400" where a whole number is wanted has one meaning. */
+const GROUPED = /(?<![\d,.])(\d{1,3})((?:,\d{3})+)(?![\d,.])/g;
+
+function ungrouped(text: string): string {
+  return text.replace(
+    GROUPED,
+    (_, head: string, groups: string) => head + groups.replaceAll(',', ''),
+  );
+}
+
+/**
+ * The row of words, or null when the text holds a figure nobody can be sure of. `wholeOnly` says that a whole number
+ * is wanted, so that a comma can only part thousands.
+ */
+export function numberWords(text: string, wholeOnly = false): readonly string[] | null {
+  const mixed = (wholeOnly ? ungrouped(text) : text).replace(
     /(\d?)\s*([½¼¾⅛⅜⅝⅞])/g,
     (_, before: string, sign: string) => `${before} ${VULGAR[sign] ?? ''} `,
   );

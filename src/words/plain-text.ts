@@ -50,19 +50,9 @@ const HESITATION = new Set([
   'the',
 ]);
 
-/** Politeness and run-ups: nothing at either end of an utterance, a word anywhere else. */
-const EDGE_FILLERS = new Set([
-  'please',
-  'okay',
-  'so',
-  'well',
-  'now',
-  'then',
-  'just',
-  'thanks',
-  'right',
-  'and',
-]);
+/** Run-ups and politeness: nothing at their end of an utterance, a word anywhere else ("turn right"). */
+const LEADING = new Set(['please', 'okay', 'so', 'well', 'right', 'now', 'then', 'just', 'and']);
+const TRAILING = new Set(['please', 'thanks', 'okay', 'now', 'then']);
 
 const NEGATIONS = new Set([
   'no',
@@ -114,12 +104,25 @@ export function normalise(text: string): string {
     .join(' ');
 }
 
-/** Plain words without politeness at either end; unchanged when nothing else would be left ("okay"). */
+function withoutLead(words: readonly string[]): readonly string[] {
+  const from = words.findIndex((word) => !LEADING.has(word));
+  return words.slice(from < 0 ? -1 : from);
+}
+
+function withoutTrail(words: readonly string[]): readonly string[] {
+  const last = words.findLastIndex((word) => !TRAILING.has(word));
+  return words.slice(0, Math.max(last, 0) + 1);
+}
+
+/** Plain words without run-up and politeness; of fillers alone one is left ("okay"). */
 export function withoutEdges(words: readonly string[]): readonly string[] {
-  let [from, to] = [0, words.length];
-  while (from < to && EDGE_FILLERS.has(words[from] ?? '')) from++;
-  while (to > from && EDGE_FILLERS.has(words[to - 1] ?? '')) to--;
-  return from < to ? words.slice(from, to) : words;
+  return withoutTrail(withoutLead(words));
+}
+
+/** The words as they are, and without fillers at the front, the end, and both: what may be the utterance itself. */
+export function withAndWithoutEdges(words: readonly string[]): readonly (readonly string[])[] {
+  const forms = [words, withoutLead(words), withoutTrail(words), withoutEdges(words)];
+  return [...new Map(forms.map((form) => [form.join(' '), form])).values()];
 }
 
 /** Does this plain word deny, or half deny, what stands beside it? */

@@ -155,6 +155,18 @@ describe('a match', () => {
     expect(matchHeard(['cheat on'], choices)).toEqual({ kind: 'none' });
   });
 
+  it('keeps a filler that is part of a phrase', () => {
+    const turns = [
+      { id: 'turn', phrases: ['turn'], group: 'g', strict: true },
+      { id: 'right', phrases: ['turn right'], group: 'g', strict: true },
+      { id: 'answer', phrases: ['right'], group: 'g' },
+    ];
+    expect(matchHeard(['turn right'], turns)).toMatchObject({ id: 'right' });
+    expect(matchHeard(['right, turn'], turns)).toMatchObject({ id: 'turn' });
+    expect(matchHeard(['right'], turns)).toMatchObject({ id: 'answer' });
+    expect(matchHeard(['okay right'], turns)).toMatchObject({ id: 'answer' });
+  });
+
   it('is none when nothing may be said', () => {
     expect(matchHeard(['next'], [])).toEqual({ kind: 'none' });
     expect(matchHeard([], ALL)).toEqual({ kind: 'none' });
