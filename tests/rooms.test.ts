@@ -1,9 +1,11 @@
 /** The import rule of the house: every import stands in the table of rooms. */
 
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { circlesOfFiles, circlesOfRooms } from './house/circles.ts';
 import { importsOf } from './house/imports.ts';
 import { judgeImports } from './house/judge-imports.ts';
+import { ROOMS } from './house/rooms.ts';
 import { sourcesIn } from './house/sources.ts';
 
 describe('the house', () => {
@@ -18,6 +20,23 @@ describe('the house', () => {
   it('has a table without circles', () => {
     expect(circlesOfRooms()).toEqual([]);
   });
+});
+
+describe('the compilers', () => {
+  const configOf = (room: string): { compilerOptions?: { lib?: string[]; types?: string[] } } =>
+    JSON.parse(readFileSync(new URL(`../src/${room}/tsconfig.json`, import.meta.url), 'utf8'));
+
+  it.each(ROOMS.map(({ name }) => name))('know the room %s', (name) => {
+    expect(configOf(name).compilerOptions?.lib).toContain('ES2023');
+  });
+
+  it.each(['trade', 'words', 'flow', 'proof', 'bench', 'voice/shared', 'offline/shared'])(
+    'give %s no page, no timers and no console',
+    (name) => {
+      const { lib, types = [] } = configOf(name).compilerOptions ?? {};
+      expect([lib, types]).toEqual([['ES2023'], []]);
+    },
+  );
 });
 
 /** A line that must be refused, where it stands, and words of the sentence it gets. */

@@ -72,7 +72,8 @@ function installFromDebian() {
   if (!mayInstallPackages()) return;
   console.log('Installing the chromium package ...');
   const quietly = { DEBIAN_FRONTEND: 'noninteractive' };
-  if (run('apt-get', ['-q', 'update'], quietly) !== 0) return;
+  // One unreachable list makes the update fail, and yet the package may be there.
+  run('apt-get', ['-q', 'update'], quietly);
   run('apt-get', ['-q', 'install', '-y', '--no-install-recommends', 'chromium'], quietly);
 }
 

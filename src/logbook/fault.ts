@@ -40,6 +40,9 @@ export function asFault(error: unknown): LogbookFault {
       error,
     );
   }
+  if (nameOf(error) === 'DataCloneError') {
+    return new LogbookFault('unfit', 'Only plain data can be kept, no functions.', error);
+  }
   return new LogbookFault(
     'failing',
     `The logbook could not be read or written (${nameOf(error)}). Reload the page; if it stays, leave private browsing or allow site data.`,

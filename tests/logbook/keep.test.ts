@@ -25,6 +25,12 @@ describe('what is kept', () => {
     ]);
   });
 
+  it('is plain data only', async () => {
+    const { logbook } = await freshLogbook();
+    const kept = logbook.keep('card/a', { work: () => 1 });
+    await expect(kept).rejects.toMatchObject({ kind: 'unfit' });
+  });
+
   it('is reported and not given when it does not parse', async () => {
     const { logbook, faults } = await freshLogbook();
     await logbook.keep('card/a', { speeds: 'many' });
