@@ -61,5 +61,5 @@ export {
 export { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
 export type { StepPlan } from './step-plan.ts';
 export { judge, type Limits, limitsOf, plausibleRange, type Verdict } from './verdict.ts';
-export { fill, type GateLine, type Line, type View, viewOf } from './view.ts';
+export { fill, type GateLine, joined, type Line, type View, viewOf } from './view.ts';
 export type { ValueRef, WantedFacts } from './words-shape.ts';

@@ -5,7 +5,8 @@ import { askedFacts, type FactAnswer, reportable } from './asked.ts';
 import type { Job } from './compile.ts';
 import { formatOf, shownAs } from './display.ts';
 import type { FlowEvent } from './events.ts';
-import type { Reading } from './flow-shape.ts';
+import type { Reading, Step } from './flow-shape.ts';
+import { nextPass } from './pass.ts';
 import { accepts, type FlowSnapshot, planAt, positionOf } from './position.ts';
 import { plausibleRange } from './verdict.ts';
 
@@ -70,10 +71,13 @@ function ask(name: Ask): SaidItem {
   return { id: `ask:${name}`, kind: 'ask', phrases: asks[name], strict: false, ask: name };
 }
 
-/** "next" is listed even where it is refused, since the refusal names what is missing. */
+/** "next" and "carry on" are listed even where they are refused, since the refusal names what is missing. */
 function moves(snapshot: FlowSnapshot): readonly SaidItem[] {
-  const items: SaidItem[] = [move('next', ['next'])];
-  if (accepts(snapshot, { type: 'carry-on' })) items.push(move('carry-on', ['carry on']));
+  const held = snapshot.hasTag('held');
+  const items: SaidItem[] = held ? [] : [move('next', ['next'])];
+  if (held || accepts(snapshot, { type: 'carry-on' })) {
+    items.push(move('carry-on', ['carry on', ...(held ? ['next'] : [])]));
+  }
   if (accepts(snapshot, { type: 'back' })) items.push(move('back', ['back', 'go back']));
   items.push(move('hold', ['hold']), {
     id: 'stop',
@@ -143,6 +147,19 @@ function troubles(job: Job, snapshot: FlowSnapshot): readonly SaidItem[] {
   });
 }
 
+/** What the file expects; in a passes step, what the last dial setting should have made. */
+function expectedReading(
+  job: Job,
+  snapshot: FlowSnapshot,
+  step: Step & { readonly reading: Reading },
+): number | undefined {
+  const { readings, passes } = snapshot.context;
+  if (step.reading.expected) return job.numbers.number(step.reading.expected, readings);
+  const state = passes[step.id];
+  if (step.kind !== 'passes' || !state) return undefined;
+  return nextPass(step, state, readings, job.world).diameterAfter;
+}
+
 function numberNow(job: Job, snapshot: FlowSnapshot): SaidNumber | undefined {
   const step = planAt(job, snapshot)?.step;
   if (!step || !('reading' in step)) return undefined;
@@ -157,7 +174,7 @@ function numberNow(job: Job, snapshot: FlowSnapshot): SaidNumber | undefined {
   const quantity = step.reading.quantity as Quantity;
   const format = formatOf(quantity, job.card.units, step.reading);
   const inUnit = (value: number) => shownAs(value, quantity, format).value;
-  const expected = step.reading.expected && job.numbers.number(step.reading.expected, readings);
+  const expected = expectedReading(job, snapshot, step);
   return {
     reading: step.reading,
     quantity,

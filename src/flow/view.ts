@@ -37,7 +37,10 @@ export interface View {
   };
   readonly phase: Phase;
   readonly mood: 'doing' | 'answering' | 'cutting' | 'held' | 'done';
-  readonly line: Line;
+  /** What is to be done or known here. */
+  readonly lead: Line;
+  /** What is asked for next, if anything is. */
+  readonly ask: Line;
   readonly gate: readonly GateLine[];
   readonly figures: readonly Figure[];
   readonly why?: string;
@@ -61,7 +64,7 @@ export function viewOf(job: Job, snapshot: FlowSnapshot): View {
     step: { id, title: item?.title ?? step.title, index, of },
     phase,
     mood: moodOf(phase),
-    line: lineOf(job, snapshot, step, phase),
+    ...linesOf(job, snapshot, step, phase),
     gate: gateLines(job, snapshot),
     figures: figuresNow(job, snapshot),
     ...(why === undefined ? {} : { why: fill(job, snapshot, why).shown }),
@@ -78,7 +81,8 @@ function endView(of: number): View {
     step: { id: 'end', title: 'Done', index: of, of },
     phase: 'end',
     mood: 'done',
-    line: { shown: text, spoken: text },
+    lead: { shown: text, spoken: text },
+    ask: silent,
     gate: [],
     figures: [],
     cautions: [],
@@ -104,63 +108,92 @@ function firstPart(job: Job, snapshot: FlowSnapshot): string | undefined {
   return askedFacts(job, snapshot)[0]?.fact.part;
 }
 
-function lineOf(job: Job, snapshot: FlowSnapshot, step: Step, phase: Phase): Line {
+const silent: Line = { shown: '', spoken: '' };
+
+function plain(text: string): Line {
+  return { shown: text, spoken: text };
+}
+
+function linesOf(
+  job: Job,
+  snapshot: FlowSnapshot,
+  step: Step,
+  phase: Phase,
+): Pick<View, 'lead' | 'ask'> {
   const { prompts } = job.flow.kind;
   const say = (text: string) => fill(job, snapshot, text);
+  const question = firstQuestion(job, snapshot, step) ?? silent;
   switch (phase) {
     case 'gate':
-      return firstQuestion(job, snapshot, step) ?? say(step.say);
+      return { lead: gateLead(job, snapshot, step), ask: question };
     case 'dial':
-      return say(prompts.setDial);
+      return { lead: say(prompts.setDial), ask: silent };
     case 'start':
-      return say(prompts.start);
+      return { lead: say(prompts.start), ask: silent };
     case 'cutting':
-      return both(say(step.say), say(prompts.watch));
+      return { lead: say(step.say), ask: say(prompts.watch) };
     case 'stopping':
-      return say(prompts.stop);
+      return { lead: say(prompts.stop), ask: silent };
     case 'measure':
-      return say(prompts.measure);
+      return { lead: say(prompts.measure), ask: silent };
     case 'hold':
-      return both(heldLine(snapshot), firstQuestion(job, snapshot, step) ?? say('Say carry on.'));
+      return {
+        lead: heldLine(snapshot),
+        ask: question === silent ? plain('Say carry on.') : question,
+      };
     case 'walk':
-      return walkLine(job, snapshot, step);
+      return walkLines(job, snapshot, question);
     default:
-      return both(say(step.say), questionIfAsked(job, snapshot, step));
+      return { lead: say(step.say), ask: openAsk(job, snapshot, step, question) };
   }
 }
 
-function heldLine(snapshot: FlowSnapshot): Line {
-  const text = snapshot.context.held?.by === 'interruption' ? 'Back after a break.' : 'Hold.';
-  return { shown: text, spoken: text };
+/** At the gate of the next pass: what is left comes first. */
+function gateLead(job: Job, snapshot: FlowSnapshot, step: Step): Line {
+  const left = figuresNow(job, snapshot).find((figure) => figure.id === 'left');
+  const passes = step.kind === 'passes' && snapshot.context.readings[step.reading.id] !== undefined;
+  if (!left || !passes) return plain(`${step.title}.`);
+  return { shown: `${left.text} left.`, spoken: `${left.spoken} left.` };
 }
 
-function walkLine(job: Job, snapshot: FlowSnapshot, step: Step): Line {
+function heldLine(snapshot: FlowSnapshot): Line {
+  return plain(snapshot.context.held?.by === 'interruption' ? 'Back after a break.' : 'Hold.');
+}
+
+/** While held: first what turns is stopped, then each fact, then the person carries on. */
+function heldAsk(job: Job, snapshot: FlowSnapshot, question: Line): Line {
+  const [first] = askedFacts(job, snapshot);
+  if (!first) return plain('Say carry on.');
+  const { roles, prompts } = job.flow.kind;
+  return first.fact.id === roles.power.fact ? plain(prompts.stop) : question;
+}
+
+function walkLines(job: Job, snapshot: FlowSnapshot, question: Line): Pick<View, 'lead' | 'ask'> {
   const { walk } = positionOf(snapshot);
   const item = walk && walkItem(job.flow.kind, walk);
-  if (item) return fill(job, snapshot, item.say);
-  return firstQuestion(job, snapshot, step) ?? fill(job, snapshot, step.say);
+  if (!item) return { lead: plain('It may start by itself.'), ask: question };
+  return { lead: fill(job, snapshot, item.say), ask: silent };
 }
 
 /** A step that asks for facts while it is open tells the word of the one that ends it. */
-function questionIfAsked(job: Job, snapshot: FlowSnapshot, step: Step): Line {
-  if (step.kind === 'check') return firstQuestion(job, snapshot, step) ?? { shown: '', spoken: '' };
+function openAsk(job: Job, snapshot: FlowSnapshot, step: Step, question: Line): Line {
+  if (step.kind === 'check') return question;
   const word = askedFacts(job, snapshot)[0]?.state.word;
-  const text = word === undefined ? '' : `Say ${word}.`;
-  return { shown: text, spoken: text };
+  return word === undefined ? silent : plain(`Say ${word}.`);
 }
 
 function firstQuestion(job: Job, snapshot: FlowSnapshot, step: Step): Line | undefined {
   const first = askedFacts(job, snapshot)[0];
   if (!first) return undefined;
   const { roles, prompts } = job.flow.kind;
-  if (first.fact.id !== roles.speed.fact) return fill(job, snapshot, first.fact.ask);
-  const word = `Say ${first.state.word}.`;
-  return 'speed' in step
-    ? both(fill(job, snapshot, prompts.setSpeed), { shown: word, spoken: word })
-    : undefined;
+  if (first.fact.id !== roles.speed.fact || !('speed' in step)) {
+    return fill(job, snapshot, first.fact.ask);
+  }
+  return joined(fill(job, snapshot, prompts.setSpeed), plain(`Say ${first.state.word}.`));
 }
 
-function both(first: Line, second: Line): Line {
+/** Two lines as one. */
+export function joined(first: Line, second: Line): Line {
   const join = (a: string, b: string) => [a, b].filter((text) => text !== '').join(' ');
   return { shown: join(first.shown, second.shown), spoken: join(first.spoken, second.spoken) };
 }

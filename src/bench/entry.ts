@@ -1,0 +1,24 @@
+/** One line of a run's record. */
+
+import { positionOf } from '../flow/index.ts';
+import type { Heard, RunEntry } from './ports.ts';
+import type { RunState } from './run-state.ts';
+
+/** What was heard, what it was taken for, and what came of it, as the next entry of the run. */
+export function entryOf(
+  state: RunState,
+  heard: Heard,
+  event: RunEntry['event'],
+  outcome: RunEntry['outcome'],
+): RunEntry {
+  return {
+    version: 1,
+    runId: state.head.id,
+    seq: state.seq,
+    at: heard.at,
+    step: positionOf(state.snapshot).step,
+    heard: { text: heard.text, from: heard.from, confidence: heard.confidence },
+    event,
+    outcome,
+  };
+}

@@ -1,0 +1,29 @@
+/**
+ * Leads one job: takes what was heard, steps the chart, keeps the entry, and says what should be done next.
+ * Never touches a device: everything it needs from the world goes through its ports.
+ */
+
+export { beginRun, comeBack, type ReplayResult, replayRun } from './begin-run.ts';
+export type * from './ports.ts';
+export { presentLine, wordsNow } from './replies.ts';
+export type { Effect, RunState, RunStep } from './run-state.ts';
+export { type BenchItem, type BenchList, listenFor, saidNow } from './said-now.ts';
+export { type Notice, openSession, type Session, type SessionWorld } from './session.ts';
+export {
+  beginSound,
+  earOpen,
+  type SoundEvent,
+  type SoundSnapshot,
+  soundChart,
+  stepSound,
+} from './sound-chart.ts';
+export { type StartResult, startJob } from './start-job.ts';
+export { giveUp, hear, missed } from './step-run.ts';
+export {
+  answerState,
+  beginTalk,
+  stepTalk,
+  type TalkEvent,
+  type TalkSnapshot,
+  talkChart,
+} from './talk-chart.ts';

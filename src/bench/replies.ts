@@ -1,0 +1,105 @@
+/** The short answers of the bench. One thing, then stop; the figure that matters comes last. */
+
+import { type Ask, askedFacts, joined, positionOf, type View, viewOf } from '../flow/index.ts';
+import { joinList, sayDigits, sayNumber } from '../words/index.ts';
+import type { RunState } from './run-state.ts';
+import { saidNow } from './said-now.ts';
+import type { PendingNumber } from './talk-chart.ts';
+
+/** The answer to a question that changes nothing. */
+export function replyTo(ask: Ask, state: RunState): string {
+  const view = viewOf(state.job, state.snapshot);
+  switch (ask) {
+    case 'repeat':
+      return state.lastLine;
+    case 'why':
+      return whyReply(view);
+    case 'where':
+      return whereReply(state, view);
+    case 'words':
+      return `You can say: ${joinList(wordsNow(state), 'or')}.`;
+    case 'left':
+      return figureReply(view, 'left', 'No pass is being cut.');
+    default:
+      return figureReply(view, ask, `No ${ask} at this step.`);
+  }
+}
+
+function whyReply(view: View): string {
+  const asked = view.gate.find((line) => line.ask && line.why !== undefined);
+  return asked?.why ?? view.why ?? 'No reason is written for this step.';
+}
+
+function whereReply(state: RunState, view: View): string {
+  const facts = askedFacts(state.job, state.snapshot).map(({ fact }) => fact.label.toLowerCase());
+  const open = facts.length > 0 ? ` Open: ${joinList(facts)}.` : '';
+  return `Step ${view.step.index + 1} of ${view.step.of}: ${view.step.title}.${open}`;
+}
+
+function figureReply(view: View, id: string, none: string): string {
+  const figure = view.figures.find(
+    (one) => one.id === (id === 'depth' && view.figures.some((f) => f.id === 'cut') ? 'cut' : id),
+  );
+  if (!figure) return none;
+  const ruled = figure.ruledBy === undefined ? '' : ` ${sentence(figure.ruledBy)} rules.`;
+  return `${sentence(figure.spoken)}.${ruled}`;
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** The words that move the job, without the questions. */
+export function wordsNow(state: RunState): readonly string[] {
+  const { items, number } = saidNow(state);
+  const words = items.filter((item) => item.kind !== 'ask').map((item) => item.phrases[0] ?? '');
+  return number ? ['the size', ...words] : words;
+}
+
+/** A refused "next" names what is missing and nothing else. */
+export function refusal(state: RunState): string {
+  const asked = askedFacts(state.job, state.snapshot);
+  const { phase } = positionOf(state.snapshot);
+  const waits = phase === 'start' || phase === 'cutting' || phase === 'stopping';
+  if (asked.length > 0 && !waits) {
+    return `Not yet: ${joinList(asked.map(({ fact }) => fact.label.toLowerCase()))}.`;
+  }
+  const { items, number } = saidNow(state);
+  if (number) return 'Not yet: say the size.';
+  const words = items.filter((item) => item.kind === 'fact' || item.kind === 'choice');
+  return `Not yet: say ${joinList(
+    words.map((item) => item.phrases[0] ?? ''),
+    'or',
+  )}.`;
+}
+
+/** A bare yes passes no gate: the state has to be named. */
+export function nameTheState(state: RunState): string {
+  const [first] = saidNow(state).items.filter(
+    (item) => item.kind === 'fact' || item.kind === 'choice',
+  );
+  return first ? `Name it: say ${first.phrases[0]}.` : refusal(state);
+}
+
+/** "Two four point nine five millimetres. Correct?" */
+export function readBack(pending: PendingNumber): string {
+  return `${sentence(sayDigits(pending.value, pending.unit, pending.decimals))}. Correct?`;
+}
+
+export function questionFar(pending: PendingNumber, expected: number): string {
+  const say = (value: number) => sayNumber(value, pending.unit, pending.decimals);
+  return `Heard ${say(pending.value)}. Expected near ${say(expected)}. Say it again, or say keep.`;
+}
+
+export function outOfRange(
+  value: number,
+  range: { min: number; max: number; unit: string; decimals: number },
+): string {
+  const say = (one: number, unit = '') => sayNumber(one, unit, range.decimals);
+  return `Heard ${say(value)}. It must be between ${say(range.min)} and ${say(range.max, range.unit)}. Measure again.`;
+}
+
+/** The whole present line, as after a pause. */
+export function presentLine(view: View): string {
+  return joined(view.lead, view.ask).spoken;
+}

@@ -1,0 +1,40 @@
+/** One run as it stands: the job, where its chart is, and whose turn it is. A plain value. */
+
+import type { FlowSnapshot, Job } from '../flow/index.ts';
+import type { KeptReading, RunEntry, RunHead } from './ports.ts';
+import type { TalkSnapshot } from './talk-chart.ts';
+
+export interface RunState {
+  readonly job: Job;
+  readonly head: RunHead;
+  readonly snapshot: FlowSnapshot;
+  readonly talk: TalkSnapshot;
+  /** Number of the next entry. */
+  readonly seq: number;
+  readonly readings: readonly KeptReading[];
+  /** What "wrong" would go back to; nothing when the last word cannot be taken back. */
+  readonly undo: {
+    readonly snapshot: FlowSnapshot;
+    readonly readings: readonly KeptReading[];
+  } | null;
+  /** The last line that told something, for "repeat". */
+  readonly lastLine: string;
+}
+
+/** What the shell must do, in this order. An entry is kept before anything after it is done. */
+export type Effect =
+  | { readonly kind: 'append'; readonly entry: RunEntry }
+  | {
+      readonly kind: 'finish';
+      readonly status: 'finished' | 'given-up';
+      readonly endedAt: number;
+      readonly readings: readonly KeptReading[];
+    }
+  | { readonly kind: 'cue'; readonly cue: 'heard' | 'unclear' | 'stop' }
+  /** `urgent` cuts short what is being said. */
+  | { readonly kind: 'say'; readonly line: string; readonly urgent?: boolean };
+
+export interface RunStep {
+  readonly state: RunState;
+  readonly effects: readonly Effect[];
+}

@@ -1,0 +1,60 @@
+/** The said list with the turn of talk laid over it: while a number is read back, its answers come first. */
+
+import { type SaidItem, type SaidList, saidList } from '../flow/index.ts';
+import type { ListenFor } from './ports.ts';
+import type { RunState } from './run-state.ts';
+import { answerState } from './talk-chart.ts';
+
+/** Answers of the talk itself; they are no events of the flow. */
+export type TalkAnswer = 'correct' | 'keep' | 'wrong';
+
+export interface BenchItem extends Omit<SaidItem, 'kind'> {
+  readonly kind: SaidItem['kind'] | 'answer';
+  readonly answer?: TalkAnswer;
+}
+
+export interface BenchList {
+  readonly items: readonly BenchItem[];
+  readonly number?: NonNullable<SaidList['number']>;
+}
+
+const correct = answer('correct', ['correct', 'yes correct']);
+const keep = answer('keep', ['keep', 'keep it']);
+const wrong = answer('wrong', ['wrong', 'no wrong']);
+
+function answer(name: TalkAnswer, phrases: readonly string[]): BenchItem {
+  return { id: `answer:${name}`, kind: 'answer', phrases, strict: true, answer: name };
+}
+
+/** What counts now. While a number waits, moves and gates do not: only its answers, questions, hold and stop. */
+export function saidNow(state: RunState): BenchList {
+  const list = saidList(state.job, state.snapshot);
+  const waiting = answerState(state.talk);
+  if (waiting === 'none') {
+    return state.undo ? { ...list, items: [...list.items, wrong] } : list;
+  }
+  const still = list.items.filter(
+    (item) => item.kind === 'ask' || item.kind === 'drill' || item.id === 'hold',
+  );
+  return { ...list, items: [waiting === 'readBack' ? correct : keep, wrong, ...still] };
+}
+
+/** The same list as an ear needs it. */
+export function listenFor(state: RunState): ListenFor {
+  const { items, number } = saidNow(state);
+  const { pronunciations } = state.job.flow.file;
+  return {
+    phrases: items.flatMap((item) => item.phrases),
+    ...(number
+      ? {
+          number: {
+            unit: number.unit,
+            min: number.min,
+            max: number.max,
+            decimals: number.decimals,
+          },
+        }
+      : {}),
+    ...(Object.keys(pronunciations).length > 0 ? { pronunciations } : {}),
+  };
+}

@@ -1,0 +1,244 @@
+/** Runs a job against the world: one thing heard at a time, kept before it counts, then shown and said. */
+
+import type { Clock, Ear, EarReport, Heard, Ledger, Mouth } from './ports.ts';
+import type { Effect, RunState, RunStep } from './run-state.ts';
+import { listenFor } from './said-now.ts';
+import {
+  beginSound,
+  earOpen,
+  type SoundEvent,
+  type SoundSnapshot,
+  soundShown,
+  stepSound,
+} from './sound-chart.ts';
+import { giveUp, hear, missed } from './step-run.ts';
+
+export interface SessionWorld {
+  readonly ledger: Ledger;
+  readonly clock: Clock;
+  readonly mouth: Mouth;
+  readonly ear: Ear | null;
+  /** After the last sound, the ear stays shut this long: rooms echo. */
+  readonly tailMs: number;
+  readonly manner: () => { readonly rate: number; readonly volume: number; readonly pitch: number };
+  /** Called after every change, with what is to be shown. */
+  readonly show: (state: RunState, notice: Notice) => void;
+}
+
+/** What the person must know about the devices, beside the run itself. */
+export interface Notice {
+  readonly sound: 'speaking' | 'listening' | 'deaf';
+  readonly trouble: string | null;
+  readonly advice: string | null;
+  /** Decibels of the last sound level, for a meter; null without an ear. */
+  readonly level: number | null;
+}
+
+export interface Session {
+  /** The door for keys, buttons, foot switch, gauge and tests. */
+  heard(heard: Heard): Promise<void>;
+  giveUp(): Promise<void>;
+  /** Speaks the present line again from the start, such as after the first tap allowed sound. */
+  repeat(): void;
+  state(): RunState;
+  /** Changes the ear in use; null is keys only. */
+  listenWith(ear: Ear | null): Promise<void>;
+  speakWith(mouth: Mouth): void;
+  close(): Promise<void>;
+}
+
+/** Opens a session on a run that has begun or come back; `first` is what beginRun or comeBack gave. */
+export async function openSession(first: RunStep, world: SessionWorld): Promise<Session> {
+  const session = new LiveSession(first.state, world);
+  await session.begin(first);
+  return session;
+}
+
+class LiveSession implements Session {
+  private run: RunState;
+  private mouth: Mouth;
+  private ear: Ear | null = null;
+  private sounding: SoundSnapshot = beginSound();
+  private notice: Notice = { sound: 'deaf', trouble: null, advice: null, level: null };
+  private queue: Promise<void> = Promise.resolve();
+  private line = 0;
+  private earIsShut = false;
+  private closed = false;
+
+  constructor(
+    state: RunState,
+    private readonly world: SessionWorld,
+  ) {
+    this.run = state;
+    this.mouth = world.mouth;
+  }
+
+  async begin(first: RunStep): Promise<void> {
+    await this.carryOut(first);
+    await this.listenWith(this.world.ear);
+  }
+
+  state(): RunState {
+    return this.run;
+  }
+
+  heard(heard: Heard): Promise<void> {
+    return this.inTurn(() => this.carryOut(hear(this.run, heard)));
+  }
+
+  giveUp(): Promise<void> {
+    const heard: Heard = {
+      text: 'give up',
+      alternatives: [],
+      confidence: 1,
+      from: 'touch',
+      at: this.world.clock.now(),
+    };
+    return this.inTurn(() => this.carryOut(giveUp(this.run, heard)));
+  }
+
+  repeat(): void {
+    this.speak(this.run.lastLine);
+  }
+
+  speakWith(mouth: Mouth): void {
+    this.mouth.hush();
+    this.mouth = mouth;
+  }
+
+  async listenWith(ear: Ear | null): Promise<void> {
+    const old = this.ear;
+    this.ear = ear;
+    if (old && old !== ear) await old.close();
+    if (!ear) {
+      this.talk({
+        type: 'deaf',
+        deafness: { kind: 'off', sentence: 'Not listening. Keys and buttons do everything.' },
+      });
+      return;
+    }
+    this.earIsShut = false;
+    await ear.open((report) => this.report(ear, report));
+    this.tune();
+  }
+
+  async close(): Promise<void> {
+    this.closed = true;
+    this.mouth.hush();
+    await this.ear?.close();
+    this.ear = null;
+  }
+
+  /** Strictly one after the other: a word is never judged against a state that is about to change. */
+  private inTurn(work: () => Promise<void>): Promise<void> {
+    const done = this.queue.then(work);
+    this.queue = done.catch(() => undefined);
+    return done;
+  }
+
+  private report(from: Ear, report: EarReport): void {
+    if (from !== this.ear || this.closed) return;
+    switch (report.kind) {
+      case 'listening':
+        this.notice = { ...this.notice, trouble: null };
+        this.talk({ type: 'hearing' });
+        break;
+      case 'deaf':
+        this.notice = { ...this.notice, trouble: report.deafness.sentence };
+        this.talk({ type: 'deaf', deafness: report.deafness });
+        break;
+      case 'level':
+        this.notice = { ...this.notice, level: report.decibels, advice: report.advice ?? null };
+        this.world.show(this.run, this.notice);
+        break;
+      case 'heard':
+        if (earOpen(this.sounding)) void this.heard(report.heard);
+        break;
+      case 'unclear':
+        if (earOpen(this.sounding)) void this.unclear(report.text);
+        break;
+    }
+  }
+
+  private unclear(text: string): Promise<void> {
+    const heard: Heard = {
+      text,
+      alternatives: [],
+      confidence: 0,
+      from: 'speech',
+      at: this.world.clock.now(),
+    };
+    return this.inTurn(() => this.carryOut(missed(this.run, heard)));
+  }
+
+  /** Keeps first; only what is kept counts. A word that could not be kept changes nothing. */
+  private async carryOut(step: RunStep): Promise<void> {
+    if (this.closed) return;
+    try {
+      for (const effect of step.effects) await this.keep(effect, step.state);
+    } catch (error) {
+      this.notKept(error);
+      return;
+    }
+    this.run = step.state;
+    this.world.show(this.run, this.notice);
+    for (const effect of step.effects) this.sound(effect);
+    this.tune();
+  }
+
+  private async keep(effect: Effect, state: RunState): Promise<void> {
+    if (effect.kind === 'append') await this.world.ledger.append(effect.entry);
+    if (effect.kind === 'finish') {
+      const { status, endedAt, readings } = effect;
+      await this.world.ledger.finish(state.head.id, { status, endedAt, readings });
+    }
+  }
+
+  private notKept(error: unknown): void {
+    const why = error instanceof Error ? error.message : String(error);
+    const trouble = `Not kept, so it does not count: ${why}`;
+    this.notice = { ...this.notice, trouble };
+    this.world.show(this.run, this.notice);
+    this.speak('Not kept. Say it again.');
+  }
+
+  private sound(effect: Effect): void {
+    if (effect.kind === 'say') this.speak(effect.line);
+    if (effect.kind === 'cue') void this.mouth.cue(effect.cue);
+  }
+
+  /** A newer line cuts the older one short; only the newest may open the ear again. */
+  private speak(line: string): void {
+    if (line === '' || this.closed) return;
+    const turn = ++this.line;
+    this.mouth.hush();
+    this.talk({ type: 'say' });
+    void this.mouth.say(line, this.world.manner()).then(() => {
+      if (turn !== this.line) return;
+      this.talk({ type: 'said' });
+      this.world.clock.after(this.world.tailMs, () => {
+        if (turn === this.line) this.talk({ type: 'quiet' });
+      });
+    });
+  }
+
+  private talk(event: SoundEvent): void {
+    if (this.closed) return;
+    this.sounding = stepSound(this.sounding, event);
+    this.notice = { ...this.notice, sound: soundShown(this.sounding) };
+    this.world.show(this.run, this.notice);
+    this.tune();
+  }
+
+  /** The ear is shut while the mouth speaks, and told what counts now. */
+  private tune(): void {
+    const { ear } = this;
+    if (!ear) return;
+    const shut = this.sounding.value.mouth !== 'silent';
+    if (shut !== this.earIsShut) {
+      this.earIsShut = shut;
+      void (shut ? ear.shut() : ear.reopen());
+    }
+    ear.listenFor(listenFor(this.run));
+  }
+}

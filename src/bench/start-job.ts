@@ -1,0 +1,27 @@
+/** Makes a job out of the texts it is kept as: flow, machine kind, machine card. */
+
+import {
+  compileJob,
+  faultText,
+  type Job,
+  type JobInputs,
+  readCard,
+  readFlow,
+  readKind,
+} from '../flow/index.ts';
+import type { RunSource } from './ports.ts';
+
+export type StartResult =
+  | { readonly ok: true; readonly job: Job }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/** Reads, resolves and compiles; every fault is one sentence. */
+export function startJob(source: Omit<RunSource, 'key'>, inputs: JobInputs): StartResult {
+  const kind = readKind('machine kind', source.kind);
+  if (!kind.ok) return { ok: false, faults: kind.faults.map(faultText) };
+  const card = readCard('machine card', source.card);
+  if (!card.ok) return { ok: false, faults: card.faults.map(faultText) };
+  const flow = readFlow('flow', source.flow, new Map([[kind.value.id, kind.value]]));
+  if (!flow.ok) return { ok: false, faults: flow.faults.map(faultText) };
+  return compileJob(flow.flow, card.value, inputs);
+}

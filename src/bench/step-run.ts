@@ -1,0 +1,239 @@
+/** One thing heard, one step of a run: what is believed after it, and what the shell must do. Pure. */
+
+import { accepts, type FlowEvent, positionOf, stepJob, viewOf } from '../flow/index.ts';
+import { normalise } from '../words/index.ts';
+import { announce } from './announce.ts';
+import { entryOf } from './entry.ts';
+import { keptReading } from './kept-reading.ts';
+import type { Heard } from './ports.ts';
+import { nameTheState, outOfRange, questionFar, readBack, refusal, replyTo } from './replies.ts';
+import type { Effect, RunState, RunStep } from './run-state.ts';
+import { type BenchItem, type BenchList, saidNow } from './said-now.ts';
+import {
+  answerState,
+  askAgainLimit,
+  type PendingNumber,
+  stepTalk,
+  type TalkEvent,
+} from './talk-chart.ts';
+import { type Understood, understand } from './understand.ts';
+import { baseOf } from './unit-of-reading.ts';
+
+/** Below this an ear's own doubt is taken seriously where harm is possible. */
+const leastSureForGate = 0.6;
+/** A sentence this long that matches nothing is people talking, not an answer. */
+const longestMiss = 4;
+
+/** Something came through the door. */
+export function hear(state: RunState, heard: Heard): RunStep {
+  const list = saidNow(state);
+  const meant = understand(heard, list);
+  switch (meant.kind) {
+    case 'item':
+      return takeItem(state, heard, meant.item, meant.sure);
+    case 'number':
+      return takeNumber(state, heard, meant, list);
+    case 'several':
+      return asked(
+        state,
+        heard,
+        `Say it again: ${meant.items.map((item) => item.phrases[0]).join(', or ')}.`,
+      );
+    case 'bare-yes':
+      return bareYes(state, heard);
+    default:
+      return miss(state, heard, meant);
+  }
+}
+
+/** The ear heard speech that matched nothing. */
+export function missed(state: RunState, heard: Heard): RunStep {
+  const words = heard.text.trim() === '' ? 1 : heard.text.trim().split(/\s+/).length;
+  return miss(state, heard, { kind: 'nothing', words });
+}
+
+function takeItem(state: RunState, heard: Heard, item: BenchItem, sure: number): RunStep {
+  if (item.strict && heard.from === 'speech' && sure < leastSureForGate) {
+    return asked(state, heard, `Did you say ${item.phrases[0]}? Say it again.`);
+  }
+  const ready = talked(state, { type: 'understood' });
+  if (item.answer) return takeAnswer(ready, heard, item.answer);
+  if (item.ask) return asked(ready, heard, replyTo(item.ask, ready));
+  return item.event ? takeEvent(ready, heard, item.event) : { state: ready, effects: [] };
+}
+
+function takeAnswer(state: RunState, heard: Heard, answer: BenchItem['answer']): RunStep {
+  const { pending } = state.talk.context;
+  if (answer === 'wrong') return pending ? dropNumber(state, heard) : takeBack(state, heard);
+  if (!pending) return asked(state, heard, refusal(state));
+  return takeEvent(talked(state, { type: 'answered' }), heard, {
+    type: 'reading',
+    value: pending.base,
+  });
+}
+
+function dropNumber(state: RunState, heard: Heard): RunStep {
+  return asked(talked(state, { type: 'answered' }), heard, 'Say the size again.');
+}
+
+/** "Wrong" takes back the last accepted word. Where something may turn, it holds instead. */
+function takeBack(state: RunState, heard: Heard): RunStep {
+  const { undo } = state;
+  if (!undo) return asked(state, heard, 'Nothing can be taken back here.');
+  const entry = entryOf(state, heard, { type: 'undo' }, 'moved');
+  const line = announce(state.job, state.snapshot, undo.snapshot);
+  const next = { ...state, ...undo, undo: null, seq: state.seq + 1, lastLine: line };
+  return {
+    state: next,
+    effects: [{ kind: 'append', entry: { ...entry, said: line } }, ...speak(line)],
+  };
+}
+
+function takeNumber(
+  state: RunState,
+  heard: Heard,
+  meant: Extract<Understood, { kind: 'number' }>,
+  list: BenchList,
+): RunStep {
+  const { number } = list;
+  if (!number) return asked(state, heard, refusal(state));
+  const understood = talked(state, { type: 'understood' });
+  const base = baseOf(meant.value, number);
+  if (!meant.fits && !accepts(state.snapshot, { type: 'reading', value: base })) {
+    return asked(talked(understood, { type: 'answered' }), heard, outOfRange(meant.value, number));
+  }
+  const { unit, decimals, expected } = number;
+  const pending: PendingNumber = { value: meant.value, unit, decimals, base, heard: heard.text };
+  const far = expected !== undefined && isFar(meant.value, expected, decimals);
+  const next = talked(understood, { type: 'number', pending, far });
+  return asked(next, heard, far ? questionFar(pending, expected) : readBack(pending));
+}
+
+/** Further off than two in a hundred, or than thirty of the last digit for small sizes. */
+export function isFar(value: number, expected: number, decimals: number): boolean {
+  return Math.abs(value - expected) > Math.max(0.02 * Math.abs(expected), 30 * 10 ** -decimals);
+}
+
+function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
+  if (!accepts(state.snapshot, event)) return refused(state, heard, refusal(state));
+  const snapshot = stepJob(state.job, state.snapshot, event);
+  const reading = keptReading(state.job, state.snapshot, event, heard.at);
+  const drill = event.type === 'stop' ? `${state.job.flow.kind.prompts.drill} ` : '';
+  const line = drill + announce(state.job, state.snapshot, snapshot, reading);
+  const entry = { ...entryOf(state, heard, { ...event }, 'moved'), said: line };
+  const readings = reading ? [...state.readings, reading] : state.readings;
+  const next: RunState = {
+    ...talked(state, { type: 'answered' }),
+    snapshot,
+    seq: state.seq + 1,
+    readings,
+    undo: mayUndo(state, snapshot) ? { snapshot: state.snapshot, readings: state.readings } : null,
+    lastLine: line,
+  };
+  return {
+    state: next,
+    effects: [
+      { kind: 'append', entry },
+      ...ending(next, heard.at),
+      { kind: 'cue', cue: event.type === 'stop' ? 'stop' : 'heard' },
+      { kind: 'say', line, urgent: true },
+    ],
+  };
+}
+
+/** Beliefs about what turns are never taken back by a word: they are asked for again in a hold. */
+function mayUndo(state: RunState, after: RunState['snapshot']): boolean {
+  const quiet = (snapshot: RunState['snapshot']) =>
+    snapshot.status === 'active' && !snapshot.hasTag('turning') && !snapshot.hasTag('held');
+  return quiet(state.snapshot) && quiet(after);
+}
+
+function ending(state: RunState, at: number): readonly Effect[] {
+  if (positionOf(state.snapshot).phase !== 'end') return [];
+  return [{ kind: 'finish', status: 'finished', endedAt: at, readings: state.readings }];
+}
+
+function bareYes(state: RunState, heard: Heard): RunStep {
+  const waiting = state.talk.context.pending;
+  if (waiting && answerState(state.talk) === 'readBack') {
+    return takeAnswer(talked(state, { type: 'understood' }), heard, 'correct');
+  }
+  return refused(state, heard, waiting ? 'Say keep, or say the size again.' : nameTheState(state));
+}
+
+/** Asks again, twice; then the keys are offered and it stays silent until something is understood. */
+function miss(
+  state: RunState,
+  heard: Heard,
+  meant: { readonly kind: 'nothing'; readonly words: number },
+): RunStep {
+  if (meant.words === 0 || meant.words > longestMiss) return { state, effects: [] };
+  if (isMachineWord(state, heard.text)) return refused(state, heard, refusal(state));
+  const next = talked(state, { type: 'missed' });
+  const { misses } = next.talk.context;
+  if (state.talk.context.misses > askAgainLimit) return { state: next, effects: [] };
+  const line =
+    misses <= askAgainLimit ? 'Say again.' : 'I cannot hear you well. Use the keys or the buttons.';
+  const entry = { ...entryOf(state, heard, null, 'unclear'), said: line };
+  return {
+    state: { ...next, seq: next.seq + 1 },
+    effects: [{ kind: 'append', entry }, { kind: 'cue', cue: 'unclear' }, ...speak(line)],
+  };
+}
+
+/** A right word at the wrong moment is refused, not misheard. */
+function isMachineWord(state: RunState, text: string): boolean {
+  const said = normalise(text);
+  return state.job.flow.kind.facts.some((fact) =>
+    fact.states.some(({ word, also }) => [word, ...also].includes(said)),
+  );
+}
+
+function refused(state: RunState, heard: Heard, line: string): RunStep {
+  return told(state, heard, line, 'refused');
+}
+
+function asked(state: RunState, heard: Heard, line: string): RunStep {
+  return told(state, heard, line, 'asked');
+}
+
+function told(state: RunState, heard: Heard, line: string, outcome: 'refused' | 'asked'): RunStep {
+  const entry = { ...entryOf(state, heard, null, outcome), said: line };
+  return {
+    state: { ...state, seq: state.seq + 1, lastLine: state.lastLine },
+    effects: [{ kind: 'append', entry }, ...speak(line)],
+  };
+}
+
+function speak(line: string): readonly Effect[] {
+  return [{ kind: 'say', line, urgent: true }];
+}
+
+export function talked(state: RunState, event: TalkEvent): RunState {
+  return { ...state, talk: stepTalk(state.talk, event) };
+}
+
+/** Ends a run before its end. Refused while something may be turning. */
+export function giveUp(state: RunState, heard: Heard): RunStep {
+  if (mayBeTurning(state)) {
+    const { prompts } = state.job.flow.kind;
+    return refused(state, heard, `Not while it may be turning. ${prompts.stop}`);
+  }
+  const entry = { ...entryOf(state, heard, null, 'note'), said: 'Given up.' };
+  const next = { ...state, seq: state.seq + 1 };
+  return {
+    state: { ...next, head: { ...state.head, status: 'given-up', endedAt: heard.at } },
+    effects: [
+      { kind: 'append', entry },
+      { kind: 'finish', status: 'given-up', endedAt: heard.at, readings: state.readings },
+    ],
+  };
+}
+
+function mayBeTurning(state: RunState): boolean {
+  const { phase } = viewOf(state.job, state.snapshot);
+  const { power } = state.job.flow.kind.roles;
+  const turning = state.snapshot.status === 'active' && state.snapshot.hasTag('turning');
+  const known = state.snapshot.context.facts[power.fact];
+  return turning || known === power.on || (phase === 'hold' && known !== power.off);
+}

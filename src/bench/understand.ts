@@ -1,0 +1,64 @@
+/** What a heard thing means here: one of the words that count, a number, or nothing. Decides nothing. */
+
+import {
+  matchHeard,
+  normalise,
+  readNumber,
+  type Sayable,
+  splitCorrection,
+} from '../words/index.ts';
+import type { Heard } from './ports.ts';
+import type { BenchItem, BenchList } from './said-now.ts';
+
+export type Understood =
+  | { readonly kind: 'item'; readonly item: BenchItem; readonly sure: number }
+  | {
+      readonly kind: 'number';
+      readonly value: number;
+      readonly fits: boolean;
+      readonly corrects: boolean;
+    }
+  /** More than one word could be meant. */
+  | { readonly kind: 'several'; readonly items: readonly BenchItem[] }
+  /** A bare yes where the state must be named. */
+  | { readonly kind: 'bare-yes' }
+  | { readonly kind: 'nothing'; readonly words: number };
+
+const bareYes = new Set(['yes', 'yeah', 'yep', 'okay', 'ok', 'sure', 'done', 'aye', 'right']);
+
+export function understand(heard: Heard, list: BenchList): Understood {
+  const texts = [heard.text, ...heard.alternatives];
+  const exact = matchHeard(texts, list.items.map(sayable));
+  if (exact.kind === 'one') {
+    const item = list.items.find((one) => one.id === exact.id);
+    if (item) return { kind: 'item', item, sure: exact.sure * heard.confidence };
+  }
+  const number = list.number && numberIn(texts, list.number);
+  if (number) return number;
+  if (exact.kind === 'several') {
+    return { kind: 'several', items: list.items.filter((item) => exact.ids.includes(item.id)) };
+  }
+  const plain = normalise(heard.text);
+  if (bareYes.has(plain)) return { kind: 'bare-yes' };
+  return { kind: 'nothing', words: plain === '' ? 0 : plain.split(' ').length };
+}
+
+/** Words of one kind have one sort of consequence: a near sound never crosses into another kind. */
+function sayable(item: BenchItem): Sayable {
+  return { id: item.id, phrases: item.phrases, group: item.kind, strict: item.strict };
+}
+
+function numberIn(
+  texts: readonly string[],
+  wanted: NonNullable<BenchList['number']>,
+): Extract<Understood, { kind: 'number' }> | undefined {
+  for (const text of texts) {
+    const corrected = splitCorrection(text);
+    const [best] = readNumber(corrected?.rest ?? text, wanted);
+    if (best) {
+      const { value, fits } = best;
+      return { kind: 'number', value, fits, corrects: corrected !== null };
+    }
+  }
+  return undefined;
+}
