@@ -1,6 +1,6 @@
 /** How near what was heard is to a phrase that may be said, word by word and sound by sound. */
 import { denies } from './plain-text.ts';
-import { soundAlike } from './sound-alike.ts';
+import { soundAlike, startsAlike } from './sound-alike.ts';
 
 /** A phrase in force, in plain words. */
 export interface PlainPhrase {
@@ -52,6 +52,7 @@ function standsFor(
   if (groups.has(word) || denies(word) || denies(wanted)) return 0;
   const alike = soundAlike(word, wanted);
   if (alike < (alone ? LEAST_ALIKE_ALONE : LEAST_ALIKE)) return 0;
+  if (alone && !startsAlike(word, wanted)) return 0;
   return pulledAway(word, alike, group, groups) ? 0 : alike;
 }
 

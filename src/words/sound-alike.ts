@@ -85,7 +85,7 @@ function distance(a: string, b: string): number {
 
 const likeness = new Map<string, number>();
 
-/** 1 for the same sounds, towards 0 for nothing in common. Words without letters are alike only when equal. */
+/** 1 for the same sounds, towards 0 for nothing in common. Words without a vowel ("bbc", "3") are alike only when equal. */
 export function soundAlike(a: string, b: string): number {
   if (a === b) return 1;
   const pair = `${a} ${b}`;
@@ -93,8 +93,16 @@ export function soundAlike(a: string, b: string): number {
   if (kept !== undefined) return kept;
   const [left, right] = [soundsOf(a), soundsOf(b)];
   const longest = Math.max(left.length, right.length);
-  const alike = left === '' || right === '' ? 0 : Math.max(0, 1 - distance(left, right) / longest);
+  const spelt = !VOWEL.test(a) || !VOWEL.test(b);
+  const alike = spelt ? 0 : Math.max(0, 1 - distance(left, right) / longest);
   if (likeness.size >= MOST_KEPT) likeness.clear();
   likeness.set(pair, alike);
   return alike;
+}
+
+/** Do both begin with the same sound, a neighbouring one, or the same behind a lost h? */
+export function startsAlike(a: string, b: string): boolean {
+  const [left, right] = [soundsOf(a), soundsOf(b)].map((row) => row.replace(/^h/, ''));
+  const [first, second] = [left?.[0] ?? '', right?.[0] ?? ''];
+  return first === second || near.has(first + second);
 }
