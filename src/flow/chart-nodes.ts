@@ -81,10 +81,9 @@ class StepChart {
 
   /** Heard in every state of the step: the drill, the hold, the break, and losses. */
   always(): NonNullable<ChartNode['on']> {
-    const doubt = this.plan.powered ? 'doubtMotion' : 'doubtPower';
     return {
       stop: { target: '.hold', actions: ['doubtStop', this.holdFor('stop')] },
-      hold: { target: '.hold', actions: [doubt, this.holdFor('person')] },
+      hold: { target: '.hold', actions: ['doubtPower', this.holdFor('person')] },
       interrupted: { target: '.hold', actions: ['doubtAll', this.holdFor('interruption')] },
       fact: { guard: 'loses', actions: [this.setFact()] },
     };
@@ -307,20 +306,24 @@ class StepChart {
   private turning(after: string): Record<string, ChartNode> {
     const { gate, cutting } = this.plan;
     const { power, tool } = this.world.kind.roles;
-    const hold: Arrow['actions'] = ['doubtMotion', this.holdFor('loss')];
+    const person = { hold: { target: 'hold', actions: ['doubtMotion', this.holdFor('person')] } };
     const stopping = { ...cutting, [tool.fact]: tool.clear };
+    const lost = (wanted: WantedFacts): Arrow => ({
+      guard: notMet(wanted),
+      target: 'hold',
+      actions: [this.holdFor('loss', this.entrance(), wanted), 'doubtMotion'],
+    });
     return {
       start: {
         tags: ['start', 'turning'],
-        always: [
-          { guard: notMet(gate), target: 'hold', actions: [this.holdFor('loss'), 'doubtMotion'] },
-        ],
+        always: [lost(gate)],
         on: {
           fact: {
             guard: { type: 'answers', params: { wanted: { [power.fact]: power.on } } },
             target: 'cutting',
             actions: [this.setFact()],
           },
+          ...person,
           ...this.trouble(),
           ...this.back(),
         },
@@ -328,30 +331,26 @@ class StepChart {
       cutting: {
         tags: ['cutting', 'turning'],
         entry: [{ type: 'change', params: { wanted: { [tool.fact]: tool.touching } } }],
-        always: [
-          {
-            guard: notMet(cutting),
-            target: 'hold',
-            actions: [this.holdFor('loss', this.entrance(), cutting), 'doubtMotion'],
-          },
-        ],
+        always: [lost(cutting)],
         on: {
           fact: {
             guard: { type: 'answers', params: { wanted: { [tool.fact]: tool.clear } } },
             target: 'stopping',
             actions: [this.setFact()],
           },
+          ...person,
         },
       },
       stopping: {
         tags: ['turning'],
-        always: [{ guard: notMet(stopping), target: 'hold', actions: hold }],
+        always: [lost(stopping)],
         on: {
           fact: {
             guard: { type: 'answers', params: { wanted: { [power.fact]: power.off } } },
             target: after,
             actions: [this.setFact()],
           },
+          ...person,
         },
       },
     };

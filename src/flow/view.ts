@@ -137,10 +137,7 @@ function linesOf(
     case 'measure':
       return { lead: say(prompts.measure), ask: silent };
     case 'hold':
-      return {
-        lead: heldLine(snapshot),
-        ask: question === silent ? plain('Say carry on.') : question,
-      };
+      return { lead: heldLine(snapshot), ask: heldAsk(job, snapshot, question) };
     case 'walk':
       return walkLines(job, snapshot, question);
     default:
