@@ -67,7 +67,7 @@ export const capability: Rule = {
   ],
   output: {
     quantity: 'ratio',
-    meaning: 'Cpk',
+    meaning: 'Cpk, how well the process fits where it stands',
     parts: { cp: 'ratio', upperShare: 'ratio', lowerShare: 'ratio' },
   },
   formula: 'Cp = (USL − LSL) ÷ 6 s; Cpk = least of (USL − mean) and (mean − LSL), ÷ 3 s',

@@ -73,6 +73,9 @@ function noSetting(
 
 function answer(what: string, sum: string, crank: number, values: RuleValues): RuleAnswer {
   const circles = circlesOf(values);
+  const broken = circles.find((circle) => !Number.isInteger(circle));
+  if (broken !== undefined)
+    return fault(`A circle cannot have ${show(broken)} holes; list whole counts.`);
   const found = settings(crank, circles);
   const [first, ...others] = found;
   if (first === undefined) return noSetting(what, crank, numberOf(values, 'ratio'), circles);
