@@ -31,8 +31,11 @@ export function rangeOf(input: Ranged): string {
   return `${low} up to ${withUnit(input.max, input)}`;
 }
 
+/** A size this near to an excluded end (a millionth of a base unit) is that end. */
+const NOTHING = 1e-6;
+
 function outside(value: number, input: Ranged): boolean {
-  const tooLow = input.aboveMin ? value <= input.min : value < input.min;
+  const tooLow = input.aboveMin ? value < input.min + NOTHING : value < input.min;
   return Number.isNaN(value) || tooLow || value > input.max;
 }
 
@@ -129,11 +132,26 @@ export function checkValues(
   return { ok: true, values };
 }
 
+function isNumber(value: number | readonly number[]): boolean {
+  return typeof value === 'number' ? Number.isFinite(value) : value.every(Number.isFinite);
+}
+
+/** Sums of extreme values can leave the numbers altogether; that is a refusal, never an answer. */
+function sound(answer: RuleAnswer): RuleAnswer {
+  if (!answer.ok) return answer;
+  const parts = Object.values(answer.parts ?? {});
+  if (isNumber(answer.value) && parts.every((part) => isNumber(part.value))) return answer;
+  return {
+    ok: false,
+    fault: 'These values are so far from each other that no number comes out; check their units.',
+  };
+}
+
 /**
  * The rule's answer for values in base units. Never throws for bad values: an impossible or missing
  * one comes back as a fault that says what came, what is allowed and the next move.
  */
 export function answerRule(rule: Rule, given: RuleValues): RuleAnswer {
   const checked = checkValues(rule, given);
-  return checked.ok ? rule.work(checked.values) : checked;
+  return checked.ok ? sound(rule.work(checked.values)) : checked;
 }

@@ -67,7 +67,11 @@ export const roughnessAverageRule: Rule = {
       default: 1,
     }),
   ],
-  output: { quantity: 'roughness', meaning: 'Ra', parts: { parabola: 'roughness' } },
+  output: {
+    quantity: 'roughness',
+    meaning: 'average roughness Ra',
+    parts: { parabola: 'roughness' },
+  },
   formula: 'Ra = f² ÷ (32 r) × ratio',
   source:
     'from memory: Groover. The mean line of a parabola gives 31.18 for 32 (from memory: Boothroyd), 2.6 % more',
@@ -177,7 +181,7 @@ export const roughnessGradeRule: Rule = {
   name: 'roughness-grade',
   title: 'Grade number of a roughness',
   topic,
-  inputs: [{ ...roughnessInput, max: 50, meaning: 'Ra' }],
+  inputs: [{ ...roughnessInput, max: 50, meaning: 'average roughness Ra' }],
   output: { quantity: 'roughness', meaning: 'Ra limit of the grade; the word is its number' },
   formula:
     'the finest grade whose Ra is not below the roughness, within 2 % (32 µin counts as 0.8 µm)',
