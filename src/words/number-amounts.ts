@@ -142,7 +142,7 @@ function tenParts(words: Words, at: number): Span<Amount>[] {
 }
 
 function tenAmount(count: Exact, part: 10 | 100 | 1000 | 10000): Amount {
-  return { count: count, form: 'tens', part, impliedPoint: false, fine: false };
+  return { count, form: 'tens', part, impliedPoint: false, fine: false };
 }
 
 const plain = remembered<Amount>((words, at) => {

@@ -6,7 +6,7 @@ import { unitName, unitOf, unitShown } from './units-spoken.ts';
 export interface Manner {
   /** Inches below one are said in thou: "nine hundred and eighty thou". */
   readonly inThou?: boolean;
-  /** Digits the way aircraft radio says them: "niner", "fife". */
+  /** `sayDigits` only: digits the way aircraft radio says them, "niner", "fife". */
   readonly radio?: boolean;
   /** False leaves the unit out; true says it even where the trade does not (rpm). */
   readonly unit?: boolean;

@@ -11,6 +11,9 @@ const VULGAR: Readonly<Record<string, string>> = {
   '⅞': '7/8',
 };
 
+/** Nobody needs more words for one figure; longer rows are talk. */
+const MOST_WORDS = 24;
+
 /** What people say before a figure; it adds nothing. */
 const RUN_UP =
   /^(?:it's|it is|that's|that is|it reads|it says|it measures|reads|reading is|reading|measures|i read|i get|i've got|i have|got|i make it)\s+/;
@@ -47,8 +50,9 @@ export function numberWords(text: string, wholeOnly = false): readonly string[] 
     .replace(/(\d)-(?=[a-z])|([a-z])-(?=\d)/g, '$1$2 ');
   if (REFUSED.test(figures)) return null;
   const spaced = figures
-    .replace(/(^|\s|[ø⌀])[-–—−]\s*(?=[\d.])/g, ' minus ')
-    .replace(/(^|\s)\+\s*(?=[\d.])/g, ' plus ')
+    // A sign before a word counts as much as before a figure: a minus is never swallowed.
+    .replace(/(^|\s|[ø⌀])[-–—−](?=\s*\S)/g, ' minus ')
+    .replace(/(^|\s)\+(?=\s*\S)/g, ' plus ')
     .replace(/[ø⌀]/g, ' ')
     .replace(/["″”]/g, ' inch ')
     .replace(/°\s*c\b/g, ' degrees celsius ')
@@ -63,6 +67,3 @@ export function numberWords(text: string, wholeOnly = false): readonly string[] 
   const words = withoutEdges(plain.split(' ')).filter((word) => word !== '');
   return words.length > MOST_WORDS ? null : words;
 }
-
-/** Nobody needs more words for one figure; longer rows are talk. */
-const MOST_WORDS = 24;

@@ -5,7 +5,7 @@
  * T th, N ng; A, I, O, U, Y the long vowels of day, see, go, new, my.
  */
 const SOUNDS: readonly (readonly [RegExp, string])[] = [
-  [/^eye$|^i$|igh|^(?<=[^aeiou]*)y$|i(?=[^aeiou]e$)/g, 'Y'],
+  [/^eye$|^i$|igh|(?<=^[^aeiou]*)y$|i(?=[^aeiou]e$)/g, 'Y'],
   [/ee|ea|ie(?!$)/g, 'I'],
   [/ai|ay|ei|ey|a(?=[^aeiou]e$)/g, 'A'],
   [/oa|ow(?=n?$)|o(?=[^aeiou]e$)|o(?=ld)/g, 'O'],
@@ -93,8 +93,8 @@ export function soundAlike(a: string, b: string): number {
   if (kept !== undefined) return kept;
   const [left, right] = [soundsOf(a), soundsOf(b)];
   const longest = Math.max(left.length, right.length);
-  const spelt = !VOWEL.test(a) || !VOWEL.test(b);
-  const alike = spelt ? 0 : Math.max(0, 1 - distance(left, right) / longest);
+  const unsayable = !VOWEL.test(a) || !VOWEL.test(b);
+  const alike = unsayable ? 0 : Math.max(0, 1 - distance(left, right) / longest);
   if (likeness.size >= MOST_KEPT) likeness.clear();
   likeness.set(pair, alike);
   return alike;
