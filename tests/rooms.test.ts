@@ -77,6 +77,8 @@ const REFUSED: readonly (readonly [path: string, line: string, sentence: string]
   ['screens/bench.tsx', "import a from '../voice/worklet/tap.ts?worker&url';", 'starts'],
   ['cli/ask.ts', "import { Bench } from '../screens/index.ts';", 'looks into screens/'],
   ['cli/ask.ts', "import '../offline/worker/serve.ts';", 'looks into offline/worker/'],
+  ['screens/bench.tsx', "import { clock } from '../front/clock.ts';", 'looks into front/'],
+  ['front/begin.ts', "import { open } from '../logbook/database.ts';", 'Its doors: index.ts'],
   ['attic/box.ts', 'export const x = 1;', 'in no room'],
   ['cli/ask.ts', "import '../attic/box.ts';", 'in no room'],
 ];
@@ -91,6 +93,8 @@ const ALLOWED: readonly (readonly [path: string, line: string])[] = [
   ['logbook/rows.ts', "import type { Ledger } from '../bench/ports.ts';"],
   ['screens/bench.tsx', "import { useState } from 'preact/hooks'; const a = <p />;"],
   ['cli/ask.ts', "import '../../flows/gate-hinge-pin.json'; await import(file);"],
+  ['front/begin.ts', "import type { World } from '../screens/world.ts';"],
+  ['front/texts.ts', "const all = import.meta.glob('../../flows/*.json', { eager: true });"],
   ['main.tsx', "import './screens/index.ts'; import './voice/page/index.ts';"],
 ];
 

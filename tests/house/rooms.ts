@@ -102,6 +102,16 @@ export const ROOMS: readonly Room[] = [
     node: true,
     otherwise: 'offline/build/ lists what was built: it runs in Node, beside Vite.',
   }),
+  room('front', {
+    // The hall behind main.tsx: it makes the real ear, mouth, ledger and clock and joins them.
+    sees: {
+      ...{ trade: 'door', words: 'door', flow: 'door', proof: 'door', bench: 'door' },
+      ...{ 'voice/shared': 'door', 'voice/page': 'door', logbook: 'door', screens: 'door' },
+      'offline/page': 'door',
+    },
+    npm: ['zod', 'preact'],
+    otherwise: 'front/ only joins the rooms: what a room could do by itself belongs in that room.',
+  }),
   room('cli', {
     sees: {
       ...{ trade: 'door', words: 'door', flow: 'door', proof: 'door', bench: 'door' },
@@ -117,6 +127,8 @@ export const ROOMS: readonly Room[] = [
 /** Files that are entered from outside; every room has index.ts, these have more. */
 export const MORE_DOORS: Readonly<Record<string, readonly string[]>> = {
   bench: ['ports.ts'],
+  // Types only: what the screens need from the hall.
+  screens: ['world.ts'],
 };
 
 /** The realms of one family look into their shared folder file by file: it is half theirs. */
@@ -126,7 +138,7 @@ export const SHARED = ['voice/shared', 'offline/shared'];
  * Only these may load files outside src/: they hand the shipped flows down. Rooms that run in Node
  * may name a folder there.
  */
-export const MAY_LEAVE_SRC = ['cli'];
+export const MAY_LEAVE_SRC = ['cli', 'front'];
 
 function room(name: string, row: Partial<Room> & Pick<Room, 'otherwise'>): Room {
   return { name, sees: {}, npm: [], node: false, starts: [], ...row };
