@@ -10,7 +10,7 @@ import {
   showNumber,
 } from '../../src/words/index.ts';
 
-const RUNS = { seed: 20261125, numRuns: 150 };
+const RUNS = { seed: 20261125, numRuns: 80 };
 
 /** Whole steps as the decimal a person would write: 24950 by 3 → 24.95, without float dust. */
 function stepped(steps: number, decimals: number): number {
