@@ -1,6 +1,6 @@
 /** What the screens are given. They call nothing else: devices, storage and voices stay behind this door. */
 
-import type { KeptReading, KeptRun, Notice, RunHead, RunState } from '../bench/index.ts';
+import type { KeptRun, Notice, RunHead, RunState } from '../bench/index.ts';
 
 /** A flow one can run, as the Shelf shows it. */
 export interface ShelfEntry {
@@ -9,6 +9,7 @@ export interface ShelfEntry {
   readonly about: string;
   readonly machineKind: string;
   readonly kindTitle: string;
+  readonly cautions: readonly string[];
   readonly revision: number;
   readonly steps: number;
   /** Texts as shipped; a run keeps them. */
@@ -98,7 +99,9 @@ export interface AppWorld {
   /** The whole logbook as one file text, and back; nothing is changed when it is refused. */
   exportAll(): Promise<string>;
   importAll(text: string): Promise<{ readonly ok: boolean; readonly message: string }>;
-  readingsTable(readings: readonly KeptReading[]): string;
+  readingsTable(runs: readonly KeptRun[]): string;
+  /** What was wrong with kept data, each a sentence. */
+  troubles(): readonly string[];
   /** Storage that the browser promised not to clear, or why not known. */
   readonly persistent: () => Promise<boolean | null>;
 }
