@@ -1,0 +1,44 @@
+/** The half-section drawing of the piece on the page, as far as the run has come. */
+import type { ComponentChild } from 'preact';
+import { h } from 'preact';
+import { describePiece } from './describe.ts';
+import { ENGLISH_DRAWING } from './drawing-words.ts';
+import type { Ink } from './ink.ts';
+import { inkOf } from './ink.ts';
+import type { LayoutOptions } from './layout.ts';
+import { layOut } from './layout.ts';
+import type { Piece, PieceState } from './piece.ts';
+
+export interface PieceDrawingProps extends LayoutOptions {
+  readonly piece: Piece;
+  readonly state: PieceState;
+  readonly title: string;
+}
+
+/** Give `width` about the CSS width it will have, so that the lettering keeps its size. */
+export function PieceDrawing({ piece, state, title, ...options }: PieceDrawingProps) {
+  const layout = layOut(piece, state, options);
+  return (
+    <svg
+      xmlns="http://www.w3.org/2000/svg"
+      class="piece-drawing"
+      viewBox={`0 0 ${layout.width} ${Math.ceil(layout.height)}`}
+      role="img"
+      aria-label={title}
+      font-family="system-ui, 'DejaVu Sans', sans-serif"
+    >
+      <title>{title}</title>
+      <desc>{describePiece(piece, state, options.words ?? ENGLISH_DRAWING)}</desc>
+      <InkMarks ink={inkOf(layout)} />
+    </svg>
+  );
+}
+
+/** Plain elements as they were worked out. */
+export function InkMarks({ ink }: { readonly ink: readonly Ink[] }) {
+  return <>{ink.map(element)}</>;
+}
+
+function element({ tag, attributes, text, inside }: Ink, key: number): ComponentChild {
+  return h(tag, { key, ...attributes }, text, inside?.map(element));
+}
