@@ -144,6 +144,7 @@ const passes: readonly Published[] = [
     1e-6,
     'Graduated dials: a class question (a diameter collar moved 0.150 in cuts 0.075 in deep)',
   ],
+  ['compound-travel travel=0.1 angle=5.74', 0.01, 'mm', 0.00005, 'geometry; derived'],
   [
     'parting-blade diameter=40 bladeWidth=3',
     21.5,

@@ -1,7 +1,9 @@
 /** Deep holes: slower, gentler, and out again to clear the chips. */
 
 import { aChoice, aLength } from '../inputs.ts';
-import { materialNamed, materialNames } from '../materials/table.ts';
+import type { Material } from '../materials/material.ts';
+import { materialNamed } from '../materials/named.ts';
+import { materialNames } from '../materials/table.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule } from '../rule.ts';
 import { show, showList } from '../show.ts';
@@ -68,12 +70,12 @@ const PECKS = {
   free: { first: 3, next: 1 },
 } as const;
 
-const STICKY = ['stainless-304', 'titanium-6-4', 'copper', 'acetal', 'nylon'];
-const FREE = ['free-cutting-brass', 'free-machining-steel', 'grey-cast-iron'];
+const STICKY = ['M', 'S', 'O'];
+const FREE = ['free-cutting-brass', 'free-machining-steel'];
 
-function peckKind(material: string): keyof typeof PECKS {
-  if (STICKY.includes(material)) return 'sticky';
-  return FREE.includes(material) ? 'free' : 'plain';
+function peckKind({ name, iso }: Material): keyof typeof PECKS {
+  if (STICKY.includes(iso) || name === 'copper') return 'sticky';
+  return FREE.includes(name) || iso === 'K' ? 'free' : 'plain';
 }
 
 /** More pecks than this and the drill is the wrong one. */
@@ -106,7 +108,7 @@ export const peckPlanRule: Rule = {
   work: (values) => {
     const diameter = numberOf(values, 'diameter');
     const depth = numberOf(values, 'depth');
-    const material = wordOf(values, 'material');
+    const material = materialNamed(wordOf(values, 'material'));
     const { first, next } = PECKS[peckKind(material)];
     if (depth > diameter * (first + next * (MOST_PECKS - 1))) {
       return fault(
@@ -114,11 +116,10 @@ export const peckPlanRule: Rule = {
       );
     }
     const depths = peckDepths(depth, diameter * first, diameter * next);
-    const title = materialNamed(material).title;
     return {
       ok: true,
       value: depths.length,
-      working: `${title}: first ${first} × ${show(diameter)}, then ${next} × ${show(diameter)}: out at ${showList(depths)} mm`,
+      working: `${material.title}: first ${first} × ${show(diameter)}, then ${next} × ${show(diameter)}: out at ${showList(depths)} mm`,
       parts: {
         depths: lengthPart(depths, 'depths at which to come out'),
         step: lengthPart(diameter * next, 'further peck'),

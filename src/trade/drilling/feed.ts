@@ -2,7 +2,7 @@
 
 import { materialInput } from '../materials/inputs.ts';
 import type { CuttingGroup, Material } from '../materials/material.ts';
-import { materialNamed } from '../materials/table.ts';
+import { materialNamed } from '../materials/named.ts';
 import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';
 import { DRILL_TABLES, NAVY, PRACTICE } from '../sources.ts';

@@ -2,7 +2,7 @@
 
 import { cuttingSpeed } from '../materials/cutting-speed.ts';
 import { coolantInput, materialInput, questionOf, toolInput } from '../materials/inputs.ts';
-import { materialNamed } from '../materials/table.ts';
+import { materialNamed } from '../materials/named.ts';
 import type { Rule, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
 import { DRILL_GUIDE } from '../sources.ts';

@@ -8,13 +8,13 @@ import {
   drillTorqueRule,
 } from './drilling.ts';
 import { removalPowerRule } from './energy.ts';
+import { specificForceRule } from './kienzle.ts';
 import {
   cuttingForceRule,
   cuttingPowerRule,
   deepestByPowerRule,
   powerFromForceRule,
-  specificForceRule,
-} from './kienzle.ts';
+} from './turning.ts';
 
 export const forceRules: readonly Rule[] = [
   specificForceRule,

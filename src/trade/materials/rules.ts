@@ -5,7 +5,7 @@ import type { Rule, RuleAnswer } from '../rule.ts';
 import { fault, wordOf } from '../values.ts';
 import { cuttingSpeed } from './cutting-speed.ts';
 import { coolantInput, materialInput, operationInput, questionOf, toolInput } from './inputs.ts';
-import { materialNamed } from './table.ts';
+import { materialNamed } from './named.ts';
 
 const cuttingSpeedRule: Rule = {
   name: 'cutting-speed',

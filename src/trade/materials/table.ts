@@ -445,10 +445,3 @@ export const materialNames: readonly string[] = materialTable.map((row) => row.n
 export function findMaterial(name: string): Material | undefined {
   return materialTable.find((row) => row.name === name);
 }
-
-/** The row of a name that an input has already checked. A miss is our own mistake. */
-export function materialNamed(name: string): Material {
-  const found = findMaterial(name);
-  if (found === undefined) throw new RangeError(`no material "${name}" in the table`);
-  return found;
-}

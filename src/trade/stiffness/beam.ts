@@ -2,7 +2,7 @@
 
 import { aLength, aNumber } from '../inputs.ts';
 import { materialInput } from '../materials/inputs.ts';
-import { materialNamed } from '../materials/table.ts';
+import { materialNamed } from '../materials/named.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleInput, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';

@@ -1,7 +1,8 @@
 /** What warmth does to a length, and the size at 20 °C behind a warm reading. */
 
 import { aChoice, aLength, aNumber } from '../inputs.ts';
-import { materialNamed, materialNames } from '../materials/table.ts';
+import { materialNamed } from '../materials/named.ts';
+import { materialNames } from '../materials/table.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';

@@ -68,3 +68,33 @@ export const dialSettingRule: Rule = {
     };
   },
 };
+
+export const compoundTravelRule: Rule = {
+  name: 'compound-travel',
+  title: 'Fine infeed with the compound set over',
+  topic: 'passes and dials',
+  inputs: [
+    aNumber('travel', 'length', [0, 500], 'travel of the compound along its own slide'),
+    aNumber('angle', 'angle', [0, 90], 'angle of the compound to the axis of the lathe'),
+  ],
+  output: {
+    quantity: 'length',
+    meaning: 'depth a side that this gives',
+    parts: { along: 'length' },
+  },
+  formula: 'depth = travel × sin angle; along the axis = travel × cos angle',
+  source: 'geometry; at 5.74° a tenth of the dial',
+  cautions: ['The compound reads its own travel; take up its backlash first.'],
+  work: (values) => {
+    const travel = numberOf(values, 'travel');
+    const angle = numberOf(values, 'angle');
+    const radians = (angle * Math.PI) / 180;
+    const value = travel * Math.sin(radians);
+    return {
+      ok: true,
+      value,
+      working: `${show(travel)} mm × sin ${show(angle)}° = ${show(value, 4)} mm a side`,
+      parts: { along: lengthPart(travel * Math.cos(radians), 'travel along the axis') },
+    };
+  },
+};

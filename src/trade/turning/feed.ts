@@ -3,7 +3,7 @@
 import { aChoice, aList, aNumber } from '../inputs.ts';
 import { materialInput, toolInput, toolOf } from '../materials/inputs.ts';
 import type { CuttingGroup } from '../materials/material.ts';
-import { materialNamed } from '../materials/table.ts';
+import { materialNamed } from '../materials/named.ts';
 import type { ToolMaterial } from '../materials/tool.ts';
 import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';

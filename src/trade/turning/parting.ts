@@ -3,7 +3,7 @@
 import { aLength, aNumber } from '../inputs.ts';
 import { cuttingSpeed } from '../materials/cutting-speed.ts';
 import { coolantInput, materialInput, questionOf, toolInput } from '../materials/inputs.ts';
-import { materialNamed } from '../materials/table.ts';
+import { materialNamed } from '../materials/named.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';

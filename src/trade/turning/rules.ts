@@ -3,22 +3,16 @@
 import type { Rule } from '../rule.ts';
 import { cardSpeedRule, nextCardSpeedRule } from './card-speed.ts';
 import { chuckGripRule, chuckRimRule } from './chuck.ts';
-import { dialSettingRule } from './dial.ts';
+import { compoundTravelRule, dialSettingRule } from './dial.ts';
 import { facingPlanRule } from './facing-plan.ts';
+import { constantFacingTimeRule, facingTimeRule } from './facing-time.ts';
 import { cardFeedRule, feedPerRevRule, feedRateRule, turningFeedRule } from './feed.ts';
 import { nextPassRule } from './next-pass.ts';
 import { partingBladeRule, partingSpeedRule } from './parting.ts';
 import { passPlanRule } from './pass-plan.ts';
 import { speedForMaterialRule } from './speed-for.ts';
 import { spindleSpeedRule, surfaceSpeedRule } from './spindle-speed.ts';
-import {
-  constantFacingTimeRule,
-  cuttingTimeRule,
-  facingTimeRule,
-  speedForTimeRule,
-  turningRemovalRule,
-  turningTimeRule,
-} from './time.ts';
+import { cuttingTimeRule, speedForTimeRule, turningRemovalRule, turningTimeRule } from './time.ts';
 
 export const turningRules: readonly Rule[] = [
   spindleSpeedRule,
@@ -36,6 +30,7 @@ export const turningRules: readonly Rule[] = [
   nextPassRule,
   facingPlanRule,
   dialSettingRule,
+  compoundTravelRule,
   turningTimeRule,
   cuttingTimeRule,
   facingTimeRule,

@@ -8,7 +8,7 @@ import {
   questionOf,
   toolInput,
 } from '../materials/inputs.ts';
-import { materialNamed } from '../materials/table.ts';
+import { materialNamed } from '../materials/named.ts';
 import type { Rule } from '../rule.ts';
 import { numberOf, wordOf } from '../values.ts';
 import { cardSpeed, looseCardInputs } from './card-speed.ts';

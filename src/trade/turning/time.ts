@@ -7,9 +7,9 @@ import { show } from '../show.ts';
 import { GROOVER } from '../sources.ts';
 import { fault, numberIf, numberOf } from '../values.ts';
 import { feedInput } from './feed.ts';
-import { diameterInput, spindleInput, surfaceSpeed, surfaceSpeedInput } from './spindle-speed.ts';
+import { diameterInput, spindleInput, surfaceSpeedInput } from './spindle-speed.ts';
 
-const topic = 'cutting time';
+export const TIME_TOPIC = 'cutting time';
 const passesInput = aCount('passes', [1, 10_000], 'cuts of this length', { default: 1 });
 const lengthInput = aLength('length', 20_000, 'length that is cut');
 const runInput = aNumber('approach', 'length', [0, 500], 'approach and over-run of each cut', {
@@ -20,7 +20,7 @@ const timeCautions = ['Cutting time only: setting, measuring and sharpening come
 export const turningTimeRule: Rule = {
   name: 'turning-time',
   title: 'Time to turn a length',
-  topic,
+  topic: TIME_TOPIC,
   inputs: [lengthInput, feedInput, spindleInput, runInput, passesInput],
   output: { quantity: 'time', meaning: 'time of all passes', parts: { eachPass: 'time' } },
   formula: 't = passes × (L + approach) ÷ (f n)',
@@ -45,7 +45,7 @@ export const turningTimeRule: Rule = {
 export const cuttingTimeRule: Rule = {
   name: 'cutting-time',
   title: 'Time for a travel at a feed rate',
-  topic,
+  topic: TIME_TOPIC,
   inputs: [
     lengthInput,
     aNumber('feedRate', 'feedRate', [0, 100_000], 'travel in a minute', { aboveMin: true }),
@@ -70,85 +70,10 @@ export const cuttingTimeRule: Rule = {
   },
 };
 
-const outerInput = aLength('outerDiameter', 3000, 'diameter where the cut starts');
-const innerInput = aNumber('innerDiameter', 'length', [0, 3000], 'diameter where it ends', {
-  default: 0,
-});
-
-export const facingTimeRule: Rule = {
-  name: 'facing-time',
-  title: 'Time to face at one spindle speed',
-  topic,
-  inputs: [outerInput, innerInput, feedInput, spindleInput],
-  output: {
-    quantity: 'time',
-    meaning: 'time of one facing cut',
-    parts: { speedAtStart: 'surfaceSpeed', speedAtEnd: 'surfaceSpeed' },
-  },
-  formula: 't = (D outer − D inner) ÷ (2 f n)',
-  source: `${GROOVER}; some pages print this formula under a constant-surface-speed heading`,
-  cautions: [
-    'At one spindle speed the surface speed falls with the diameter; the middle is cut slowly.',
-    'A machine that keeps the surface speed constant runs up towards its top speed at the centre: cap it.',
-  ],
-  work: (values) => {
-    const outer = numberOf(values, 'outerDiameter');
-    const inner = numberOf(values, 'innerDiameter');
-    if (inner >= outer) {
-      return fault(
-        `The cut ends at ${show(inner)} mm and starts at ${show(outer)} mm; facing goes inwards, so give a smaller inner diameter.`,
-      );
-    }
-    const feed = numberOf(values, 'feedPerRev');
-    const spindle = numberOf(values, 'spindleSpeed');
-    const value = (outer - inner) / (2 * feed * spindle);
-    const [start, end] = [surfaceSpeed(spindle, outer), surfaceSpeed(spindle, inner)];
-    return {
-      ok: true,
-      value,
-      working: `(${show(outer)} − ${show(inner)}) mm ÷ (2 × ${show(feed)} × ${show(spindle)}) = ${show(value, 4)} min; surface speed from ${show(start, 4)} to ${show(end, 4)} m/min`,
-      parts: {
-        speedAtStart: part(start, 'surfaceSpeed', 'surface speed at the outer diameter'),
-        speedAtEnd: part(end, 'surfaceSpeed', 'surface speed at the inner diameter'),
-      },
-    };
-  },
-};
-
-export const constantFacingTimeRule: Rule = {
-  name: 'facing-time-constant-speed',
-  title: 'Time to face at constant surface speed',
-  topic,
-  inputs: [outerInput, innerInput, feedInput, surfaceSpeedInput],
-  output: { quantity: 'time', meaning: 'time of one facing cut, before the speed is capped' },
-  formula: 't = π (Do² − Di²) ÷ (4000 v f)',
-  source: GROOVER,
-  cautions: [
-    'Few manual lathes do this. The spindle speeds up towards the centre: cap it at the lowest mark.',
-  ],
-  work: (values) => {
-    const outer = numberOf(values, 'outerDiameter');
-    const inner = numberOf(values, 'innerDiameter');
-    if (inner >= outer) {
-      return fault(
-        `The cut ends at ${show(inner)} mm and starts at ${show(outer)} mm; give a smaller inner diameter.`,
-      );
-    }
-    const feed = numberOf(values, 'feedPerRev');
-    const speed = numberOf(values, 'surfaceSpeed');
-    const value = (Math.PI * (outer ** 2 - inner ** 2)) / (4000 * speed * feed);
-    return {
-      ok: true,
-      value,
-      working: `π × (${show(outer)}² − ${show(inner)}²) ÷ (4000 × ${show(speed)} × ${show(feed)}) = ${show(value, 4)} min`,
-    };
-  },
-};
-
 export const speedForTimeRule: Rule = {
   name: 'surface-speed-for-time',
   title: 'Surface speed that finishes a cut in a time',
-  topic,
+  topic: TIME_TOPIC,
   inputs: [
     lengthInput,
     diameterInput,
@@ -176,7 +101,7 @@ export const speedForTimeRule: Rule = {
 export const turningRemovalRule: Rule = {
   name: 'turning-removal',
   title: 'Metal removed in a minute by turning',
-  topic,
+  topic: TIME_TOPIC,
   inputs: [
     surfaceSpeedInput,
     feedInput,

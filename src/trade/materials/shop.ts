@@ -1,0 +1,72 @@
+/** A shop's own materials beside the table's. */
+
+import type { Rule, RuleInput } from '../rule.ts';
+import { show } from '../show.ts';
+import type { Material } from './material.ts';
+import { knowing } from './named.ts';
+import { materialNames } from './table.ts';
+import type { SpeedCell } from './tool.ts';
+
+const KEBAB = /^[a-z0-9]+(-[a-z0-9]+)*$/;
+
+/** Allowed numbers of a row: what they are called, the value, low and high end. */
+function bounds(row: Material): readonly (readonly [string, number | null, number, number])[] {
+  const cells: readonly (readonly [string, SpeedCell])[] = Object.entries(row.speeds);
+  const speeds = cells.flatMap(([column, cell]) =>
+    cell.map((speed) => [`a ${column} speed`, speed, 0.5, 3000] as const),
+  );
+  return [
+    ...speeds,
+    ['the modulus', row.modulus, 100, 1_000_000],
+    ['the expansion', row.expansion, 0.1, 300],
+    ['the density', row.density, 100, 25_000],
+    ['kc', row.force?.kc ?? null, 50, 10_000],
+    ['mc', row.force?.mc ?? null, 0, 0.6],
+  ];
+}
+
+function rowFaults(row: Material): readonly string[] {
+  const numbers = bounds(row).flatMap(([what, value, low, high]) =>
+    value === null || (value >= low && value <= high)
+      ? []
+      : [`${row.name}: ${what} is ${show(value)}; it must lie from ${low} to ${high}.`],
+  );
+  const sources = Object.entries(row.sources).flatMap(([what, source]) =>
+    source.trim() === '' ? [`${row.name}: say where its ${what} numbers come from.`] : [],
+  );
+  return [...numbers, ...sources];
+}
+
+/** Everything wrong with a shop's rows, as sentences; none when they can be used. */
+export function shopMaterialFaults(rows: readonly Material[]): readonly string[] {
+  const names = rows.flatMap((row, index) => {
+    if (!KEBAB.test(row.name)) {
+      return [`"${row.name}" is no name here; use small letters, figures and "-".`];
+    }
+    const earlier = rows.slice(0, index).some((other) => other.name === row.name);
+    if (!earlier && !materialNames.includes(row.name)) return [];
+    return [`There is a material "${row.name}" already; give yours another name.`];
+  });
+  return [...names, ...rows.flatMap(rowFaults)];
+}
+
+function widened(input: RuleInput, names: readonly string[]): RuleInput {
+  if (input.kind !== 'choice' || input.name !== 'material') return input;
+  return { ...input, options: [...input.options, ...names] };
+}
+
+/**
+ * The same rules, knowing a shop's own materials as well. Check the rows with shopMaterialFaults
+ * first: this does not look at them again.
+ */
+export function withShopMaterials(
+  rules: readonly Rule[],
+  rows: readonly Material[],
+): readonly Rule[] {
+  const names = rows.map((row) => row.name);
+  return rules.map((rule) => ({
+    ...rule,
+    inputs: rule.inputs.map((input) => widened(input, names)),
+    work: (values) => knowing(rows, () => rule.work(values)),
+  }));
+}
