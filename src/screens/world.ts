@@ -40,7 +40,12 @@ export type Begun =
 
 /** One run on the Bench, live. */
 export interface LiveRun {
-  current(): { readonly state: RunState; readonly notice: Notice };
+  current(): {
+    readonly state: RunState;
+    readonly notice: Notice;
+    /** The last line given to the mouth, refusals and answers too: it is shown for those who cannot hear it. */
+    readonly said?: string;
+  };
   /** Called after every change; gives back a function that ends it. */
   subscribe(changed: () => void): () => void;
   /** The one door for buttons and keys: the words a person would say. */
