@@ -1,11 +1,18 @@
 /** Limits of Unified threads, 2A for screws and 2B for nuts, by the formulas of ASME B1.1. */
 
+import { stepsHalfEven } from '../rounding.ts';
 import { MM_PER_INCH, type Thread } from './designation.ts';
 import { profileOf, type Side } from './profile.ts';
 import type { ThreadLimits } from './thread-limit-values.ts';
 
-/** Everything inside this file is in inches, as the standard's formulas are. */
-const rounded = (inches: number, decimals: number) => Number(inches.toFixed(decimals));
+/**
+ * Everything inside this file is in inches, as the standard's formulas are. A half goes to the even
+ * digit and each step is rounded before the next: only so do 5/8-11 and 1 3/4-5 come out as printed.
+ */
+function rounded(inches: number, decimals: number): number {
+  const step = 10 ** -decimals;
+  return Number((stepsHalfEven(inches, step) * step).toFixed(decimals));
+}
 
 /**
  * 2A pitch diameter tolerance, kept to six decimals before anything is made of it: 1/4-20 sits on a
@@ -34,7 +41,7 @@ function inMillimetres(limits: ThreadLimits): ThreadLimits {
 
 /** Minor diameter: the UNR reference, major − 1.19078 P. */
 function screw(diameter: number, pitch: number, basic: number, tolerance: number): ThreadLimits {
-  const allowance = rounded(0.3 * tolerance, 4);
+  const allowance = rounded(0.3 * rounded(tolerance, 4), 4);
   const majorMax = rounded(diameter - allowance, 4);
   const pitchMax = rounded(basic - allowance, 4);
   return {
@@ -50,14 +57,14 @@ function screw(diameter: number, pitch: number, basic: number, tolerance: number
 /** From #6 on the standard's table rounds the minor diameter to 0.001 in. */
 function nut(diameter: number, pitch: number, basic: number, tolerance: number): ThreadLimits {
   const decimals = diameter >= 0.138 ? 3 : 4;
-  const minor = diameter - (5 / 8) * Math.sqrt(3) * pitch;
+  const minor = rounded(diameter - (5 / 8) * Math.sqrt(3) * pitch, 4);
   return {
     className: '2B',
     pitchMin: basic,
     pitchMax: rounded(basic + rounded(1.3 * tolerance, 4), 4),
     majorMin: diameter,
     minorMin: rounded(minor, decimals),
-    minorMax: rounded(minor + nutMinorTolerance(diameter, pitch), decimals),
+    minorMax: rounded(minor + rounded(nutMinorTolerance(diameter, pitch), 4), decimals),
   };
 }
 
