@@ -1,8 +1,9 @@
 /** Compiles a flow into one XState machine: a step is a compound state, a gate is a guard, facts and readings are context. */
 
 import type { Card } from './card.ts';
-import { type ChartWorld, chartSetup } from './chart-actions.ts';
+import { chartSetup } from './chart-actions.ts';
 import { stepNode } from './chart-nodes.ts';
+import type { ChartWorld } from './chart-world.ts';
 import type { FlowContext } from './events.ts';
 import { unknownFacts } from './facts.ts';
 import { type JobInputs, type Numbers, workOut } from './numbers.ts';

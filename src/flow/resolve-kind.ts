@@ -1,6 +1,6 @@
 /** Checks that a machine kind hangs together: its roles, hazards and walks name facts it has. */
 
-import { phaseNames, settleItem } from './chart-nodes.ts';
+import { phaseNames, settleItem } from './chart-arrows.ts';
 import type { Condition } from './condition-shape.ts';
 import type { Fault, Path } from './fault.ts';
 import type { MachineKind } from './kind-shape.ts';
