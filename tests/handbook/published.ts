@@ -1,7 +1,7 @@
 /** Checks the rules against published numbers: one line a check, each with its source. */
 
 import { describe, expect, it } from 'vitest';
-import { answerRule, findRule, fromBase, readAsked } from '../../src/trade/index.ts';
+import { answerRule, baseUnitOf, findRule, fromBase, readAsked } from '../../src/trade/index.ts';
 
 /**
  * What is asked, as on the command line ("drill-point diameter=10 pointAngle=118"; a part of the
@@ -71,5 +71,5 @@ export function publishedWords(topic: string, lines: readonly PublishedWord[]): 
 function unitOf(asked: string): string {
   const rule = findRule(asked.split(' ')[0] ?? '');
   if (rule === undefined) throw new Error(`no rule in "${asked}"`);
-  return rule.output.quantity === 'length' ? 'mm' : '';
+  return baseUnitOf(rule.output.quantity);
 }

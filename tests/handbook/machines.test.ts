@@ -1,0 +1,121 @@
+/** Drill press, band saw and grinder against handbooks and law. */
+
+import { describe, expect, it } from 'vitest';
+import { answerRule, findRule, type RuleValues } from '../../src/trade/index.ts';
+import { published, publishedWords } from './published.ts';
+
+const DERIVED_WHEEL = 'derived: v = π D n ÷ 60 000';
+const OSHA = '29 CFR 1910.215';
+const MH_31 = "Machinery's Handbook 31 p. 1245";
+const SAW_MANUAL = 'Band-saw manual: at least three teeth in the cut';
+const NEXT_LOWER = 'common practice, no source: the next lower step';
+
+published('grinding wheels', [
+  [
+    'grinding-wheel-speed wheel=150 spindleSpeed=2850 markedSpeed=35',
+    22.38,
+    'm/s',
+    0.02,
+    DERIVED_WHEEL,
+  ],
+  [
+    'grinding-wheel-speed wheel=200 spindleSpeed=2850 markedSpeed=35',
+    29.85,
+    'm/s',
+    0.02,
+    DERIVED_WHEEL,
+  ],
+  [
+    'grinding-wheel-speed wheel=6in spindleSpeed=3600 markedSpeed=6500ft/min',
+    5655,
+    'ft/min',
+    5,
+    DERIVED_WHEEL,
+  ],
+  [
+    'grinding-wheel-speed.most wheel=200 spindleSpeed=2850 markedSpeed=35',
+    3342,
+    'rev/min',
+    2,
+    DERIVED_WHEEL,
+  ],
+]);
+
+function refusal(name: string, values: RuleValues): string {
+  const rule = findRule(name);
+  const answer = rule && answerRule(rule, values);
+  return answer === undefined || answer.ok ? 'answered' : answer.fault;
+}
+
+describe('what is refused', () => {
+  it.each([
+    [200, 3450, 35, '200 mm at 3450 is 36.13 m/s (derived)'],
+    [203.2, 3450, 33.02, '8 in at 3450 is 7226 ft/min against 6500 (derived)'],
+  ])(
+    'refuses a %d mm wheel at %d rev/min marked %d m/s [%s]',
+    (wheel, spindleSpeed, markedSpeed) => {
+      const told = refusal('grinding-wheel-speed', { wheel, spindleSpeed, markedSpeed });
+      expect(told).toContain('burst');
+    },
+  );
+  it(`refuses a spindle faster than the marked revolutions [${OSHA}(d)(1)]`, () => {
+    const values = { wheel: 200, spindleSpeed: 3600, markedTurns: 3450 };
+    expect(refusal('grinding-wheel-speed', values)).toContain('burst');
+  });
+  it('refuses a wheel without a mark', () => {
+    expect(refusal('grinding-wheel-speed', { wheel: 200, spindleSpeed: 100 })).toContain('mark');
+  });
+  it(`refuses a work rest over 1/8 in and a tongue guard over 1/4 in [${OSHA}(a)(4), (b)(9)]`, () => {
+    expect(refusal('grinder-gaps', { rest: 3.2, tongue: 6 })).toContain('work rest');
+    expect(refusal('grinder-gaps', { rest: 3, tongue: 6.4 })).toContain('tongue guard');
+    expect(refusal('grinder-gaps', { rest: 3.175, tongue: 6.35 })).toBe('answered');
+  });
+});
+
+published('gaps', [
+  ['grinder-gaps.mostRest rest=2 tongue=5', 0.125, 'in', 1e-9, `${OSHA}(a)(4); 30 CFR 56.14115(b)`],
+  ['grinder-gaps.mostTongue rest=2 tongue=5', 0.25, 'in', 1e-9, `from memory: ${OSHA}(b)(9)`],
+]);
+
+published('band saws', [
+  ['saw-speed material=1018 thickness=0.75in', 336, 'ft/min', 2, MH_31],
+  ['saw-speed material=1018 thickness=4in blade=carbon', 150, 'ft/min', 2, MH_31],
+  ['saw-speed material=12L14 thickness=4in', 425, 'ft/min', 1e-6, MH_31],
+  ['saw-speed material=304 thickness=4in', 120, 'ft/min', 1e-6, MH_31],
+  ['saw-speed material=1117 thickness=4in', 340, 'ft/min', 1e-6, MH_31],
+  ['saw-speed material=1040 thickness=8in', 270 * 0.88, 'ft/min', 0.5, MH_31],
+  ['saw-speed material=1018 thickness=0.25in', 345, 'ft/min', 2, MH_31],
+  ['band-speed wheel=300 wheelSpeed=60', 56.5, 'm/min', 0.1, 'derived: π D n ÷ 1000'],
+  ['saw-pitch.least thickness=1in', 3, 'tpi', 1e-9, SAW_MANUAL],
+  ['saw-pitch.least thickness=0.125in', 24, 'tpi', 1e-9, SAW_MANUAL],
+  ['saw-pitch thickness=6', 14, 'tpi', 1e-9, `${SAW_MANUAL}: 12.7 wanted, 14 is the next`],
+  ['saw-pitch thickness=20 blades=4,6,10', 4, 'tpi', 1e-9, `${SAW_MANUAL}: 3.8 wanted`],
+]);
+
+published('drill press', [
+  [
+    'drill-press-step surfaceSpeed=28 drill=10 steps=500,900,1400,2200',
+    500,
+    'rev/min',
+    1e-9,
+    NEXT_LOWER,
+  ],
+  [
+    'drill-press-step surfaceSpeed=28 drill=6 steps=500,900,1400,2200',
+    1400,
+    'rev/min',
+    1e-9,
+    NEXT_LOWER,
+  ],
+  [
+    'drill-press-step.ideal surfaceSpeed=28 drill=20 steps=500',
+    445.6,
+    'rev/min',
+    0.1,
+    'derived: 1000 v ÷ (π D)',
+  ],
+]);
+publishedWords('drill press', [
+  ['drill-press-step surfaceSpeed=28 drill=6 steps=2200,500,1400,900', 'step 3', NEXT_LOWER],
+  ['drill-press-step surfaceSpeed=28 drill=30 steps=500,900', 'step 1', NEXT_LOWER],
+]);
