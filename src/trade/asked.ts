@@ -1,5 +1,6 @@
 /** Reads a question to a rule as a person writes it: names, "=", values with units. */
 
+import { optionSaid } from './materials/said.ts';
 import { parseMeasure, parseMeasures } from './measure.ts';
 import { nearestName } from './nearest.ts';
 import type { Rule, RuleInput, RuleValue, RuleValues } from './rule.ts';
@@ -13,6 +14,7 @@ function readValue(input: RuleInput, text: string): Read<RuleValue> {
     case 'list':
       return parseMeasures(text, input.quantity);
     case 'choice':
+      return { ok: true, value: optionSaid(text, input.said) };
     case 'text':
       return { ok: true, value: text.trim() };
   }

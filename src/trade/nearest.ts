@@ -13,8 +13,14 @@ function editDistance(a: string, b: string): number {
   return row[b.length] ?? 0;
 }
 
-/** The nearest of the names, when at most half of the letters differ; otherwise undefined. */
+/** A name shorter than this is part of too many others to guess from. */
+const TELLING_LETTERS = 4;
+
+/** The nearest of the names, when it has this one in it or at most half of the letters differ. */
 export function nearestName(name: string, names: readonly string[]): string | undefined {
+  const part = name.toLowerCase();
+  const longer = names.find((candidate) => candidate.toLowerCase().includes(part));
+  if (part.length >= TELLING_LETTERS && longer !== undefined) return longer;
   let best: string | undefined;
   let bestDistance = Math.max(2, Math.floor(name.length / 2)) + 1;
   for (const candidate of names) {

@@ -46,6 +46,8 @@ export interface ChoiceInput {
   readonly kind: 'choice';
   readonly name: string;
   readonly options: readonly string[];
+  /** What people call an option, where they do not use its name: "brass" for "free-cutting-brass". */
+  readonly said?: Readonly<Record<string, readonly string[]>>;
   readonly meaning: string;
   readonly default?: string;
   readonly optional?: boolean;

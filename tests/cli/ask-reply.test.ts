@@ -22,6 +22,21 @@ describe('a written question', () => {
     expect(faultOf(line)).toContain(says);
   });
 
+  it.each([
+    ['material=brass', 'free-cutting brass'],
+    ['material=Stainless Steel', '304'],
+    ['material=copper', 'copper'],
+  ])('knows %s by the name people say', (pair, title) => {
+    const reply = replyTo(['cutting-speed', pair, 'operation=turning', 'coolant=dry']);
+    expect('out' in reply ? reply.out : reply.fault).toContain(title);
+  });
+
+  it('guesses the option that has the word in it', () => {
+    expect(faultOf('cutting-speed material=cast operation=turn')).toContain(
+      'Did you mean "grey-cast-iron"?',
+    );
+  });
+
   it('prints no digit that a number cannot hold', () => {
     const reply = replyTo([
       'next-pass',

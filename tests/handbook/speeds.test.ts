@@ -44,6 +44,34 @@ const feeds: readonly Published[] = [
     0.01,
     'Milling handbook 1973, feed per tooth (32 teeth at 0.004 in)',
   ],
+  [
+    'turning-feed operation=rough material=low-carbon-steel tool=carbide',
+    0.0115,
+    'in/rev',
+    0.0035,
+    'US Army OD1645: roughing slender work 0.008-0.015 in/rev',
+  ],
+  [
+    'turning-feed operation=finish material=low-carbon-steel',
+    0.0065,
+    'in/rev',
+    0.0035,
+    'US Army OD1645: finishing 0.003-0.010 in/rev',
+  ],
+  [
+    'turning-feed operation=finish material=free-cutting-brass',
+    0.0065,
+    'in/rev',
+    0.0035,
+    'Machine-tool speeds and feeds hand-out: brass and bronze, finish 0.003-0.010 in/rev',
+  ],
+  [
+    'turning-feed operation=part material=low-carbon-steel',
+    0.055,
+    'mm/rev',
+    0.025,
+    'common practice, no source: 0.03-0.08',
+  ],
   ['feed-per-rev feedRate=200 spindleSpeed=400', 0.5, 'mm/rev', 1e-9, KALPAKJIAN],
 ];
 

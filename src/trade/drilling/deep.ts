@@ -1,9 +1,9 @@
 /** Deep holes: slower, gentler, and out again to clear the chips. */
 
-import { aChoice, aLength } from '../inputs.ts';
+import { aLength } from '../inputs.ts';
+import { materialInput } from '../materials/inputs.ts';
 import type { Material } from '../materials/material.ts';
 import { materialNamed } from '../materials/named.ts';
-import { materialNames } from '../materials/table.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule } from '../rule.ts';
 import { show, showList } from '../show.ts';
@@ -96,7 +96,7 @@ export const peckPlanRule: Rule = {
   name: 'peck-plan',
   title: 'When to come out and clear the chips',
   topic: 'drilling',
-  inputs: [drillDiameterInput, depthInput, aChoice('material', materialNames, 'what is drilled')],
+  inputs: [drillDiameterInput, depthInput, materialInput],
   output: { quantity: 'count', meaning: 'pecks', parts: { depths: 'length', step: 'length' } },
   formula:
     'first peck 1.5 D, then 1 D; free-cutting metal 3 D, then 1 D; sticky or work-hardening 1 D, then 0.5 D',

@@ -4,15 +4,26 @@ import { aChoice } from '../inputs.ts';
 import type { RuleValues } from '../rule.ts';
 import { wordOf } from '../values.ts';
 import type { Question } from './cutting-speed.ts';
+import { materialsSaid, operationsSaid, toolsSaid } from './said.ts';
 import { materialNames } from './table.ts';
 import { operations, type ToolMaterial, tools } from './tool.ts';
 
-export const materialInput = aChoice('material', materialNames, 'what is cut');
-export const toolInput = aChoice('tool', tools, 'what the tool is made of', { default: 'hss' });
-export const operationInput = aChoice('operation', operations, 'what is done');
-export const coolantInput = aChoice('coolant', ['yes', 'no'], 'whether fluid reaches the cut', {
-  default: 'yes',
-});
+export const materialInput = {
+  ...aChoice('material', materialNames, 'what is cut'),
+  said: materialsSaid,
+};
+export const toolInput = {
+  ...aChoice('tool', tools, 'what the tool is made of', { default: 'hss' }),
+  said: toolsSaid,
+};
+export const operationInput = {
+  ...aChoice('operation', operations, 'what is done'),
+  said: operationsSaid,
+};
+export const coolantInput = {
+  ...aChoice('coolant', ['yes', 'no'], 'whether fluid reaches the cut', { default: 'yes' }),
+  said: { no: ['dry', 'no coolant', 'without coolant'], yes: ['wet', 'with coolant'] },
+};
 
 /** The tool material as a checked word. */
 export function toolOf(values: RuleValues): ToolMaterial {

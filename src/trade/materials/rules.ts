@@ -1,6 +1,5 @@
 /** Questions to the materials table. */
 
-import { aChoice } from '../inputs.ts';
 import type { Rule, RuleAnswer } from '../rule.ts';
 import { fault, wordOf } from '../values.ts';
 import { cuttingSpeed } from './cutting-speed.ts';
@@ -114,7 +113,7 @@ const groupRule: Rule = {
   name: 'material-group',
   title: 'Cutting group of a material',
   topic: 'materials and tools',
-  inputs: [aChoice('material', materialInput.options, 'what is cut')],
+  inputs: [materialInput],
   output: { quantity: 'count', meaning: 'number in VDI 3323; the word is the ISO 513 letter' },
   formula: 'table',
   source: 'Material groups VDI 3323 / ISO 513',

@@ -24,7 +24,10 @@ const workInputs = [
   aLength('diameter', 1000, 'smallest diameter of that length'),
 ];
 
-const cautions = ['A light cut on tough work may stand a little more, soft or thin work less.'];
+const cautions = [
+  'A light cut on tough work may stand a little more, soft or thin work less.',
+  'For facing keep the free length to one and a half diameters (US Army TC 9-524).',
+];
 
 export const overhangRule: Rule = {
   name: 'overhang',

@@ -1,8 +1,8 @@
 /** What warmth does to a length, and the size at 20 °C behind a warm reading. */
 
-import { aChoice, aLength, aNumber } from '../inputs.ts';
+import { aLength, aNumber } from '../inputs.ts';
+import { materialInput } from '../materials/inputs.ts';
 import { materialNamed } from '../materials/named.ts';
-import { materialNames } from '../materials/table.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
@@ -27,9 +27,11 @@ const coefficientInput = aNumber(
   { optional: true },
 );
 
-const materialChoice = aChoice('material', materialNames, 'what the work is made of', {
+const materialChoice = {
+  ...materialInput,
+  meaning: 'what the work is made of',
   optional: true,
-});
+};
 
 function coefficient(values: RuleValues): number | undefined {
   const word = wordIf(values, 'material');

@@ -40,7 +40,8 @@ export const looseCardInputs: readonly RuleInput[] = cardInputs.map((input) => (
   optional: true,
 }));
 
-const LIMIT_NAMES = [
+/** Inputs that limit the speed, and what each limit is called. */
+export const LIMIT_NAMES = [
   ['chuckLimit', "the chuck's mark"],
   ['cardLimit', "the card's top speed"],
   ['workLimit', "the work's limit"],

@@ -8,7 +8,7 @@ import { show } from '../show.ts';
 import { numberOf, wordOf } from '../values.ts';
 
 export const DIAL_SOURCE =
-  'Graduated dials (direct and radius reading); a class question on a diameter collar';
+  'US Army TC 9-524, micrometer collar (both kinds of dial); Graduated dials; a class question on a diameter collar';
 
 export const dialReadsInput = aChoice(
   'dialReads',

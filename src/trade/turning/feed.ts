@@ -11,7 +11,7 @@ import { GROOVER, PRACTICE } from '../sources.ts';
 import { fault, listOf, numberOf, wordOf } from '../values.ts';
 import { spindleInput } from './spindle-speed.ts';
 
-/** mm/rev for a manual lathe; parting 0.03-0.08 with HSS and 0.05-0.15 with carbide. */
+/** mm/rev for a manual lathe: the printed ranges for slender work and finishing, low side. */
 const FEEDS: Readonly<Record<string, readonly [hss: number, carbide: number]>> = {
   rough: [0.2, 0.25],
   finish: [0.08, 0.1],
@@ -55,7 +55,9 @@ export const turningFeedRule: Rule = {
   inputs: [aChoice('operation', Object.keys(FEEDS), 'the cut'), toolInput, materialInput],
   output: { quantity: 'feedPerRev', meaning: 'feed to look for on the card' },
   formula: 'table by cut and tool × the share of the material group for roughing cuts',
-  source: PRACTICE,
+  source:
+    'US Army OD1645 (slender work 0.008-0.015 in/rev, others 0.010-0.020; finishing 0.003-0.010), low side; ' +
+    `Machine-tool speeds and feeds hand-out; parting, boring, knurling and shares: ${PRACTICE}`,
   cautions: [
     'Halve the parting feed for the last 2 mm of diameter.',
     'In stainless steel keep the feed on; a rubbing tool hardens the skin.',

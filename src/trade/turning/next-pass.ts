@@ -60,6 +60,11 @@ function overcut(values: RuleValues, left: number): RuleAnswer {
   );
 }
 
+function dialWorking(divisions: number, graduation: number): string {
+  if (divisions === 0) return 'less than a division: no cut';
+  return `down to ${divisions} × ${show(graduation)} = ${show(divisions * graduation)} mm`;
+}
+
 function cutWorking(left: number, cut: Cut, perTravel: number): string {
   if (left === 0) return 'at size, nothing left';
   const name = cut.last ? 'finishing' : 'roughing';
@@ -76,11 +81,11 @@ function answer(values: RuleValues, { left, allowance, deepest }: Remaining): Ru
   const depth = value / perTravel;
   const sign = wordOf(values, 'direction') === 'inside' ? 1 : -1;
   const after = numberOf(values, 'measured') + sign * 2 * depth;
-  const graduationText = `${divisions} × ${show(graduation)}`;
+  const dial = dialWorking(divisions, graduation);
   return {
     ok: true,
     value,
-    working: `${cutWorking(left, cut, perTravel)}, down to ${graduationText} = ${show(value)} mm; then ${show(after, 7)} mm`,
+    working: `${cutWorking(left, cut, perTravel)}, ${dial}; then ${show(after, 7)} mm`,
     parts: {
       depthASide: lengthPart(depth, 'depth a side of this cut'),
       left: lengthPart(left, 'left on the diameter before this cut'),

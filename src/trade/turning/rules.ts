@@ -10,6 +10,7 @@ import { cardFeedRule, feedPerRevRule, feedRateRule, turningFeedRule } from './f
 import { nextPassRule } from './next-pass.ts';
 import { partingBladeRule, partingSpeedRule } from './parting.ts';
 import { passPlanRule } from './pass-plan.ts';
+import { runningSpeedRule } from './running.ts';
 import { speedForMaterialRule } from './speed-for.ts';
 import { spindleSpeedRule, surfaceSpeedRule } from './spindle-speed.ts';
 import { cuttingTimeRule, speedForTimeRule, turningRemovalRule, turningTimeRule } from './time.ts';
@@ -20,6 +21,7 @@ export const turningRules: readonly Rule[] = [
   cardSpeedRule,
   nextCardSpeedRule,
   speedForMaterialRule,
+  runningSpeedRule,
   chuckRimRule,
   chuckGripRule,
   turningFeedRule,

@@ -1,7 +1,7 @@
 /** Cutting speeds by question, and what a missing fluid costs. */
 
 import { describe, expect, it } from 'vitest';
-import { materialTable, operations, tools } from '../../../src/trade/index.ts';
+import { findRule, materialTable, operations, tools } from '../../../src/trade/index.ts';
 import { answerOf, given, numberOf } from '../asking.ts';
 
 describe('cutting-speed', () => {
@@ -46,6 +46,19 @@ describe('cutting-speed', () => {
   it('has a source for every number of every row', () => {
     for (const row of materialTable) {
       for (const source of Object.values(row.sources)) expect(source.length).toBeGreaterThan(10);
+    }
+  });
+});
+
+describe('the names people say', () => {
+  it('each mean one option that there is, and no two the same', () => {
+    for (const name of ['material', 'tool', 'operation']) {
+      const input = findRule('cutting-speed')?.inputs.find((one) => one.name === name);
+      if (input?.kind !== 'choice') throw new Error(`${name} is no choice`);
+      const said = Object.entries(input.said ?? {});
+      for (const [option] of said) expect(input.options).toContain(option);
+      const words = [...input.options, ...said.flatMap(([, names]) => names)];
+      expect(new Set(words).size).toBe(words.length);
     }
   });
 });

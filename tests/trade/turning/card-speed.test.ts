@@ -130,3 +130,24 @@ describe('a speed asked by material', () => {
     expect(deep / shallow).toBeCloseTo(0.7, 9);
   });
 });
+
+describe('running-speed', () => {
+  const at = (spindleSpeed: number) => ({ spindleSpeed, diameter: 25, surfaceSpeed: 28 });
+
+  // π × 25 × 350 ÷ 1000 = 27.5, by hand.
+  it.each([
+    [350, 27.5, 'good'],
+    [200, 15.7, 'slow'],
+    [450, 35.3, 'fast'],
+  ])('at %d rev/min is %d m/min: %s', (spindle, speed, word) => {
+    const answer = given('running-speed', at(spindle));
+    expect(answer.value).toBeCloseTo(speed, 1);
+    expect(answer.word).toBe(word);
+  });
+
+  it("is refused above the chuck's mark", () => {
+    expect(faultOf('running-speed', { ...at(450), chuckLimit: 400 })).toContain(
+      "450 rev/min is above the chuck's mark, 400; stop and set a lower speed.",
+    );
+  });
+});
