@@ -1,0 +1,10 @@
+/**
+ * Walks every reachable situation of a compiled flow and judges the claims: proved, broken with the shortest path,
+ * too large, or unseeable. Never guesses, never changes a flow, and never says "fine" of what it did not walk.
+ */
+
+export { type Claim, claimNamed, claimsOf, formatClaims } from './claims.ts';
+export type { Problem, Proof, Verdict, Walked, Watch } from './proof.ts';
+export { prove } from './prove.ts';
+export { playBack, type ReplayResult, replayLine, type Turn, toldAs } from './told.ts';
+export { walkPlainly } from './walk-plain.ts';
