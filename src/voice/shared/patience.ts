@@ -1,0 +1,17 @@
+/** How long to wait for more after what was said so far. Pure. */
+import type { ListenFor } from '../../bench/ports.ts';
+
+/** Frames of ten milliseconds. Telephone practice: half a second after a whole answer, more inside digits. */
+export const QUIET_ENOUGH = 30;
+export const QUIET_LONG = 90;
+
+const NUMBER_WORDS =
+  /\b(zero|oh|one|two|three|four|five|six|seven|eight|nine|\w+teen|ten|eleven|twelve|\w+ty|hundred|thousand|point|minus|plus)$/;
+
+/** True when the words may be the beginning of something longer that counts now. */
+export function mayGoOn(text: string, { phrases, number }: ListenFor): boolean {
+  if (phrases.some((phrase) => phrase.startsWith(`${text} `))) return true;
+  if (!number || !NUMBER_WORDS.test(text)) return false;
+  const decimals = /\bpoint\b(.*)$/.exec(text)?.[1]?.trim().split(/\s+/).length ?? 0;
+  return decimals < number.decimals || decimals === 0;
+}

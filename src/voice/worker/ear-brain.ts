@@ -1,0 +1,201 @@
+/** The offline ear itself: sound in, judged words out. Runs in the page's worker and in Node alike. */
+import type { ListenFor } from '../../bench/ports.ts';
+import { Endpointer } from '../shared/endpointer.ts';
+import { buildGrammar } from '../shared/grammar.ts';
+import { advise } from '../shared/level-advice.ts';
+import { FRAME, FRAMES_PER_SECOND, loudFrames, loudnessMeter } from '../shared/loudness.ts';
+import type { FromEar } from '../shared/messages.ts';
+import { mayGoOn, QUIET_ENOUGH, QUIET_LONG } from '../shared/patience.ts';
+import type { Pronunciations } from '../shared/pronunciation.ts';
+import { RoomWatch } from '../shared/room-watch.ts';
+import type { Engine } from './engine.ts';
+import { type Finding, Recogniser } from './recogniser.ts';
+import { VoiceBook } from './voice-book.ts';
+
+/** Sound kept from before speech was noticed: the quiet first consonant. */
+const BEFORE = 40;
+/** The longest utterance and what comes before it. */
+const KEPT = 8 * FRAMES_PER_SECOND;
+
+interface Kept {
+  readonly samples: Int16Array;
+  readonly decibels: number;
+}
+
+export class EarBrain {
+  private readonly recogniser: Recogniser;
+  private readonly room = new RoomWatch();
+  private readonly book = new VoiceBook();
+  private meter = loudnessMeter();
+  private endpointer = new Endpointer();
+  private kept: Kept[] = [];
+  private rest = new Int16Array(0);
+  private words: ListenFor = { phrases: [] };
+  private isShut = false;
+  private begin = 0;
+  private early: Finding | null = null;
+  private enrolling: string | null = null;
+  private sinceLevel = 0;
+
+  constructor(
+    engine: Engine,
+    private readonly dictionary: Pronunciations,
+    private readonly tell: (message: FromEar) => void,
+    channel?: string,
+  ) {
+    this.recogniser = new Recogniser(engine, channel);
+  }
+
+  /** What counts from now on. Words without a pronunciation are told; the rest is listened for. */
+  listenFor(words: ListenFor): void {
+    const { grammar, missing } = buildGrammar(words, this.dictionary);
+    this.words = words;
+    this.early = null;
+    this.recogniser.use(grammar);
+    if (missing.length > 0) this.tell({ kind: 'missing', words: missing });
+  }
+
+  shut(): void {
+    this.isShut = true;
+    this.dropSpeech();
+  }
+
+  reopen(): void {
+    this.isShut = false;
+    this.dropSpeech();
+  }
+
+  /** Frees what the engine holds for this ear. */
+  dispose(): void {
+    this.recogniser.dispose();
+  }
+
+  /** Takes a line of the engine's log. */
+  noteLog(line: string): void {
+    this.recogniser.noteLog(line);
+  }
+
+  /** The next clear utterance becomes a pattern of this person's voice for the phrase. */
+  enrol(phrase: string): void {
+    this.enrolling = phrase;
+  }
+
+  forgetVoice(): void {
+    this.book.clear();
+  }
+
+  /** Takes sound at 16 kHz, any length. While shut, sound only keeps the room's level up to date. */
+  hear(samples: Int16Array): void {
+    const all = join(this.rest, samples);
+    let at = 0;
+    for (; at + FRAME <= all.length; at += FRAME) this.frame(all.slice(at, at + FRAME));
+    this.rest = all.slice(at);
+  }
+
+  private frame(samples: Int16Array): void {
+    const decibels = this.meter(samples);
+    if (this.isShut) return;
+    this.kept.push({ samples, decibels });
+    if (this.kept.length > KEPT) this.drop(this.kept.length - KEPT);
+    const event = this.endpointer.take(decibels);
+    this.tellLevel();
+    if (event?.kind === 'begun') this.begun();
+    else if (event?.kind === 'quiet') this.quiet(event.frames);
+    else if (event?.kind === 'too-long') this.tell({ kind: 'unclear', text: '' });
+    else if (!this.endpointer.isSpeaking) this.learnRoom(samples);
+  }
+
+  private begun(): void {
+    this.begin = Math.max(0, this.kept.length - BEFORE);
+    this.early = null;
+  }
+
+  /** After a short quiet the words are looked at; what may still go on is given more time. */
+  private quiet(frames: number): void {
+    if (frames < QUIET_ENOUGH) {
+      this.early = null;
+      return;
+    }
+    if (!this.early) this.early = this.find();
+    const waits = this.early.text !== '' && mayGoOn(this.early.text, this.words);
+    if (waits && frames < QUIET_LONG) return;
+    const finding = waits ? this.find() : this.early;
+    this.endpointer.close();
+    this.settle(finding);
+  }
+
+  private find(): Finding {
+    const frames = this.kept.slice(this.begin);
+    const samples = joinAll(frames.map((frame) => frame.samples));
+    const decibels = frames.map((frame) => frame.decibels);
+    return this.recogniser.find(samples, loudFrames(decibels, this.endpointer.roomLevel));
+  }
+
+  private settle(finding: Finding): void {
+    this.room.utterance(this.endpointer.overRoom);
+    if (this.room.changed) this.tell({ kind: 'noisy', noisy: this.room.isNoisy });
+    if (this.enrolling) this.keepPattern(finding);
+    else if (!this.room.isNoisy) this.answer(finding);
+  }
+
+  private answer(finding: Finding): void {
+    const voted = this.book.vote(finding, this.words.phrases);
+    if (voted.text === '' || voted.confidence < 0.5) {
+      this.tell({ kind: 'unclear', text: voted.text });
+      return;
+    }
+    this.tell({ kind: 'heard', text: voted.text, confidence: voted.confidence });
+    const channel = this.recogniser.channel;
+    if (channel) this.tell({ kind: 'channel', channel });
+  }
+
+  private keepPattern(finding: Finding): void {
+    const phrase = this.enrolling ?? '';
+    this.enrolling = null;
+    const times = this.book.add(phrase, finding.samples, finding.loud);
+    this.tell({ kind: 'enrolled', phrase, times });
+  }
+
+  /** Ten seconds of the room without speech set what noise alone can reach. */
+  private learnRoom(samples: Int16Array): void {
+    const piece = this.room.quietPiece(samples);
+    if (piece) this.recogniser.learnRoom(piece);
+  }
+
+  private tellLevel(): void {
+    if (++this.sinceLevel < FRAMES_PER_SECOND) return;
+    this.sinceLevel = 0;
+    const level = this.endpointer.roomLevel;
+    this.room.level(level);
+    if (this.room.changed) this.tell({ kind: 'noisy', noisy: this.room.isNoisy });
+    const advice = advise(level, this.room.overRoom);
+    this.tell({ kind: 'level', decibels: Math.round(level), ...(advice ? { advice } : {}) });
+  }
+
+  private dropSpeech(): void {
+    this.endpointer.close();
+    this.kept = [];
+    this.begin = 0;
+    this.early = null;
+    this.rest = new Int16Array(0);
+  }
+
+  private drop(count: number): void {
+    this.kept = this.kept.slice(count);
+    this.begin = Math.max(0, this.begin - count);
+  }
+}
+
+function join(a: Int16Array, b: Int16Array): Int16Array {
+  return joinAll([a, b]);
+}
+
+function joinAll(pieces: readonly Int16Array[]): Int16Array {
+  const whole = new Int16Array(pieces.reduce((length, piece) => length + piece.length, 0));
+  let at = 0;
+  for (const piece of pieces) {
+    whole.set(piece, at);
+    at += piece.length;
+  }
+  return whole;
+}
