@@ -28,7 +28,7 @@ export interface LayoutOptions {
 const WIDTH = 720;
 const NARROW = 520;
 /** The stock is at most this high, as a part of the drawing's width. */
-const HIGHEST = 0.34;
+const HIGHEST = 0.4;
 const MARGIN = 8;
 /** Between a label and the shelf of the row above it. */
 const ROW_GAP = 4;
