@@ -52,9 +52,23 @@ const formulas: Readonly<Record<string, Formula>> = {
   zc: (mean, grade) => grade(10) + 5 * mean,
 };
 
+/** The letter's values in the fine steps that make up the main step of this size. */
+function splitOf(letter: string, main: number): readonly number[] {
+  const [low, high] = [mainSteps[main - 1] ?? 0, mainSteps[main] ?? 0];
+  return fineSteps.flatMap((upTo, index) =>
+    upTo > low && upTo <= high ? [byFineStep[letter]?.[index] ?? Number.NaN] : [],
+  );
+}
+
+/** D in mm: of the fine step where the standard splits the letter there, else of the main one. */
+function meanFor(letter: string, size: number): number {
+  const main = stepOf(size, mainSteps);
+  const split = new Set(splitOf(letter, main)).size > 1;
+  return split ? meanOf(stepOf(size, fineSteps), fineSteps) : meanOf(main, mainSteps);
+}
+
 /** The formula's value in µm for a shaft letter at a size in mm, not rounded; undefined for j and js. */
 export function deviationByFormula(letter: string, size: number): number | undefined {
-  const steps = letter in byFineStep ? fineSteps : mainSteps;
-  const mean = meanOf(stepOf(size, steps), steps);
-  return formulas[letter]?.(mean, (number) => gradeOf(size, number) ?? Number.NaN);
+  const grade = (number: number) => gradeOf(size, number) ?? Number.NaN;
+  return formulas[letter]?.(meanFor(letter, size), grade);
 }

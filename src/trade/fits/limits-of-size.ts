@@ -5,6 +5,7 @@ import { lengthPart } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
+import { deviationByFormula } from './deviation-formula.ts';
 import { classDeviations } from './deviations.ts';
 import { largestSize } from './steps.ts';
 
@@ -15,11 +16,16 @@ function work(values: RuleValues): RuleAnswer {
   const [size, wanted] = [numberOf(values, 'size'), wordOf(values, 'class').trim()];
   const found = classDeviations(size, wanted);
   if ('fault' in found) return fault(found.fault);
+  const byFormula = deviationByFormula(wanted.replace(/\d+$/, '').toLowerCase(), size);
+  const beside =
+    byFormula === undefined
+      ? ''
+      : ` (table; the formula of its letter gives ${show(byFormula, 3)})`;
   const [upper, lower] = [size + found.upper / 1000, size + found.lower / 1000];
   return {
     ok: true,
     value: upper,
-    working: `${show(size, 7)} ${wanted}: deviations ${signed(found.upper)} and ${signed(found.lower)} µm; limits ${show(lower, 8)} to ${show(upper, 8)} mm`,
+    working: `${show(size, 7)} ${wanted}: deviations ${signed(found.upper)} and ${signed(found.lower)} µm${beside}; limits ${show(lower, 8)} to ${show(upper, 8)} mm`,
     parts: {
       lower: lengthPart(lower, 'lower limit'),
       upper: lengthPart(upper, 'upper limit'),

@@ -25,10 +25,15 @@ export function roundedAsStandard(micrometres: number): number {
   return Math.round(micrometres / to) * to;
 }
 
+/** From this grade on the standard takes ten times the grade five below. */
+const TENFOLD_FROM = 11;
+
 /** The formula's value in µm, rounded as the standard does; undefined outside IT5 to IT13. */
 export function gradeByFormula(size: number, grade: number): number | undefined {
   const units = unitsInGrade[grade];
-  return units === undefined ? undefined : roundedAsStandard(units * toleranceUnit(size));
+  if (units === undefined) return undefined;
+  if (grade < TENFOLD_FROM) return roundedAsStandard(units * toleranceUnit(size));
+  return 10 * (gradeOf(size, grade - 5) ?? Number.NaN);
 }
 
 function work(values: RuleValues): RuleAnswer {
@@ -64,7 +69,7 @@ export const toleranceGrade: Rule = {
     parts: { byFormula: 'length' },
   },
   formula:
-    'i = 0.45 ∛D + 0.001 D µm, D the geometric mean of the size step; IT5…IT13 = 7, 10, 16, 25, 40, 64, 100, 160, 250 i; the table rules',
+    'i = 0.45 ∛D + 0.001 D µm, D the geometric mean of the size step; IT5…IT13 = 7, 10, 16, 25, 40, 64, 100, 160, 250 i, from IT11 on ten times the grade five below; the table rules',
   source: 'ISO 286-1 table 1; formula from memory: ISO 286-1 and Narayana et al., Machine Drawing',
   cautions: [],
   work,

@@ -32,11 +32,17 @@ function meshes([driver1, driver2]: Pair, [driven1, driven2]: Pair): boolean {
   return driver1 + driven1 >= driver2 + CLEARANCE && driver2 + driven2 >= driven1 + CLEARANCE;
 }
 
+const turned = ([first, second]: Pair): Pair => [second, first];
+
+/** The first of the four orders that meshes. */
 function ordered(drivers: Pair, driven: Pair): Train | undefined {
   const ratio = (drivers[0] * drivers[1]) / (driven[0] * driven[1]);
-  const turned: Pair = [driven[1], driven[0]];
-  const order = [driven, turned].find((one) => meshes(drivers, one));
-  return order === undefined ? undefined : { drivers, driven: order, ratio };
+  for (const above of [drivers, turned(drivers)]) {
+    for (const below of [driven, turned(driven)]) {
+      if (meshes(above, below)) return { drivers: above, driven: below, ratio };
+    }
+  }
+  return undefined;
 }
 
 /** Whether the set holds all four gears; two of the same count need two in the set. */
