@@ -1,4 +1,5 @@
 /** The name of the lit part, large, with a line down to it. */
+import { textWidth } from '../drawing/text-width.ts';
 import type { Point } from './picture.ts';
 import { GROUND, LABEL_BAND, LINE, PICTURE_WIDTH } from './picture.ts';
 
@@ -16,7 +17,7 @@ export function PartLabel({
   readonly way?: string | undefined;
   readonly at: Point;
 }) {
-  const half = Math.max(textWidth(name, NAME_SIZE), textWidth(way ?? '', WAY_SIZE)) / 2;
+  const half = Math.max(textWidth(name, NAME_SIZE, true), textWidth(way ?? '', WAY_SIZE)) / 2;
   const middle = Math.min(Math.max(at.x, MARGIN + half), PICTURE_WIDTH - MARGIN - half);
   const foot = way === undefined ? 54 : LABEL_BAND;
   return (
@@ -43,9 +44,4 @@ function Leader({ from, to }: { readonly from: Point; readonly to: Point }) {
       <circle cx={to.x} cy={to.y} r="6" stroke={GROUND} stroke-width="3" paint-order="stroke" />
     </>
   );
-}
-
-/** Room a bold line of text takes, from the mean width of a letter in a plain sans-serif. */
-function textWidth(text: string, size: number): number {
-  return text.length * size * 0.6;
 }

@@ -8,9 +8,9 @@ export const GROUND = 'var(--ground, Canvas)';
 export const LIT = 'var(--lit, color-mix(in srgb, currentColor 45%, transparent))';
 export const FAINT = 'color-mix(in srgb, var(--line, currentColor) 28%, transparent)';
 
-/** Every plot is this wide in picture units; its letters are 13 px high where it is 360 px wide. */
+/** Every plot is this wide in picture units; its letters are 14 px high where it is 360 px wide. */
 export const PLOT_WIDTH = 640;
-export const LETTERS = 23;
+export const LETTERS = 26;
 
 export interface Box {
   readonly left: number;

@@ -1,5 +1,6 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { textWidth } from '../../../src/screens/drawing/text-width.ts';
 import { DRILL_ART } from '../../../src/screens/machine/DrillPicture.tsx';
 import { GRINDER_ART } from '../../../src/screens/machine/GrinderPicture.tsx';
 import { LATHE_ART } from '../../../src/screens/machine/LathePicture.tsx';
@@ -76,7 +77,7 @@ describe.each(ART)('the picture of a %s', (kind, art) => {
       );
       const [, x = 'NaN', name = ''] =
         drawing.match(/<text x="([\d.]+)" y="36"[^>]*>([^<]+)</) ?? [];
-      const half = (name.length * 38 * 0.6) / 2;
+      const half = textWidth(name, 38, true) / 2;
       expect(Number(x) - half, id).toBeGreaterThanOrEqual(0);
       expect(Number(x) + half, id).toBeLessThanOrEqual(PICTURE_WIDTH);
     }

@@ -1,0 +1,49 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { isPictured, PARTS_BY_KIND } from '../../../src/screens/machine/MachinePicture.tsx';
+
+interface Pointing {
+  readonly id?: string;
+  readonly part?: unknown;
+  readonly items?: readonly Pointing[];
+}
+
+interface FlowOrKind {
+  readonly id: string;
+  readonly machineKind?: string;
+  readonly steps?: readonly Pointing[];
+  readonly facts?: readonly Pointing[];
+  readonly walks?: readonly Pointing[];
+}
+
+const folders = ['../../../flows/', '../../../flows/kinds/'].map(
+  (folder) => new URL(folder, import.meta.url),
+);
+const files = folders.flatMap((folder) =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.json'))
+    .map((name) => [name, new URL(name, folder)] as const),
+);
+
+/** Everything that points at a part of the machine, walks opened up. */
+function pointing(file: FlowOrKind): readonly Pointing[] {
+  const all = [...(file.steps ?? []), ...(file.facts ?? []), ...(file.walks ?? [])];
+  return all.flatMap((one) => [one, ...(one.items ?? [])]);
+}
+
+describe('the parts that flows and machine kinds point at', () => {
+  it.each(files)('are all in the picture: %s', (_, url) => {
+    const file: FlowOrKind = JSON.parse(readFileSync(url, 'utf8'));
+    const kind = file.machineKind ?? file.id;
+    expect(isPictured(kind)).toBe(true);
+    const parts = isPictured(kind) ? Object.keys(PARTS_BY_KIND[kind]) : [];
+    const unknown = pointing(file).filter(
+      ({ part }) => part !== undefined && !parts.includes(String(part)),
+    );
+    expect(unknown.map(({ id, part }) => `${id}: ${part}`)).toEqual([]);
+  });
+
+  it('are found in every file there is', () => {
+    expect(files.length).toBeGreaterThan(1);
+  });
+});
