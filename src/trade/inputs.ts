@@ -5,6 +5,7 @@ import type { ChoiceInput, ListInput, NumberInput, Quantity, TextInput } from '.
 type Span = readonly [min: number, max: number];
 type NumberMore = Partial<Pick<NumberInput, 'aboveMin' | 'whole' | 'default' | 'optional'>>;
 type WordMore = { readonly default?: string; readonly optional?: boolean };
+type ChoiceMore = WordMore & Pick<ChoiceInput, 'said'>;
 
 /** A number in the base unit of its quantity, within a span that includes both ends. */
 export function aNumber(
@@ -42,7 +43,7 @@ export function aChoice(
   name: string,
   options: readonly string[],
   meaning: string,
-  more: WordMore = {},
+  more: ChoiceMore = {},
 ): ChoiceInput {
   return { kind: 'choice', name, options, meaning, ...more };
 }

@@ -46,42 +46,42 @@ published('chip thinning', [
 const THIN = 'derived: hm = fz √(ae/D) (cutter maker); the whole formula reads 1 % higher';
 published('power', [
   [
-    'milling-cut-power depth=8 width=3 cutter=12 teeth=4 feedPerTooth=0.05 spindleSpeed=600 force=1500 forceExponent=0.22',
+    'milling-cut-power depth=8 width=3 cutter=12 teeth=4 feedPerTooth=0.05 spindleSpeed=600 kc=1500 mc=0.22',
     0.1621,
     'kW',
     '2%',
     THIN,
   ],
   [
-    'milling-cut-power depth=2 width=80 cutter=250 teeth=12 feedPerTooth=0.229074 spindleSpeed=101.86 force=1800 forceExponent=0',
+    'milling-cut-power depth=2 width=80 cutter=250 teeth=12 feedPerTooth=0.229074 spindleSpeed=101.86 kc=1800 mc=0',
     1.344,
     'kW',
     '0.5%',
     PAGES,
   ],
   [
-    'milling-cut-power.atMotor depth=2 width=80 cutter=250 teeth=12 feedPerTooth=0.229074 spindleSpeed=101.86 force=1800 forceExponent=0',
+    'milling-cut-power.atMotor depth=2 width=80 cutter=250 teeth=12 feedPerTooth=0.229074 spindleSpeed=101.86 kc=1800 mc=0',
     1.68,
     'kW',
     0.01,
     PAGES,
   ],
   [
-    'milling-cut-power.removal depth=60 width=5 cutter=80 teeth=22 feedPerTooth=0.25 spindleSpeed=278.5 force=1800',
+    'milling-cut-power.removal depth=60 width=5 cutter=80 teeth=22 feedPerTooth=0.25 spindleSpeed=278.5 kc=1800 mc=0.25',
     459560,
     'mm3/min',
     '0.5%',
     GROOVER,
   ],
   [
-    'milling-cut-power.removal depth=3 width=60 cutter=150 teeth=10 feedPerTooth=0.6 spindleSpeed=100 force=1800',
+    'milling-cut-power.removal depth=3 width=60 cutter=150 teeth=10 feedPerTooth=0.6 spindleSpeed=100 kc=1800 mc=0.25',
     108000,
     'mm3/min',
     '0.5%',
     KALPAKJIAN,
   ],
   [
-    'milling-cut-power depth=3 width=60 cutter=150 teeth=10 feedPerTooth=0.6 spindleSpeed=100 force=1100 forceExponent=0',
+    'milling-cut-power depth=3 width=60 cutter=150 teeth=10 feedPerTooth=0.6 spindleSpeed=100 kc=1100 mc=0',
     1.98,
     'kW',
     '0.5%',

@@ -16,6 +16,7 @@ import {
 
 const classInput = aChoice('class', generalClasses, 'fine, medium, coarse or very coarse', {
   default: 'm',
+  said: { f: ['fine'], m: ['medium'], c: ['coarse'], v: ['very coarse'] },
 });
 
 const classOf = (values: RuleValues) =>
@@ -52,6 +53,7 @@ export const generalTolerance: Rule = {
     classInput,
     aChoice('kind', ['linear', 'corner'], 'a length, or a corner (outside radius or chamfer)', {
       default: 'linear',
+      said: { linear: ['length', 'diameter'], corner: ['chamfer', 'radius', 'edge'] },
     }),
   ],
   output: {

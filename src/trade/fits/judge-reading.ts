@@ -79,6 +79,10 @@ export const judgeReading: Rule = {
     aNumber('upper', 'length', [0, 4000], 'upper limit of size'),
     aChoice('side', ['outside', 'inside'], 'outside (shaft, length) or inside (bore, slot)', {
       default: 'outside',
+      said: {
+        outside: ['shaft', 'external', 'length'],
+        inside: ['bore', 'hole', 'slot', 'internal'],
+      },
     }),
     aNumber('uncertainty', 'length', [0, 10], 'gauge uncertainty to keep off both limits', {
       default: 0,

@@ -49,6 +49,7 @@ export const eccentricPacking: Rule = {
     aLength('offset', 100, 'offset wanted, half the throw'),
     aChoice('jaws', ['narrow', 'wide'], 'jaws that touch along a line, or wide flat ones', {
       default: 'narrow',
+      said: { narrow: ['hard jaws'], wide: ['flat', 'flat jaws', 'soft jaws'] },
     }),
   ],
   output: {

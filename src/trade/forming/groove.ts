@@ -67,7 +67,13 @@ export const groovePlan: Rule = {
     aNumber('turningSpeed', 'surfaceSpeed', [0, 1000], 'turning speed of this material and tool', {
       aboveMin: true,
     }),
-    aChoice('tool', ['hss', 'carbide'], 'tool material', { default: 'hss' }),
+    aChoice('tool', ['hss', 'carbide'], 'tool material', {
+      default: 'hss',
+      said: {
+        hss: ['high speed steel', 'high-speed steel'],
+        carbide: ['insert', 'tungsten carbide'],
+      },
+    }),
     aLength('diameter', 2000, 'diameter of the work'),
     aLength('width', 200, 'width of the groove'),
     aLength('depth', 200, 'depth of the groove, a side'),

@@ -68,6 +68,7 @@ export const radiusSteps: Rule = {
     aNumber('nose', 'length', [0, 20], 'nose radius of the tool; 0 is sharp', { default: 0 }),
     aChoice('shape', ['rounded', 'hollow'], 'rounded corner or hollow fillet', {
       default: 'rounded',
+      said: { rounded: ['outside', 'round'], hollow: ['fillet', 'inside'] },
     }),
   ],
   output: {

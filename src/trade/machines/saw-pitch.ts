@@ -55,6 +55,7 @@ export const sawPitch: Rule = {
     aLength('thickness', 1000, 'thickness the teeth pass through; of a tube the wall'),
     aChoice('shape', ['solid', 'wall'], 'solid stock, or the wall of a tube or angle', {
       default: 'solid',
+      said: { solid: ['bar', 'round bar'], wall: ['tube', 'pipe', 'angle', 'channel'] },
     }),
     aList('blades', 'pitchCount', [1, 40], 'blades you have', true),
   ],

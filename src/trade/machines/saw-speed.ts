@@ -63,10 +63,23 @@ export const sawSpeed: Rule = {
   title: 'Blade speed of a band saw',
   topic: 'other machines',
   inputs: [
-    aChoice('material', Object.keys(baseSpeeds), 'steel by its AISI number'),
+    aChoice('material', Object.keys(baseSpeeds), 'steel by its AISI number', {
+      said: {
+        '12L14': ['leaded steel', 'free cutting steel'],
+        '1018': ['mild steel', 'ten eighteen'],
+        '1040': ['medium carbon steel', 'ten forty'],
+        '304': ['stainless', 'stainless steel', 'three oh four'],
+      },
+    }),
     aLength('thickness', 500, 'thickness of the stock'),
-    aChoice('coolant', ['yes', 'no'], 'with coolant or dry', { default: 'yes' }),
-    aChoice('blade', ['bimetal', 'carbon'], 'blade', { default: 'bimetal' }),
+    aChoice('coolant', ['yes', 'no'], 'with coolant or dry', {
+      default: 'yes',
+      said: { yes: ['wet', 'with coolant'], no: ['dry', 'no coolant', 'without coolant'] },
+    }),
+    aChoice('blade', ['bimetal', 'carbon'], 'blade', {
+      default: 'bimetal',
+      said: { bimetal: ['bi-metal', 'bi metal'], carbon: ['carbon steel'] },
+    }),
   ],
   output: { quantity: 'surfaceSpeed', meaning: 'speed of the blade' },
   formula: 'table × stock factor (1.15 at 1/4 in to 0.88 at 8 in) × 0.6 dry × 0.5 carbon blade',

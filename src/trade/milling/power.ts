@@ -1,5 +1,6 @@
 /** Power at a milling spindle, against what the motor gives. */
 
+import { constantsOf, metalInput, ownForceInputs, specificForce } from '../forces/kienzle.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
@@ -22,10 +23,6 @@ export function meanChip(perTooth: number, width: number, cutter: number, lead: 
 export const cuttingPower = (depth: number, width: number, feed: number, force: number) =>
   (depth * width * feed * force) / 60e6;
 
-function specificForce(values: RuleValues, chip: number): number {
-  return numberOf(values, 'force') * chip ** -numberOf(values, 'forceExponent');
-}
-
 function tooMuch(needed: number, motor: number, depth: number): RuleAnswer {
   return fault(
     `The cut needs ${show(needed, 3)} kW at the motor, which has ${show(motor)} kW; take at most ${show((depth * motor) / needed, 2)} mm of this depth, or less width or feed.`,
@@ -36,11 +33,13 @@ function work(values: RuleValues): RuleAnswer {
   const [depth, width] = [numberOf(values, 'depth'), numberOf(values, 'width')];
   const [cutter, perTooth] = [numberOf(values, 'cutter'), numberOf(values, 'feedPerTooth')];
   const efficiency = numberOf(values, 'efficiency');
+  const constants = constantsOf(values);
+  if (!constants.ok) return constants;
   if (width > cutter)
     return fault(`A cut ${show(width)} mm wide is wider than the ${show(cutter)} mm cutter.`);
   const feed = perTooth * numberOf(values, 'teeth') * numberOf(values, 'spindleSpeed');
   const chip = meanChip(perTooth, width, cutter, numberOf(values, 'edgeAngle'));
-  const force = specificForce(values, chip);
+  const force = specificForce(constants.force, chip);
   const value = cuttingPower(depth, width, feed, force);
   const needed = value / efficiency;
   const motor = numberIf(values, 'motor');
@@ -48,7 +47,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value,
-    working: `mean chip ${show(chip, 3)} mm, ${show(force, 4)} N/mm²; ${show(depth)} × ${show(width)} × ${show(feed, 5)} × ${show(force, 4)} ÷ 60 000 000 = ${show(value, 4)} kW; ÷ ${show(efficiency)} = ${show(needed, 4)} kW at the motor`,
+    working: `${constants.title}: mean chip ${show(chip, 3)} mm, ${show(force, 4)} N/mm²; ${show(depth)} × ${show(width)} × ${show(feed, 5)} × ${show(force, 4)} ÷ 60 000 000 = ${show(value, 4)} kW; ÷ ${show(efficiency)} = ${show(needed, 4)} kW at the motor`,
     parts: {
       atMotor: part(needed, 'power', 'power the motor must give'),
       meanChip: part(chip, 'feedPerTooth', 'mean chip thickness'),
@@ -69,8 +68,8 @@ export const millingPower: Rule = {
     teethInput,
     perToothInput,
     spindleInput,
-    aNumber('force', 'stress', [100, 6000], 'specific cutting force kc1.1 of the material'),
-    aNumber('forceExponent', 'ratio', [0, 0.5], 'its exponent mc', { default: 0.25 }),
+    metalInput,
+    ...ownForceInputs,
     aNumber('edgeAngle', 'angle', [5, 90], 'angle of the main edge', { default: 90 }),
     aNumber('efficiency', 'ratio', [0.3, 1], 'share of motor power that reaches the cutter', {
       default: 0.8,

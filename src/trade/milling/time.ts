@@ -55,6 +55,11 @@ export const millingTime: Rule = {
       'slab or side, face centred, face off centre',
       {
         default: 'slab',
+        said: {
+          slab: ['side', 'slab milling', 'side milling'],
+          face: ['facing', 'face milling'],
+          'face-offset': ['off centre', 'over the edge'],
+        },
       },
     ),
     aNumber('overrun', 'length', [0, 1000], 'travel beyond the work', { default: 0 }),

@@ -46,7 +46,19 @@ export const morseTaper: Rule = {
   name: 'morse-taper',
   title: 'Morse taper',
   topic: 'tapers',
-  inputs: [aChoice('number', Object.keys(morseTapers), 'number of the taper')],
+  inputs: [
+    aChoice('number', Object.keys(morseTapers), 'number of the taper', {
+      said: {
+        '0': ['zero', 'nought'],
+        '1': ['one'],
+        '2': ['two'],
+        '3': ['three'],
+        '4': ['four'],
+        '5': ['five'],
+        '6': ['six'],
+      },
+    }),
+  ],
   output: {
     quantity: 'angle',
     meaning: 'half angle: compound from the lathe axis',

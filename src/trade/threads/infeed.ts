@@ -93,6 +93,7 @@ export const threadInfeed: Rule = {
     aCount('passes', [2, 60], 'cutting passes; by the pitch when not given', { optional: true }),
     aChoice('method', ['equal-area', 'softened-first'], 'how the depth is shared out', {
       default: 'equal-area',
+      said: { 'equal-area': ['equal area'], 'softened-first': ['soft first pass', 'softer first'] },
     }),
     aNumber('compoundAngle', 'angle', [0, 30], 'compound from the cross slide; 0 feeds straight', {
       default: 29.5,

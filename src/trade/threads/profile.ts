@@ -38,6 +38,10 @@ export type Side = 'external' | 'internal';
 export const threadInput = aText('thread', 'M10x1.5', 'thread as written on the drawing');
 export const sideInput = aChoice('side', ['external', 'internal'], 'screw or nut thread', {
   default: 'external',
+  said: {
+    external: ['outside', 'screw', 'bolt', 'male'],
+    internal: ['inside', 'nut', 'female', 'bore'],
+  },
 });
 export const sideOf = (values: RuleValues): Side =>
   wordOf(values, 'side') === 'internal' ? 'internal' : 'external';

@@ -38,7 +38,10 @@ const conventionInput = aChoice(
   'convention',
   ['handbook', 'basic-profile'],
   'what 100 % means: 1.299 P off the diameter (American handbooks) or 1.0825 P (ISO basic profile)',
-  { default: 'handbook' },
+  {
+    default: 'handbook',
+    said: { handbook: ['american', 'hand book'], 'basic-profile': ['iso', 'basic profile'] },
+  },
 );
 
 function drillsOf(values: RuleValues): readonly Drill[] {
@@ -96,7 +99,10 @@ export const tapDrillAtHand: Rule = {
     threadInput,
     aNumber('percent', 'percent', [30, 100], 'wanted percent of thread', { default: 75 }),
     conventionInput,
-    aChoice('drillSet', ['metric', 'inch'], 'drills at hand', { default: 'metric' }),
+    aChoice('drillSet', ['metric', 'inch'], 'drills at hand', {
+      default: 'metric',
+      said: { metric: ['millimetre drills'], inch: ['imperial', 'number drills', 'inch drills'] },
+    }),
     aList('drills', 'length', [0.1, 100], 'drills at hand, when they are not a whole set', true),
   ],
   output: {

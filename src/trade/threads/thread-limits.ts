@@ -10,6 +10,10 @@ import { type Side, sideInput, sideOf, threadInput } from './profile.ts';
 import type { ThreadLimits } from './thread-limit-values.ts';
 import { unifiedLimits } from './unified-limits.ts';
 
+const ISO_SOURCE =
+  'from memory: ISO 965-1 tables (checked against printed 6g and 6H tables and ISO 965-4)';
+const ASME_SOURCE = 'from memory: ASME B1.1 formulas (checked against its printed limits)';
+
 /** Limits in mm of the usual class of its system, or why there are none. */
 export function limitsOfThread(
   thread: Thread,
@@ -45,6 +49,7 @@ function work(values: RuleValues): RuleAnswer {
     ok: true,
     value: pitchMax,
     working: `${thread.name} ${className}: pitch diameter ${span(pitchMin, pitchMax)}, major ${span(majorMin, majorMax)}, minor ${span(minorMin, minorMax)} mm`,
+    source: thread.system === 'metric' ? ISO_SOURCE : ASME_SOURCE,
     parts: partsOf(limits),
   };
 }
@@ -61,8 +66,7 @@ export const threadLimits: Rule = {
   },
   formula:
     'Metric: basic − es, then − Td, − Td2 (screw); basic + TD2, + TD1 (nut), by table. Unified: Td2 = 0.0015 ∛D + 0.0015 √LE + 0.015 ∛P² in; allowance 0.3 Td2; major 0.060 ∛P²; nut 1.3 Td2',
-  source:
-    'from memory: ISO 965-1 tables (checked against printed 6g and 6H tables and ISO 965-4); from memory: ASME B1.1 formulas (checked against its printed limits)',
+  source: `${ISO_SOURCE}; ${ASME_SOURCE}`,
   cautions: ['Stop the spindle before a ring, plug or wire touches the thread.'],
   work,
 };

@@ -126,7 +126,8 @@ describe('feeds, power and time', () => {
       teeth: 5,
       feedPerTooth: 0.1,
       spindleSpeed: 500,
-      force: 1700,
+      kc: 1700,
+      mc: 0.25,
     };
     const told = faultOf('milling-cut-power', { ...cut, depth: 8, motor: 1.5 });
     const depth = Number(/at most ([\d.]+) mm/.exec(told)?.[1]);
