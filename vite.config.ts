@@ -1,6 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 import { listKeptFiles } from './src/offline/build/index.ts';
+import { voiceEngine } from './src/voice/build/index.ts';
 
 const inRepository = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const repository = inRepository('.');
@@ -9,7 +10,8 @@ export default defineConfig({
   root: inRepository('src'),
   base: './',
   cacheDir: inRepository('node_modules/.vite'),
-  plugins: [listKeptFiles()],
+  plugins: [voiceEngine(), listKeptFiles()],
+  worker: { format: 'es' },
   build: {
     outDir: inRepository('dist'),
     emptyOutDir: true,

@@ -26,7 +26,7 @@ const NOTICES: readonly Notice[] = [
   },
   {
     title: 'browser_wasi_shim',
-    folder: () => packageFolder('@bjorn3/browser_wasi_shim', 'dist/index.js').replace(/dist$/, ''),
+    folder: () => packageFolder('@bjorn3/browser_wasi_shim'),
     file: 'LICENSE-MIT',
   },
 ];

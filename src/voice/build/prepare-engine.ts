@@ -1,19 +1,17 @@
 /** Makes the recogniser's engine usable from the npm package as it is: once, then from the cache. */
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { dirname, join } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const repository = fileURLToPath(new URL('../../../', import.meta.url));
-const require = createRequire(import.meta.url);
 
 /** Where the made files are kept; the bundler knows it as `followrest-engine`. */
 export const ENGINE_FOLDER = join(repository, '.cache', 'voice');
 
-/** Root folder of an installed npm package, found through one of its files. */
-export function packageFolder(name: string, file = 'package.json'): string {
-  return dirname(require.resolve(`${name}/${file}`));
+/** Folder of an installed npm package. */
+export function packageFolder(name: string): string {
+  return join(repository, 'node_modules', name);
 }
 
 const RECIPE = 'engine recipe 1';

@@ -1,4 +1,5 @@
 /** Takes samples from a microphone's stream, off the page's own thread. */
+/// <reference path="./engine-files.d.ts" />
 import captureAddress from '../worklet/capture.ts?worker&url';
 
 const WANTED_RATE = 16_000;

@@ -1,4 +1,5 @@
 /** Where the offline ear's parts lie. Loaded only when that ear is used; the bundler fills it in. */
+/// <reference path="./engine-files.d.ts" />
 import wasm from 'followrest-engine/engine.wasm?url';
 import dictionary from 'followrest-model/cmudict-en-us.dict?url';
 import params from 'followrest-model/en-us/feat.params?url';

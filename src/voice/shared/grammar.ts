@@ -1,7 +1,13 @@
 /** The grammar for one state: the said list and nothing else. Pure. */
 import type { ListenFor } from '../../bench/ports.ts';
-import { numberPaths } from './number-grammar.ts';
-import { PHONES, type Pronunciations, phraseWords, pronunciationsOf } from './pronunciation.ts';
+import { type NumberPaths, numberPaths, numberPathsInside } from './number-grammar.ts';
+import {
+  type ExtraPronunciations,
+  PHONES,
+  type Pronunciations,
+  phraseWords,
+  pronunciationsOf,
+} from './pronunciation.ts';
 
 export interface Arc {
   readonly from: number;
@@ -22,40 +28,74 @@ export interface Grammar {
   readonly lexicon: readonly (readonly [word: string, phones: string])[];
 }
 
-/** A grammar, and the words left out for want of a pronunciation; phrases with such a word are left out whole. */
+/** What to listen with, and the words left out for want of a pronunciation. */
 export interface BuiltGrammar {
+  /** Phrases, and numbers that may lie outside the range. A phrase with an unknown word is left out whole. */
   readonly grammar: Grammar;
+  /** The same with only numbers inside the range, where they can be listed. */
+  readonly inside?: Grammar;
   readonly missing: readonly string[];
 }
 
 /** Builds the grammar of what counts now. */
 export function buildGrammar(listenFor: ListenFor, dictionary: Pronunciations): BuiltGrammar {
-  const builder = new GrammarBuilder();
-  const extra = listenFor.pronunciations ?? {};
-  const lexicon = new Map<string, string>();
-  const missing = new Set<string>();
-  const know = (words: readonly string[]): boolean => {
-    const ways = words.map((word) => ({ word, ways: pronunciationsOf(word, dictionary, extra) }));
-    const unknown = ways.filter((w) => w.ways.length === 0);
-    for (const { word } of unknown) missing.add(word);
-    if (unknown.length > 0) return false;
-    for (const { word, ways: all } of ways) {
-      for (const [i, phones] of all.entries()) {
-        lexicon.set(i === 0 ? word : `${word}(${i + 1})`, phones);
-      }
-    }
-    return true;
+  const lexicon = new Lexicon(dictionary, listenFor.pronunciations ?? {});
+  const { phrases, number } = listenFor;
+  const all = number && numberPaths(number);
+  const inside = number && numberPathsInside(number);
+  const grammar = grammarOf(phrases, all, lexicon);
+  return {
+    grammar,
+    ...(inside ? { inside: grammarOf(phrases, inside, lexicon) } : {}),
+    missing: [...lexicon.missing],
   };
-  for (const phrase of listenFor.phrases) {
+}
+
+function grammarOf(
+  phrases: readonly string[],
+  number: NumberPaths | undefined,
+  lexicon: Lexicon,
+): Grammar {
+  const builder = new GrammarBuilder();
+  for (const phrase of phrases) {
     const words = phraseWords(phrase);
-    if (words.length > 0 && know(words)) builder.addPath(words);
+    if (words.length > 0 && lexicon.knows(words)) builder.addPath(words);
   }
-  if (listenFor.number) {
-    const number = numberPaths(listenFor.number);
-    if (know(number.words))
-      builder.addNumber(number.arcs, number.ends, CORRECTIONS, listenFor.phrases);
+  if (number && lexicon.knows(number.words)) {
+    builder.addNumber(
+      number.arcs,
+      number.ends,
+      CORRECTIONS.filter((word) => phrases.includes(word)),
+    );
   }
-  return { grammar: builder.finish([...lexicon]), missing: [...missing] };
+  return builder.finish(lexicon);
+}
+
+/** The pronunciations of the words in use. */
+class Lexicon {
+  readonly missing = new Set<string>();
+
+  constructor(
+    private readonly dictionary: Pronunciations,
+    private readonly extra: ExtraPronunciations,
+  ) {}
+
+  knows(words: readonly string[]): boolean {
+    const unknown = words.filter((word) => this.waysOf(word).length === 0);
+    for (const word of unknown) this.missing.add(word);
+    return unknown.length === 0;
+  }
+
+  /** A word's further ways are written `word(2)`, as the engine wants them. */
+  entries(words: readonly string[]): Grammar['lexicon'] {
+    return words.flatMap((word) =>
+      this.waysOf(word).map((phones, i) => [i === 0 ? word : `${word}(${i + 1})`, phones] as const),
+    );
+  }
+
+  private waysOf(word: string): readonly string[] {
+    return pronunciationsOf(word, this.dictionary, this.extra);
+  }
 }
 
 /** Words that may stand before a number to put a wrong one right in one breath. */
@@ -64,6 +104,7 @@ const CORRECTIONS: readonly string[] = ['no', 'wrong'];
 class GrammarBuilder {
   private states = 2;
   private readonly arcs: Arc[] = [];
+  private readonly drawn = new Set<string>();
   private readonly next = new Map<string, number>();
 
   addPath(words: readonly string[]): void {
@@ -79,7 +120,6 @@ class GrammarBuilder {
     arcs: readonly { readonly from: number; readonly to: number; readonly word: string }[],
     ends: readonly number[],
     corrections: readonly string[],
-    phrases: readonly string[],
   ): void {
     const base = this.states;
     const largest = Math.max(...arcs.map((arc) => Math.max(arc.from, arc.to)));
@@ -87,13 +127,13 @@ class GrammarBuilder {
     this.arc(START, base, '');
     for (const { from, to, word } of arcs) this.arc(base + from, base + to, word);
     for (const end of ends) this.arc(base + end, END, '');
-    for (const word of corrections) {
-      if (phrases.includes(word)) this.arc(this.step(START, word), base, '');
-    }
+    for (const word of corrections) this.arc(this.step(START, word), base, '');
   }
 
-  finish(lexicon: Grammar['lexicon']): Grammar {
-    return { states: this.states, start: START, end: END, arcs: this.arcs, lexicon };
+  finish(lexicon: Lexicon): Grammar {
+    const words = [...new Set(this.arcs.map((arc) => arc.word).filter((word) => word !== ''))];
+    const { states, arcs } = this;
+    return { states, start: START, end: END, arcs, lexicon: lexicon.entries(words) };
   }
 
   private step(from: number, word: string): number {
@@ -106,8 +146,9 @@ class GrammarBuilder {
   }
 
   private arc(from: number, to: number, word: string): number {
-    const isThere = this.arcs.some((a) => a.from === from && a.to === to && a.word === word);
-    if (!isThere) this.arcs.push({ from, to, word, weight: 1 });
+    const key = `${from} ${to} ${word}`;
+    if (!this.drawn.has(key)) this.arcs.push({ from, to, word, weight: 1 });
+    this.drawn.add(key);
     return to;
   }
 }

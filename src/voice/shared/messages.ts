@@ -30,3 +30,25 @@ export type FromEar =
   /** The channel's mean spectrum, to be handed back at the next start with the same microphone. */
   | { readonly kind: 'channel'; readonly channel: string }
   | { readonly kind: 'enrolled'; readonly phrase: string; readonly times: number };
+
+export type ToMouth =
+  | { readonly kind: 'start'; readonly program: string }
+  | {
+      readonly kind: 'say';
+      readonly id: number;
+      readonly text: string;
+      readonly voice: string;
+      readonly rate: number;
+    };
+
+export type FromMouth =
+  | { readonly kind: 'ready' }
+  | { readonly kind: 'failed'; readonly reason: string }
+  /** Samples from -1 to 1. */
+  | {
+      readonly kind: 'sound';
+      readonly id: number;
+      readonly samples: Float32Array<ArrayBuffer>;
+      readonly rate: number;
+    }
+  | { readonly kind: 'no-sound'; readonly id: number; readonly reason: string };

@@ -42,6 +42,48 @@ export function numberPaths(wanted: NumberWanted): NumberPaths {
   return graph.finish([done, end]);
 }
 
+/** More values than this are too many to list. */
+const MOST_VALUES = 700;
+
+/**
+ * Only the values inside the range, each in the ways it may be said; null when there are too many.
+ * A reading is far likelier to lie inside than outside, so the ear weighs this against `numberPaths`.
+ */
+export function numberPathsInside({ unit, min, max, decimals }: NumberWanted): NumberPaths | null {
+  const scale = 10 ** decimals;
+  const first = Math.ceil(min * scale - 1e-6);
+  const last = Math.floor(max * scale + 1e-6);
+  if (min < 0 || last < first || last - first >= MOST_VALUES || max >= 100_000) return null;
+  const graph = new WordGraph();
+  const done = graph.state();
+  for (let n = first; n <= last; n++) {
+    const fraction = decimals > 0 ? String(n % scale).padStart(decimals, '0') : '';
+    for (const whole of wholeWays(Math.floor(n / scale))) {
+      for (const digits of fractionWays(fraction)) graph.path(0, done, [...whole, ...digits]);
+    }
+  }
+  return graph.finish([done, addUnit(graph, done, unit)]);
+}
+
+/** "point five" alone is nought point five. */
+function wholeWays(whole: number): readonly (readonly string[])[] {
+  return whole === 0 ? [['zero'], []] : cardinals(whole);
+}
+
+/** Zeros at the end may be left out; other zeros may be "oh". */
+function fractionWays(digits: string): readonly (readonly string[])[] {
+  const shortest = digits.replace(/0+$/, '').length;
+  const ways: string[][] = shortest === 0 ? [[]] : [];
+  for (let length = Math.max(1, shortest); length <= digits.length; length++) {
+    const words = [...digits.slice(0, length)].map((digit) => ONES[Number(digit)] ?? '');
+    ways.push(['point', ...words]);
+    if (words.includes('zero')) {
+      ways.push(['point', ...words.map((word) => (word === 'zero' ? 'oh' : word))]);
+    }
+  }
+  return ways;
+}
+
 function isInch(unit: string): boolean {
   return unit === 'in' || unit === 'inch';
 }
@@ -68,6 +110,7 @@ class WordGraph {
   }
   /** Words one after another; common beginnings are shared. */
   path(from: number, to: number, words: readonly string[]): void {
+    if (words.length === 0) return;
     const last = words.length - 1;
     let at = from;
     for (const word of words.slice(0, last)) at = this.branch(at, word);

@@ -48,11 +48,11 @@ export class EarBrain {
 
   /** What counts from now on. Words without a pronunciation are told; the rest is listened for. */
   listenFor(words: ListenFor): void {
-    const { grammar, missing } = buildGrammar(words, this.dictionary);
+    const built = buildGrammar(words, this.dictionary);
     this.words = words;
     this.early = null;
-    this.recogniser.use(grammar);
-    if (missing.length > 0) this.tell({ kind: 'missing', words: missing });
+    this.recogniser.use(built);
+    if (built.missing.length > 0) this.tell({ kind: 'missing', words: built.missing });
   }
 
   shut(): void {

@@ -1,4 +1,5 @@
 /** The worker's shell: fetches the parts, changes the sample rate, passes messages. */
+/// <reference path="./engine-script.d.ts" />
 import { startEngine as startScript } from 'followrest-engine/engine.mjs';
 import type { EarAddresses, FromEar, ToEar } from '../shared/messages.ts';
 import { readDictionary } from '../shared/pronunciation.ts';

@@ -1,7 +1,7 @@
 /** Finds words in one utterance: the grammar's best answer, weighed against free phones. */
-import { type Grammar, phoneLoop } from '../shared/grammar.ts';
+import { type BuiltGrammar, type Grammar, phoneLoop } from '../shared/grammar.ts';
 import { judge } from '../shared/judge.ts';
-import { Decoder } from './decoder.ts';
+import { type Decoded, Decoder } from './decoder.ts';
 import type { Engine } from './engine.ts';
 
 export interface Finding {
@@ -20,6 +20,8 @@ const MOST_UNCOVERED = 0.3;
 /** Margin at which confidence is one half, and the margin over it that makes it nearly one. */
 const ENOUGH = 0;
 const SURE_ABOVE = 1;
+/** Natural logarithm of how much likelier a reading inside its range is than one outside. */
+const LIKELIER_INSIDE = 12;
 /** Noise alone must stay this far below what is accepted. */
 const ABOVE_ROOM = 0.25;
 const MEAN = /cmn_live\.c.*Update to\s+<(.*)>/;
@@ -30,6 +32,7 @@ const HARDEST = 0.8;
 export class Recogniser {
   private decoder: Decoder;
   private grammar: Grammar | null = null;
+  private inside: Grammar | null = null;
   private threshold = ENOUGH;
   private roomMargins: number[] = [];
   private mean: string | undefined;
@@ -52,8 +55,9 @@ export class Recogniser {
     this.mean = MEAN.exec(line)?.[1]?.trim().split(/\s+/).join(',') ?? this.mean;
   }
 
-  use(grammar: Grammar): void {
+  use({ grammar, inside }: Pick<BuiltGrammar, 'grammar' | 'inside'>): void {
     this.grammar = grammar.arcs.length > 0 ? grammar : null;
+    this.inside = inside ?? null;
   }
 
   find(samples: Int16Array, loud: readonly boolean[]): Finding {
@@ -77,11 +81,20 @@ export class Recogniser {
   private weigh(samples: Int16Array, loud: readonly boolean[], mostUncovered = MOST_UNCOVERED) {
     if (!this.grammar) return null;
     if (this.decoder.isFull) this.renew();
-    const found = this.decoder.decode(this.decoder.grammar(this.grammar), samples);
+    const found = this.likelier(this.grammar, samples);
     const coarse = judge(found.segments, [], loud);
     if (!found.words || !coarse || coarse.uncovered > mostUncovered) return null;
     const free = this.decoder.decode(this.decoder.grammar(FREE_PHONES), samples);
     return judge(found.segments, free.segments, loud);
+  }
+
+  /** A number inside the range wins unless one outside explains the sound much better. */
+  private likelier(grammar: Grammar, samples: Int16Array): Decoded {
+    const anywhere = this.decoder.decode(this.decoder.grammar(grammar), samples);
+    if (!this.inside || !anywhere.words) return anywhere;
+    const inside = this.decoder.decode(this.decoder.grammar(this.inside), samples);
+    if (!inside.words) return anywhere;
+    return total(inside) + LIKELIER_INSIDE >= total(anywhere) ? inside : anywhere;
   }
 
   private confidence(margin: number): number {
@@ -107,6 +120,10 @@ export class Recogniser {
 
 /** A noise floor this far below the loudest part (decibels); recorded or made sound may have none. */
 const FLOOR = -45;
+
+function total({ segments }: Decoded): number {
+  return segments.reduce((sum, segment) => sum + segment.score, 0);
+}
 
 /** Adds a noise floor: digital silence breaks the decoder's measure of the channel. Same sound, same noise. */
 function withFloor(samples: Int16Array): Int16Array {

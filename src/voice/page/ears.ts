@@ -1,0 +1,98 @@
+/** The ears of this page: which there are, whether they can be used, and the making of each. */
+import type { Ear } from '../../bench/ports.ts';
+import { browserEar } from './browser-ear.ts';
+import { loaded } from './loaded.ts';
+import { type OfflineEar, offlineEar } from './offline-ear.ts';
+import { installOnDevice, onDeviceState } from './on-device.ts';
+import { type ScriptedEar, scriptedEar } from './scripted-ear.ts';
+import type { VoiceWorld } from './voice-world.ts';
+
+export type EarId = 'browser-on-device' | 'browser-service' | 'own' | 'keys';
+
+export interface EarOffer {
+  readonly id: EarId;
+  /** Shown to the person. */
+  readonly name: string;
+  readonly soundLeavesDevice: Ear['soundLeavesDevice'];
+  /** `install`: call `install` in a tap first. `ask`: use it only after the person agreed, since sound leaves. */
+  readonly state: 'ready' | 'install' | 'ask' | 'none';
+}
+
+export interface Ears {
+  /** All ears, best first; those with state `none` cannot be used here. */
+  readonly offers: readonly EarOffer[];
+  /** The best that needs no question: the browser's own on this device, else ours, else keys. */
+  readonly best: EarId;
+  /** Makes the ear, not opened. `own` gives an OfflineEar, `keys` a ScriptedEar. */
+  make(id: 'own'): OfflineEar;
+  make(id: 'keys'): ScriptedEar;
+  make(id: EarId): Ear;
+  /** Fetches the browser's speech pack; call it in a tap. True when `browser-on-device` is ready. */
+  install(): Promise<boolean>;
+}
+
+const LANG = 'en-US';
+
+/** Worth keeping between visits: the microphone's colour. Private windows may refuse; then nothing is kept. */
+const keep = {
+  get: (key: string) => attempt(() => localStorage.getItem(key)) ?? null,
+  set: (key: string, value: string) => void attempt(() => localStorage.setItem(key, value)),
+};
+
+function attempt<T>(call: () => T): T | undefined {
+  try {
+    return call();
+  } catch {
+    return undefined;
+  }
+}
+
+/** Looks which ears there are. Asks for no permission and opens nothing; takes at most three seconds. */
+export async function chooseEar(world: VoiceWorld): Promise<Ears> {
+  const onDevice = await onDeviceState(world.Recognition, LANG, world.clock);
+  const offers = offersFor(onDevice, world);
+  const best = offers.find((offer) => offer.state === 'ready')?.id ?? 'keys';
+  const loadOwn = loaded(() => import('./ear-worker-start.ts'));
+  const make = (id: EarId): Ear => {
+    if (id === 'keys') return scriptedEar(world.clock);
+    if (id === 'own' || !world.browserEar) {
+      const startWorker = async () => (await loadOwn()).startEarWorker();
+      return offlineEar({ ...world, keep, startWorker });
+    }
+    return browserEar(world.browserEar, id === 'browser-on-device' ? 'on-device' : 'service');
+  };
+  return {
+    offers,
+    best,
+    make: make as Ears['make'],
+    install: () => installOnDevice(world.Recognition, LANG, world.clock),
+  };
+}
+
+function offersFor(
+  onDevice: 'ready' | 'needs-install' | 'none',
+  { browserEar: hasBrowserEar, devices }: VoiceWorld,
+): readonly EarOffer[] {
+  const local = { ready: 'ready', 'needs-install': 'install', none: 'none' } as const;
+  return [
+    {
+      id: 'browser-on-device',
+      name: 'browser speech, on this device',
+      soundLeavesDevice: 'no',
+      state: local[onDevice],
+    },
+    {
+      id: 'browser-service',
+      name: 'browser speech service',
+      soundLeavesDevice: 'yes',
+      state: hasBrowserEar ? 'ask' : 'none',
+    },
+    {
+      id: 'own',
+      name: 'ear of this page, no network',
+      soundLeavesDevice: 'no',
+      state: devices && typeof AudioWorkletNode !== 'undefined' ? 'ready' : 'none',
+    },
+    { id: 'keys', name: 'keys only', soundLeavesDevice: 'no', state: 'ready' },
+  ];
+}

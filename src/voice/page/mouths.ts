@@ -1,0 +1,65 @@
+/** The mouths of this page: which there are, and the making of each. */
+import type { Mouth } from '../../bench/ports.ts';
+import { browserMouth } from './browser-mouth.ts';
+import { loaded } from './loaded.ts';
+import { offlineMouth } from './offline-mouth.ts';
+import { silentMouth } from './silent-mouth.ts';
+import type { VoiceWorld } from './voice-world.ts';
+
+/** `browser`, `own:VOICE` or `silent`. */
+export type MouthId = 'browser' | `own:${string}` | 'silent';
+
+export interface MouthOffer {
+  readonly id: MouthId;
+  readonly name: string;
+}
+
+export interface Mouths {
+  /** All mouths that can be used here, best first. */
+  readonly offers: readonly MouthOffer[];
+  /** Makes the mouth; an id that is not offered gives the first that is. */
+  make(id: MouthId): Mouth;
+  /** Call in the first tap of the page: browsers keep silent before. Resolves true when sound is allowed. */
+  prime(): Promise<boolean>;
+}
+
+/** Names of the voices for the person; the ids are the engine's. */
+const OWN_VOICES: readonly MouthOffer[] = [
+  { id: 'own:slt', name: 'voice of this page, woman' },
+  { id: 'own:rms', name: 'voice of this page, man' },
+  { id: 'own:awb', name: 'voice of this page, Scottish man' },
+  { id: 'own:kal16', name: 'voice of this page, plain' },
+];
+
+/** Looks which mouths there are; takes at most five seconds, since a browser's voices may come late. */
+export async function chooseMouth(world: VoiceWorld): Promise<Mouths> {
+  const browser = world.browserMouth ? await browserMouth(world.browserMouth) : null;
+  const loadOwn = loaded(() => import('./mouth-worker-start.ts'));
+  const startWorker = async () => (await loadOwn()).startMouthWorker();
+  const offers: readonly MouthOffer[] = [
+    ...(browser ? [{ id: 'browser', name: browser.name } as const] : []),
+    ...OWN_VOICES,
+    { id: 'silent', name: 'screen only, no sound' },
+  ];
+  return {
+    offers,
+    make(id) {
+      if (id === 'silent') return silentMouth(world.clock);
+      if (id === 'browser' && browser) return browser;
+      return offlineMouth({ ...world, startWorker }, id.split(':')[1]);
+    },
+    async prime() {
+      const isAllowed = await world.audio.prime();
+      primeSynthesis(world);
+      return isAllowed;
+    },
+  };
+}
+
+/** An empty line, spoken in the tap, lets later lines through. */
+function primeSynthesis({ browserMouth: browser }: VoiceWorld): void {
+  if (!browser || browser.synthesis.speaking) return;
+  const nothing = new browser.Utterance(' ');
+  nothing.volume = 0;
+  browser.synthesis.speak(nothing);
+}

@@ -1,0 +1,66 @@
+/** What the ears and mouths need of the real page, gathered once. */
+import type { Clock } from '../../bench/ports.ts';
+import { type AudioOut, audioOut } from './audio-out.ts';
+import type { BrowserEarWorld } from './browser-ear.ts';
+import type { BrowserMouthWorld } from './browser-mouth.ts';
+import { audioCues, type Cues } from './cues.ts';
+import { type MicrophoneLock, microphoneLock } from './microphone-lock.ts';
+import {
+  findRecognition,
+  type RecognitionConstructor,
+  type RecognitionScope,
+} from './recognition.ts';
+import type { Synthesis, UtteranceConstructor } from './speech-synthesis.ts';
+
+export interface VoiceWorld {
+  readonly clock: Clock;
+  readonly lock: MicrophoneLock;
+  readonly audio: AudioOut;
+  readonly cues: Cues;
+  readonly devices: MediaDevices | undefined;
+  readonly Recognition: RecognitionConstructor | undefined;
+  readonly browserEar: BrowserEarWorld | undefined;
+  readonly browserMouth: BrowserMouthWorld | undefined;
+}
+
+/** Reads the page once; starts nothing and asks for nothing. */
+export function voiceWorld(clock: Clock): VoiceWorld {
+  const lock = microphoneLock(navigator.locks);
+  const audio = audioOut(document);
+  const cues = audioCues(() => audio.context(), clock);
+  const scope = globalThis as unknown as RecognitionScope;
+  const Recognition = findRecognition(scope);
+  const devices: MediaDevices | undefined = navigator.mediaDevices;
+  const { SpeechRecognitionPhrase: Phrase } = scope;
+  const page = { visible: () => document.visibilityState === 'visible', onChange: watch(devices) };
+  return {
+    ...{ clock, lock, audio, cues, devices, Recognition },
+    browserEar: Recognition && { Recognition, ...(Phrase ? { Phrase } : {}), clock, lock, page },
+    browserMouth: synthesisWorld(clock, cues),
+  };
+}
+
+function watch(devices: MediaDevices | undefined): BrowserEarWorld['page']['onChange'] {
+  return (call) => {
+    document.addEventListener('visibilitychange', call);
+    devices?.addEventListener('devicechange', call);
+    return () => {
+      document.removeEventListener('visibilitychange', call);
+      devices?.removeEventListener('devicechange', call);
+    };
+  };
+}
+
+function synthesisWorld(clock: Clock, cues: Cues): BrowserMouthWorld | undefined {
+  const scope = globalThis as {
+    readonly speechSynthesis?: unknown;
+    readonly SpeechSynthesisUtterance?: unknown;
+  };
+  if (!scope.speechSynthesis || !scope.SpeechSynthesisUtterance) return undefined;
+  return {
+    synthesis: scope.speechSynthesis as Synthesis,
+    Utterance: scope.SpeechSynthesisUtterance as UtteranceConstructor,
+    ...{ clock, cues },
+    onLeave: (call) => window.addEventListener('pagehide', call),
+  };
+}
