@@ -55,19 +55,56 @@ function allThere(gears: readonly number[], used: readonly number[]): boolean {
   });
 }
 
+interface Product {
+  readonly pair: Pair;
+  readonly teeth: number;
+}
+
+/** First place whose product is not below the wanted one; the list is in rising order. */
+function placeOf(wanted: number, products: readonly Product[]): number {
+  let [low, high] = [0, products.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((products[middle]?.teeth ?? 0) < wanted) low = middle + 1;
+    else high = middle;
+  }
+  return low;
+}
+
+/** The train nearest to `within` for one pair of drivers, going out both ways from the exact place. */
+function bestFor(
+  drivers: Pair,
+  wanted: number,
+  products: readonly Product[],
+  gears: readonly number[],
+  within: number,
+): { readonly train: Train; readonly error: number } | undefined {
+  const start = placeOf(wanted, products);
+  let best: { train: Train; error: number } | undefined;
+  for (const step of [1, -1]) {
+    for (let at = step > 0 ? start : start - 1; ; at += step) {
+      const product = products[at];
+      if (product === undefined) break;
+      const error = Math.abs(wanted / product.teeth - 1);
+      if (error >= (best?.error ?? within)) break;
+      if (!allThere(gears, [...drivers, ...product.pair])) continue;
+      const train = ordered(drivers, product.pair);
+      if (train !== undefined) best = { train, error };
+    }
+  }
+  return best;
+}
+
 /** The compound train nearest to the ratio, if any comes nearer than `within` (a share of the ratio). */
 function bestCompound(ratio: number, gears: readonly number[], within: number): Train | undefined {
-  const pairs = pairsOf(gears);
+  const products = pairsOf(gears)
+    .map((pair): Product => ({ pair, teeth: pair[0] * pair[1] }))
+    .sort((a, b) => a.teeth - b.teeth);
   let best: Train | undefined;
-  let bestError = within - SAME;
-  for (const drivers of pairs) {
-    const wanted = (drivers[0] * drivers[1]) / ratio;
-    for (const driven of pairs) {
-      const error = Math.abs(wanted / (driven[0] * driven[1]) - 1);
-      if (error >= bestError || !allThere(gears, [...drivers, ...driven])) continue;
-      const train = ordered(drivers, driven);
-      if (train !== undefined) [best, bestError] = [train, error - SAME];
-    }
+  let limit = within - SAME;
+  for (const { pair, teeth } of products) {
+    const found = bestFor(pair, teeth / ratio, products, gears, limit);
+    if (found !== undefined) [best, limit] = [found.train, found.error - SAME];
   }
   return best;
 }
