@@ -41,7 +41,8 @@ function figureReply(view: View, id: string, none: string): string {
     (one) => one.id === (id === 'depth' && view.figures.some((f) => f.id === 'cut') ? 'cut' : id),
   );
   if (!figure) return none;
-  const ruled = figure.ruledBy === undefined ? '' : ` ${sentence(figure.ruledBy)} rules.`;
+  const ruled =
+    id !== 'speed' || figure.ruledBy === undefined ? '' : ` ${sentence(figure.ruledBy)} rules.`;
   return `${sentence(figure.spoken)}.${ruled}`;
 }
 

@@ -1,0 +1,195 @@
+import { describe, expect, test } from 'vitest';
+import {
+  beginRun,
+  type Clock,
+  type KeptRun,
+  type Ledger,
+  openSession,
+  type RunEntry,
+  type SayEnd,
+} from '../../src/bench/index.ts';
+import { scriptedEar } from '../../src/voice/page/scripted-ear.ts';
+import { head, heardAs, shippedJob, sources } from './scripted.ts';
+
+/** A clock whose waits end only when they are let go. */
+function handClock() {
+  const waits: (() => void)[] = [];
+  const clock: Clock = {
+    now: () => 5_000,
+    after: (_ms, call) => {
+      waits.push(call);
+      return () => undefined;
+    },
+  };
+  const letGo = () => {
+    for (const call of waits.splice(0)) call();
+  };
+  return { clock, letGo };
+}
+
+/** A mouth whose lines end only when they are let end. */
+function handMouth() {
+  const lines: string[] = [];
+  let end: (how: SayEnd) => void = () => undefined;
+  return {
+    lines,
+    finish: () => end('said'),
+    mouth: {
+      name: 'by hand',
+      say: (line: string) => {
+        lines.push(line);
+        return new Promise<SayEnd>((resolve) => {
+          end = resolve;
+        });
+      },
+      cue: async () => undefined,
+      hush: () => end('cut'),
+    },
+  };
+}
+
+function memoryLedger(fail: () => boolean = () => false) {
+  const entries: RunEntry[] = [];
+  const ends: string[] = [];
+  const ledger: Ledger = {
+    start: async () => undefined,
+    append: async (entry) => {
+      if (fail()) throw new Error('The disk is full.');
+      entries.push(entry);
+    },
+    finish: async (_id, { status }) => void ends.push(status),
+    read: async (): Promise<KeptRun> => ({
+      head,
+      source: { key: 'key', ...sources() },
+      entries,
+      readings: [],
+    }),
+    list: async () => [head],
+  };
+  return { ledger, entries, ends };
+}
+
+async function opened(fail?: () => boolean) {
+  const { clock, letGo } = handClock();
+  const voice = handMouth();
+  const kept = memoryLedger(fail);
+  const ear = scriptedEar(clock);
+  const troubles: (string | null)[] = [];
+  const session = await openSession(beginRun(shippedJob(), head), {
+    ledger: kept.ledger,
+    clock,
+    mouth: voice.mouth,
+    ear,
+    tailMs: 300,
+    manner: () => ({ rate: 1, volume: 1, pitch: 1 }),
+    show: (_state, notice) => troubles.push(notice.trouble),
+  });
+  /** Ends the line and its tail, as a silent room does. */
+  const quiet = async () => {
+    voice.finish();
+    await Promise.resolve();
+    await Promise.resolve();
+    letGo();
+  };
+  return { session, ear, voice, kept, troubles, quiet, letGo };
+}
+
+const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
+
+describe('a session', () => {
+  test('hears nothing while it speaks, nor in the tail after it', async () => {
+    const { session, ear, voice, quiet, letGo } = await opened();
+    expect(ear.hear('next')).toBe(false);
+    voice.finish();
+    await settled();
+    expect(ear.hear('next')).toBe(false);
+    letGo();
+    expect(ear.hear('next')).toBe(true);
+    await settled();
+    expect(session.state().snapshot.value).toEqual({ protect: 'open' });
+    await quiet();
+  });
+
+  test('its own lines, played back into the ear as they are spoken, move nothing', async () => {
+    const { session, ear, voice, quiet } = await opened();
+    await quiet();
+    ear.hear('next');
+    await settled();
+    const before = JSON.stringify(session.state().snapshot.value);
+    for (const line of [...voice.lines]) ear.hear(line);
+    await settled();
+    expect(JSON.stringify(session.state().snapshot.value)).toBe(before);
+  });
+
+  test('keys are heard while it speaks, and cut the line short', async () => {
+    const { session, voice } = await opened();
+    await session.heard(heardAs('next', { from: 'key' }));
+    expect(session.state().snapshot.value).toEqual({ protect: 'open' });
+    expect(voice.lines.at(-1)).toBe('Eyes and clothing first. Is your eye protection on?');
+  });
+
+  test('a word is kept before it is shown or spoken', async () => {
+    const { session, kept } = await opened();
+    await session.heard(heardAs('next'));
+    expect(kept.entries.map((entry) => entry.event)).toEqual([{ type: 'next' }]);
+  });
+
+  test('a word that could not be kept does not count and says so', async () => {
+    let full = true;
+    const { session, voice, troubles } = await opened(() => full);
+    await session.heard(heardAs('next'));
+    expect(session.state().snapshot.value).toEqual({ begin: 'open' });
+    expect(voice.lines.at(-1)).toBe('Not kept. Say it again.');
+    expect(troubles.at(-1)).toBe('Not kept, so it does not count: The disk is full.');
+    full = false;
+    await session.heard(heardAs('next'));
+    expect(session.state().snapshot.value).toEqual({ protect: 'open' });
+  });
+
+  test('words that come together are taken one after the other', async () => {
+    const { session, kept } = await opened();
+    await Promise.all(
+      ['next', 'glasses on', 'nothing loose'].map((word) => session.heard(heardAs(word))),
+    );
+    expect(kept.entries.map((entry) => entry.seq)).toEqual([0, 1, 2]);
+    expect(session.state().snapshot.value).toEqual({ 'know-the-stop': 'open' });
+  });
+
+  test('a deaf ear is said in one sentence and the keys go on', async () => {
+    const { session, ear, troubles } = await opened();
+    ear.goDeaf({
+      kind: 'refused',
+      sentence: 'The microphone was refused. Keys and buttons do everything.',
+    });
+    expect(troubles.at(-1)).toBe('The microphone was refused. Keys and buttons do everything.');
+    await session.heard(heardAs('next', { from: 'key' }));
+    expect(session.state().snapshot.value).toEqual({ protect: 'open' });
+  });
+
+  test('listens for what counts now and nothing else', async () => {
+    const { session, ear } = await opened();
+    await session.heard(heardAs('next'));
+    expect(ear.words.phrases).toContain('glasses on');
+    expect(ear.words.phrases).not.toContain('guard closed');
+  });
+
+  test('is not given up while something may be turning', async () => {
+    const { session, kept, voice } = await opened();
+    for (const word of [
+      'next',
+      'glasses on',
+      'nothing loose',
+      'stop released',
+      'spindle stopped',
+    ]) {
+      await session.heard(heardAs(word));
+    }
+    await session.heard(heardAs('spindle running'));
+    await session.giveUp();
+    expect(kept.ends).toEqual([]);
+    expect(voice.lines.at(-1)).toMatch(/^Not while it may be turning/);
+    await session.heard(heardAs('spindle stopped'));
+    await session.giveUp();
+    expect(kept.ends).toEqual(['given-up']);
+  });
+});
