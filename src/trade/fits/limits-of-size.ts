@@ -58,7 +58,7 @@ export const limitsOfSize: Rule = {
     },
   },
   formula:
-    'Shafts a to h: es = −table, ei = es − IT; j to zc: ei = table, es = ei + IT; js: ± IT/2. Holes A to H: EI = +table; K, M, N to grade 8 and P to ZC to grade 7: ES = −ei + Δ, Δ = IT(n) − IT(n−1)',
+    'Shafts a to h: es = −table, ei = es − IT; j to zc: ei = table, es = ei + IT; js: ± IT/2 (an odd IT7 to IT11 may first be made even; not done here). Holes A to H: EI = +table; K, M, N to grade 8 and P to ZC to grade 7: ES = −ei + Δ, Δ = IT(n) − IT(n−1)',
   source:
     'ISO 286-1 and ISO 286-2 tables, as in Narayana et al., Machine Drawing and JIS B 0401; parts from memory: ISO 286-1',
   cautions: ['Measure with the spindle stopped and the work at 20 °C or corrected to it.'],
