@@ -110,3 +110,8 @@ export interface AppWorld {
   /** Storage that the browser promised not to clear, or why not known. */
   readonly persistent: () => Promise<boolean | null>;
 }
+
+/** What every screen is given. */
+export interface WorldProps {
+  readonly world: AppWorld;
+}

@@ -1,0 +1,68 @@
+/** The whole of what is seen: the address chooses a screen. */
+
+import { useCallback, useEffect, useState } from 'preact/hooks';
+import { Begin } from './begin/Begin.tsx';
+import { BenchScreen } from './bench/BenchScreen.tsx';
+import { Frame } from './frame/Frame.tsx';
+import { useLook } from './frame/use-look.ts';
+import { KeptRunScreen } from './logbook/KeptRunScreen.tsx';
+import { Logbook } from './logbook/Logbook.tsx';
+import { type Route, readRoute } from './route.ts';
+import { Shelf } from './shelf/Shelf.tsx';
+import { Slate } from './slate/Slate.tsx';
+import { Toolroom } from './toolroom/Toolroom.tsx';
+import { useChanges } from './use-changes.ts';
+import type { WorldProps } from './world.ts';
+
+const TITLES: Readonly<Record<Route['at'], string>> = {
+  shelf: 'Shelf',
+  begin: 'Begin',
+  run: 'Bench',
+  logbook: 'Logbook',
+  kept: 'Logbook',
+  slate: 'Slate',
+  toolroom: 'Toolroom',
+};
+
+export function App({ world }: WorldProps) {
+  const route = useRoute();
+  useChanges(useCallback((changed) => world.subscribe(changed), [world]));
+  useLook(world.settings());
+  if (route.at === 'run') return <BenchScreen key={route.run} world={world} runId={route.run} />;
+  return (
+    <Frame route={route} title={TITLES[route.at]}>
+      <Screen route={route} world={world} />
+    </Frame>
+  );
+}
+
+function Screen({ route, world }: WorldProps & { readonly route: Route }) {
+  switch (route.at) {
+    case 'begin':
+      return <Begin key={`${route.flow} ${route.like}`} world={world} {...route} />;
+    case 'logbook':
+      return <Logbook world={world} />;
+    case 'kept':
+      return <KeptRunScreen key={route.run} world={world} runId={route.run} />;
+    case 'slate':
+      return <Slate world={world} rule={route.rule} />;
+    case 'toolroom':
+      return <Toolroom world={world} />;
+    default:
+      return <Shelf world={world} />;
+  }
+}
+
+/** The screen of the address, followed as it changes; each new screen is read from its top. */
+function useRoute(): Route {
+  const [hash, setHash] = useState(location.hash);
+  useEffect(() => {
+    const follow = () => {
+      setHash(location.hash);
+      window.scrollTo(0, 0);
+    };
+    window.addEventListener('hashchange', follow);
+    return () => window.removeEventListener('hashchange', follow);
+  }, []);
+  return readRoute(hash);
+}

@@ -1,0 +1,87 @@
+/** Where a job begins: the flow is read, and a past run's numbers are fetched when they are asked for. */
+
+import { useCallback } from 'preact/hooks';
+import type { RunHead } from '../../bench/index.ts';
+import { readCard } from '../../flow/index.ts';
+import { addressOf } from '../route.ts';
+import { readEntry } from '../shelf/read-entry.ts';
+import { useAwaited } from '../use-changes.ts';
+import type { AppWorld, ShelfEntry, WorldProps } from '../world.ts';
+import { BeginForm } from './BeginForm.tsx';
+
+interface BeginProps extends WorldProps {
+  readonly flow: string;
+  /** A past run whose numbers are proposed. */
+  readonly like?: string;
+}
+
+export function Begin({ world, flow, like }: BeginProps) {
+  const past = useAwaited(
+    useCallback(async () => (like === undefined ? null : await world.read(like)), [world, like]),
+    [world, like],
+  );
+  const names = useAwaited(
+    useCallback(() => namesOf(world), [world]),
+    [world],
+  );
+  const entry = world.shelf.find((one) => one.id === flow);
+  if (!entry) return <NoFlow />;
+  if (past.is === 'waiting') return <p>Fetching the numbers.</p>;
+  const head = past.is === 'here' ? (past.value?.head ?? null) : null;
+  const operators = names.is === 'here' ? names.value : [];
+  return <ReadBegin world={world} entry={entry} past={head} operators={operators} />;
+}
+
+interface ReadBeginProps extends WorldProps {
+  readonly entry: ShelfEntry;
+  readonly past: RunHead | null;
+  readonly operators: readonly string[];
+}
+
+function ReadBegin({ world, entry, past, operators }: ReadBeginProps) {
+  const read = readEntry(entry);
+  if (!read.ok) {
+    return (
+      <section class="faults" role="alert">
+        <h1>{entry.title} cannot be read</h1>
+        <ul>
+          {read.faults.map((fault) => (
+            <li key={fault}>{fault}</li>
+          ))}
+        </ul>
+      </section>
+    );
+  }
+  const cards = world.cards().flatMap((card) => {
+    if (card.machineKind !== entry.machineKind) return [];
+    const value = readCard(card.title, card.card);
+    return value.ok ? [value.value] : [];
+  });
+  return (
+    <BeginForm
+      world={world}
+      flow={read.flow}
+      cards={cards}
+      past={past}
+      operators={operators}
+      about={entry.about}
+    />
+  );
+}
+
+function NoFlow() {
+  return (
+    <section class="stack">
+      <h1>No such flow</h1>
+      <p>
+        It is not on the Shelf of this page. <a href={addressOf({ at: 'shelf' })}>To the Shelf</a>
+      </p>
+    </section>
+  );
+}
+
+/** Names that stand in the Logbook, the latest first, each once. */
+async function namesOf(world: AppWorld): Promise<readonly string[]> {
+  const runs = await world.runs();
+  return [...new Set(runs.map((run) => run.operator))];
+}

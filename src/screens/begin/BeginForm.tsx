@@ -1,0 +1,210 @@
+/** The form of a job: who, which machine, which numbers. Nothing typed is lost when something is wrong. */
+
+import { useRef, useState } from 'preact/hooks';
+import type { RunHead } from '../../bench/index.ts';
+import type { Card, Flow } from '../../flow/index.ts';
+import { Cautions } from '../frame/Cautions.tsx';
+import { Icon } from '../frame/Icon.tsx';
+import { addressOf } from '../route.ts';
+import type { WorldProps } from '../world.ts';
+import { type Draft, readDraft, typedLike } from './draft.ts';
+import { InputField } from './InputField.tsx';
+
+interface BeginFormProps extends WorldProps {
+  readonly flow: Flow;
+  readonly cards: readonly Card[];
+  readonly past: RunHead | null;
+  readonly operators: readonly string[];
+  readonly about: string;
+}
+
+export function BeginForm(props: BeginFormProps) {
+  const { flow, cards, about, operators } = props;
+  const form = useBegin(props);
+  const { draft, faults, units } = form;
+  return (
+    <form class="begin" noValidate onSubmit={form.begin}>
+      <div class="stack">
+        <h1>{flow.file.title}</h1>
+        <p class="soft">{about}</p>
+      </div>
+      <Faults faults={Object.values(faults)} />
+      <div class="begin-grid">
+        <TextField
+          id="operator"
+          label="Who is making it"
+          value={draft.operator}
+          names={operators}
+          fault={faults.operator}
+          onInput={(operator) => form.change({ operator })}
+        />
+        <CardField
+          cards={cards}
+          chosen={draft.cardId}
+          onChoose={(cardId) => form.change({ cardId })}
+        />
+      </div>
+      <fieldset class="stack">
+        <legend>
+          <h2>Numbers of this piece</h2>
+        </legend>
+        <p class="hint">
+          Type it as you would write it: 25, 24.95, 1 in, 1 1/8 in. Without a unit it is in the unit
+          that stands beside it.
+        </p>
+        <div class="begin-grid">
+          {flow.file.inputs.map((input) => (
+            <InputField
+              key={input.id}
+              input={input}
+              units={units}
+              draft={draft}
+              fault={faults[input.id]}
+              onText={(text) => form.change({ typed: { ...draft.typed, [input.id]: text } })}
+            />
+          ))}
+        </div>
+      </fieldset>
+      <Cautions lines={flow.kind.cautions} />
+      <button type="submit" class="button main tall" disabled={form.busy || cards.length === 0}>
+        Begin the job
+        <Icon name="next" />
+      </button>
+    </form>
+  );
+}
+
+/** What was typed, what is wrong with it, and the way to begin. */
+function useBegin({ world, flow, cards, past }: BeginFormProps) {
+  const settings = world.settings();
+  const firstCard = cardAmong(cards, [past?.cardId, settings.cardId]);
+  const [draft, setDraft] = useState<Draft>({
+    operator: past?.operator ?? settings.operator,
+    cardId: firstCard?.id ?? '',
+    typed: past ? typedLike(flow, past.inputs, firstCard?.units ?? 'metric') : {},
+  });
+  const [faults, setFaults] = useState<Readonly<Record<string, string>>>({});
+  const [busy, setBusy] = useState(false);
+  const going = useRef(false);
+  const units = cards.find((card) => card.id === draft.cardId)?.units ?? 'metric';
+
+  async function begin(event: Event): Promise<void> {
+    event.preventDefault();
+    if (going.current) return;
+    const read = readDraft(flow, draft, units);
+    setFaults(read.ok ? {} : read.faults);
+    if (!read.ok) return;
+    going.current = true;
+    setBusy(true);
+    const operator = draft.operator.trim();
+    const { cardId } = draft;
+    const begun = await world.begin({
+      flowId: flow.file.id,
+      cardId,
+      operator,
+      inputs: read.inputs,
+    });
+    going.current = false;
+    setBusy(false);
+    if (!begun.ok) {
+      setFaults(Object.fromEntries(begun.faults.map((fault, index) => [`job ${index}`, fault])));
+      return;
+    }
+    await world.change({ operator, cardId });
+    location.hash = addressOf({ at: 'run', run: begun.runId });
+  }
+
+  return {
+    draft,
+    faults,
+    busy,
+    units,
+    begin,
+    change: (changes: Partial<Draft>) => setDraft({ ...draft, ...changes }),
+  };
+}
+
+function cardAmong(cards: readonly Card[], wished: readonly (string | undefined)[]) {
+  return wished.map((id) => cards.find((card) => card.id === id)).find(Boolean) ?? cards[0];
+}
+
+function Faults({ faults }: { readonly faults: readonly string[] }) {
+  if (faults.length === 0) return null;
+  return (
+    <div class="faults" role="alert">
+      <h2>Not yet</h2>
+      <ul class="stack">
+        {faults.map((fault) => (
+          <li key={fault}>{fault}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+interface TextFieldProps {
+  readonly id: string;
+  readonly label: string;
+  readonly value: string;
+  readonly names: readonly string[];
+  readonly fault: string | undefined;
+  readonly onInput: (text: string) => void;
+}
+
+function TextField({ id, label, value, names, fault, onInput }: TextFieldProps) {
+  return (
+    <div class="field">
+      <label for={id}>{label}</label>
+      <input
+        id={id}
+        value={value}
+        list={`${id}-names`}
+        autocomplete="off"
+        aria-invalid={fault !== undefined}
+        aria-describedby={fault === undefined ? undefined : `${id}-fault`}
+        onInput={(event) => onInput(event.currentTarget.value)}
+      />
+      <datalist id={`${id}-names`}>
+        {names.map((name) => (
+          <option key={name} value={name} />
+        ))}
+      </datalist>
+      {fault !== undefined && (
+        <p class="fault" id={`${id}-fault`}>
+          {fault}
+        </p>
+      )}
+    </div>
+  );
+}
+
+interface CardFieldProps {
+  readonly cards: readonly Card[];
+  readonly chosen: string;
+  readonly onChoose: (id: string) => void;
+}
+
+function CardField({ cards, chosen, onChoose }: CardFieldProps) {
+  return (
+    <div class="field">
+      <label for="machine-card">Machine card</label>
+      <select
+        id="machine-card"
+        value={chosen}
+        aria-describedby="machine-card-hint"
+        onChange={(event) => onChoose(event.currentTarget.value)}
+      >
+        {cards.map((card) => (
+          <option key={card.id} value={card.id}>
+            {card.title}
+          </option>
+        ))}
+      </select>
+      <p class="hint" id="machine-card-hint">
+        {cards.length === 0
+          ? 'No card for this kind of machine. Write one in the Toolroom.'
+          : 'Speeds, feeds and limits come from it. Cards are kept in the Toolroom.'}
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,65 @@
+/** What answers the step now: the gate's words, a choice, a number, or the answer to a number that was read back. */
+
+import { Gate } from './Gate.tsx';
+import type { KeySituation } from './keys.ts';
+import { meaningOfKey } from './keys.ts';
+import { NumberPad } from './NumberPad.tsx';
+import { ReadBack } from './ReadBack.tsx';
+import { type Say, SayButton } from './SayButton.tsx';
+import { type Scene, wordOf } from './scene.ts';
+import type { useNumber } from './use-number.ts';
+
+interface AnswersProps {
+  readonly scene: Scene;
+  readonly keys: ReadonlyMap<string, string>;
+  readonly say: Say;
+  readonly number: ReturnType<typeof useNumber>;
+  readonly situation: KeySituation;
+}
+
+export function Answers({ scene, keys, say, number, situation }: AnswersProps) {
+  const { waiting, list, choices, answers, troubles } = scene;
+  const press = (key: string) => {
+    const meaning = meaningOfKey(key, situation);
+    if (meaning?.kind === 'type') number.type(meaning.typed);
+  };
+  return (
+    <>
+      {waiting && <ReadBack waiting={waiting} expected={list.number?.expected} say={say} />}
+      {list.number && (!waiting || number.text !== '') && (
+        <NumberPad
+          wanted={list.number}
+          typed={number.text}
+          onType={number.type}
+          onTake={number.take}
+          onKey={press}
+        />
+      )}
+      {!waiting && <Gate lines={scene.gate} keys={keys} say={say} />}
+      {choices.length + answers.length > 0 && (
+        <section class="choices" aria-label="Choose">
+          {choices.map((item, index) => (
+            <SayButton
+              key={item.id}
+              word={wordOf(item)}
+              say={say}
+              shortcut={String(index + 1)}
+              look="choice"
+              gate
+            />
+          ))}
+          {answers.map((item) => (
+            <SayButton key={item.id} word={wordOf(item)} say={say} look="choice" gate />
+          ))}
+        </section>
+      )}
+      {troubles.length > 0 && (
+        <section class="troubles" aria-label="Trouble">
+          {troubles.map((item) => (
+            <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
+          ))}
+        </section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,100 @@
+/** The questions that change nothing, and the ways back: always allowed, smaller than what leads on. */
+
+import type { ComponentChildren } from 'preact';
+import { useState } from 'preact/hooks';
+import { type Say, SayButton } from './SayButton.tsx';
+import { offers, type Scene, wordOf } from './scene.ts';
+
+interface AsksProps {
+  readonly scene: Scene;
+  readonly say: Say;
+  readonly onGiveUp: () => void;
+}
+
+/** Questions with their keys. Those about a figure stand here only while that figure does. */
+const QUESTIONS = [
+  { word: 'repeat', key: 'r', figures: null },
+  { word: 'why', key: 'w', figures: null },
+  { word: 'where am I', key: 'i', figures: null },
+  { word: 'what can I say', key: '?', figures: null },
+  { word: 'speed', key: 'p', figures: ['speed'] },
+  { word: 'feed', key: 'f', figures: ['feed'] },
+  { word: 'depth', key: 'd', figures: ['depth', 'cut'] },
+  { word: 'how much is left', key: 'l', figures: ['left'] },
+] as const;
+
+export function Asks({ scene, say, onGiveUp }: AsksProps) {
+  const here = new Set(scene.view.figures.map((figure) => figure.id));
+  const shown = QUESTIONS.filter(({ figures }) => figures?.some((id) => here.has(id)) ?? true);
+  return (
+    <section class="asks" aria-label="You can ask">
+      {shown.map(({ word, key }) => (
+        <SayButton key={word} word={word} say={say} shortcut={key} look="small">
+          <span class="say-word">{capital(word)}</span>
+        </SayButton>
+      ))}
+      {offers(scene, 'back') && (
+        <SayButton word="back" say={say} shortcut="b" look="small">
+          <span class="say-word">Back</span>
+        </SayButton>
+      )}
+      {!scene.waiting && offers(scene, 'answer:wrong') && (
+        <SayButton word="wrong" say={say} shortcut="x" look="small">
+          <span class="say-word">Wrong: take back</span>
+        </SayButton>
+      )}
+      <Changed scene={scene} say={say} onGiveUp={onGiveUp} />
+    </section>
+  );
+}
+
+/** What may go wrong or be lost at any moment, behind one button: these words count whether it is open or not. */
+function Changed({ scene, say, onGiveUp }: AsksProps) {
+  return (
+    <>
+      {scene.losses.length > 0 && (
+        <More name="Something changed">
+          {scene.losses.map((item) => (
+            <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
+          ))}
+        </More>
+      )}
+      <More name="End this run">
+        <p class="more-line">The run is kept as given up. It cannot be gone on with.</p>
+        <button type="button" class="button say small" data-gate="" onClick={onGiveUp}>
+          Give up this run
+        </button>
+      </More>
+    </>
+  );
+}
+
+interface MoreProps {
+  readonly name: string;
+  readonly children: ComponentChildren;
+}
+
+function More({ name, children }: MoreProps) {
+  const [open, setOpen] = useState(false);
+  return (
+    <>
+      <button
+        type="button"
+        class="button say small"
+        aria-expanded={open}
+        onClick={(event) => {
+          if (event.detail > 0) event.currentTarget.blur();
+          setOpen(!open);
+        }}
+      >
+        <span class="say-word">{name}</span>
+        <span aria-hidden="true">{open ? '−' : '+'}</span>
+      </button>
+      {open && <div class="more">{children}</div>}
+    </>
+  );
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,47 @@
+/** Where one is in the flow, and who may sound. */
+
+import type { Notice, RunState } from '../../bench/index.ts';
+import { Icon } from '../frame/Icon.tsx';
+import { addressOf } from '../route.ts';
+import { SoundState } from './SoundState.tsx';
+import type { Scene } from './scene.ts';
+
+interface BenchHeadProps {
+  readonly state: RunState;
+  readonly scene: Scene;
+  readonly notice: Notice;
+}
+
+export function BenchHead({ state, scene, notice }: BenchHeadProps) {
+  const { index, of, title } = scene.view.step;
+  const over = scene.layout === 'done';
+  return (
+    <header class="bench-head">
+      <a class="button bench-leave" href={addressOf({ at: 'shelf' })} aria-label="Leave the Bench">
+        <Icon name="back" />
+      </a>
+      <div class="bench-where">
+        <p class="bench-flow">{state.job.flow.file.title}</p>
+        <p class="bench-step">
+          {over ? (
+            <strong>Over</strong>
+          ) : (
+            <>
+              <strong>
+                Step {index + 1} of {of}
+              </strong>{' '}
+              <span class="bench-title">{title}</span>
+            </>
+          )}
+        </p>
+      </div>
+      <SoundState notice={notice} />
+      <progress
+        class="bench-progress"
+        max={of}
+        value={over ? of : index + 1}
+        aria-label="Place in the flow"
+      />
+    </header>
+  );
+}

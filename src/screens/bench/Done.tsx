@@ -1,0 +1,9 @@
+/** The end of a run: what was measured, against its limits. */
+
+import type { RunState } from '../../bench/index.ts';
+import { ReadingsList } from '../logbook/ReadingsList.tsx';
+
+export function Done({ state }: { readonly state: RunState }) {
+  if (state.head.status === 'given-up') return <p>This run was given up. It is in the Logbook.</p>;
+  return <ReadingsList readings={state.readings} job={state.job} />;
+}

@@ -1,0 +1,76 @@
+/** The facts of the gate. Each keeps its place while the step lasts, so that no second tap answers another one. */
+
+import type { GateLine } from '../../flow/index.ts';
+import { Icon } from '../frame/Icon.tsx';
+import { type Say, SayButton } from './SayButton.tsx';
+
+interface GateProps {
+  readonly lines: readonly GateLine[];
+  readonly keys: ReadonlyMap<string, string>;
+  readonly say: Say;
+}
+
+export function Gate({ lines, keys, say }: GateProps) {
+  if (lines.length === 0) return null;
+  const open = lines.filter((line) => !line.met).length;
+  return (
+    <section class="gate" aria-label="Gate" data-many={lines.length > 4 ? '' : undefined}>
+      {lines.length > 1 && (
+        <p class="gate-count" aria-live="polite">
+          {open === 0 ? 'All answered' : `${open} of ${lines.length} open`}
+        </p>
+      )}
+      <ul class="gate-lines">
+        {lines.map((line) => (
+          <li key={line.fact}>
+            <GateRow line={line} shortcut={keys.get(line.fact)} say={say} />
+          </li>
+        ))}
+      </ul>
+      <Remedy lines={lines} />
+    </section>
+  );
+}
+
+interface GateRowProps {
+  readonly line: GateLine;
+  readonly shortcut: string | undefined;
+  readonly say: Say;
+}
+
+function GateRow({ line, shortcut, say }: GateRowProps) {
+  const { label, met, ask } = line;
+  if (!met && ask) {
+    return (
+      <SayButton
+        word={ask.word}
+        say={say}
+        shortcut={shortcut}
+        look="gate-row open"
+        name={`${label}, open. Say: ${ask.word}`}
+        gate
+      >
+        <span class="gate-label">{label}</span>
+        <span class="gate-word">“{ask.word}”</span>
+      </SayButton>
+    );
+  }
+  return (
+    <div class={met ? 'gate-row met' : 'gate-row later'}>
+      {met && <Icon name="tick" />}
+      <span class="gate-label">{label}</span>
+      <span class="gate-state">{met ? 'answered' : 'open'}</span>
+    </div>
+  );
+}
+
+/** What to do about the first open fact. */
+function Remedy({ lines }: { readonly lines: readonly GateLine[] }) {
+  const first = lines.find((line) => line.ask && !line.met);
+  if (!first?.ask) return null;
+  return (
+    <p class="remedy">
+      <strong>If not:</strong> {first.ask.remedy}
+    </p>
+  );
+}

@@ -1,0 +1,21 @@
+/** The one thing to do now, to be read at two metres, with what is asked under it. */
+
+import type { View } from '../../flow/index.ts';
+
+/** Short lines are set larger than long ones, so that both fill the eye and none fills the screen. */
+function lengthOf(text: string): 'short' | 'middle' | 'long' {
+  if (text.length <= 26) return 'short';
+  return text.length <= 52 ? 'middle' : 'long';
+}
+
+export function Lead({ view }: { readonly view: View }) {
+  const { lead, ask } = view;
+  return (
+    <section class="lead" aria-label="Instruction" aria-live="polite" aria-atomic="true">
+      <h1 class="lead-line" data-length={lengthOf(lead.shown)}>
+        {lead.shown}
+      </h1>
+      {ask.shown !== '' && <p class="lead-ask">{ask.shown}</p>}
+    </section>
+  );
+}

@@ -1,0 +1,87 @@
+/** Large keys for a reading. What is typed is heard like a spoken number: it is read back before it counts. */
+
+import type { BenchList } from '../../bench/index.ts';
+import { Icon } from '../frame/Icon.tsx';
+
+interface NumberPadProps {
+  readonly wanted: NonNullable<BenchList['number']>;
+  readonly typed: string;
+  readonly onType: (typed: string) => void;
+  readonly onTake: () => void;
+  /** The same rules for keys of glass and keys of plastic. */
+  readonly onKey: (key: string) => void;
+}
+
+const KEYS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'] as const;
+
+export function NumberPad({ wanted, typed, onType, onTake, onKey }: NumberPadProps) {
+  const { unit, min, max, decimals, reading } = wanted;
+  const show = (value: number) => value.toFixed(decimals);
+  return (
+    <section class="pad" aria-label="Number pad">
+      <div class="pad-display">
+        <span class="pad-label">{reading.label}</span>
+        <output class="pad-typed" aria-live="polite">
+          {typed === '' ? <span class="pad-empty">–</span> : typed}
+          <span class="pad-unit"> {unit}</span>
+        </output>
+        <span class="pad-range">
+          {show(min)} to {show(max)} {unit}
+        </span>
+      </div>
+      <div class="pad-keys">
+        {KEYS.map((key) => (
+          <PadKey key={key} sign={key} onKey={onKey} />
+        ))}
+        <PadKey sign="." name="point" onKey={onKey} />
+        <PadKey sign="0" onKey={onKey} />
+        <button
+          type="button"
+          class="button pad-key"
+          aria-label="Rub out"
+          onClick={(event) => {
+            if (event.detail > 0) event.currentTarget.blur();
+            onType(typed.slice(0, -1));
+          }}
+        >
+          <Icon name="rub" />
+        </button>
+        {min < 0 && <PadKey sign="-" name="minus" onKey={onKey} />}
+        {unit === 'in' && <PadKey sign="/" name="over, for a fraction" onKey={onKey} />}
+        <button
+          type="button"
+          class="button main pad-key pad-take"
+          disabled={typed === ''}
+          onClick={onTake}
+        >
+          Take it{' '}
+          <span class="key" aria-hidden="true">
+            Enter
+          </span>
+        </button>
+      </div>
+    </section>
+  );
+}
+
+interface PadKeyProps {
+  readonly sign: string;
+  readonly name?: string;
+  readonly onKey: (key: string) => void;
+}
+
+function PadKey({ sign, name, onKey }: PadKeyProps) {
+  return (
+    <button
+      type="button"
+      class="button pad-key"
+      aria-label={name}
+      onClick={(event) => {
+        if (event.detail > 0) event.currentTarget.blur();
+        onKey(sign);
+      }}
+    >
+      {sign}
+    </button>
+  );
+}

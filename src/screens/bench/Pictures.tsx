@@ -1,0 +1,79 @@
+/** The machine with the part that the step is about, and the piece as far as it has come. */
+
+import { useRef, useState } from 'preact/hooks';
+import type { RunState } from '../../bench/index.ts';
+import { positionOf, type View } from '../../flow/index.ts';
+import { PieceDrawing } from '../drawing/PieceDrawing.tsx';
+import { findPart, isPictured, MachinePicture } from '../machine/MachinePicture.tsx';
+import { DIRECTIONS, type Direction } from '../machine/picture.ts';
+import { pieceNow } from '../piece/piece-now.ts';
+import { useWidth } from './use-width.ts';
+
+interface PicturesProps {
+  readonly state: RunState;
+  readonly view: View;
+}
+
+export function Pictures({ state, view }: PicturesProps) {
+  return (
+    <aside class="pictures" aria-label="Pictures">
+      <Machine state={state} view={view} />
+      <Piece state={state} />
+    </aside>
+  );
+}
+
+/** Touching a part tells what it is; the next step lights its own part again. */
+function Machine({ state, view }: PicturesProps) {
+  const [asked, setAsked] = useState<{ step: string; part: string } | null>(null);
+  const { kind } = state.job.flow;
+  if (!isPictured(kind.id)) return null;
+  const own = asked?.step === view.step.id ? asked.part : undefined;
+  const lit = own ?? view.part;
+  const part = lit === undefined ? undefined : findPart(kind.id, lit);
+  return (
+    <figure class="picture">
+      <MachinePicture
+        kind={kind.id}
+        lit={lit}
+        direction={own === undefined ? directionOf(view) : undefined}
+        guard={guardOf(state)}
+        title={kind.title}
+        onPart={(id) => setAsked(own === id ? null : { step: view.step.id, part: id })}
+      />
+      <figcaption aria-live="polite">
+        {part ? part.what : 'Touch a part to learn what it is.'}
+      </figcaption>
+    </figure>
+  );
+}
+
+function directionOf({ direction }: View): Direction | undefined {
+  return direction !== undefined && Object.hasOwn(DIRECTIONS, direction)
+    ? (direction as Direction)
+    : undefined;
+}
+
+function guardOf({ snapshot }: RunState): 'open' | 'closed' {
+  return snapshot.context.facts.guard === 'closed' ? 'closed' : 'open';
+}
+
+function Piece({ state }: { readonly state: RunState }) {
+  const box = useRef<HTMLElement>(null);
+  const width = useWidth(box);
+  const { step } = positionOf(state.snapshot);
+  const now = pieceNow(state.job, step, state.snapshot.context.readings);
+  if (!now) return null;
+  return (
+    <figure class="picture" ref={box}>
+      {width > 0 && (
+        <PieceDrawing
+          {...now}
+          width={width}
+          textSize={width < 480 ? 15 : 17}
+          title={`${state.job.flow.file.title}, as far as it is`}
+        />
+      )}
+    </figure>
+  );
+}

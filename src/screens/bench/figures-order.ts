@@ -1,0 +1,44 @@
+/** Which figures matter most in which moment. The rest stays in sight, smaller. Pure. */
+
+import type { Figure, Phase } from '../../flow/index.ts';
+
+/** By id, the first first. What is not named keeps its own order behind these. */
+const FIRST: Partial<Record<Phase, readonly string[]>> = {
+  gate: ['speed', 'dial', 'feed'],
+  dial: ['dial', 'cut', 'left'],
+  start: ['speed', 'dial'],
+  cutting: ['dial', 'feed', 'length', 'own:0', 'depth', 'speed'],
+  stopping: ['speed'],
+  measure: ['lower', 'upper', 'left'],
+};
+const LARGE: Partial<Record<Phase, number>> = { start: 2, stopping: 1 };
+const MOST_LARGE = 3;
+
+export interface FiguresInOrder {
+  readonly large: readonly Figure[];
+  readonly small: readonly Figure[];
+}
+
+export function inOrder(figures: readonly Figure[], phase: Phase): FiguresInOrder {
+  const first = FIRST[phase] ?? [];
+  const rank = (figure: Figure) => {
+    const place = first.indexOf(figure.id);
+    return place < 0 ? first.length : place;
+  };
+  const sorted = [...figures].sort((a, b) => rank(a) - rank(b));
+  const count = LARGE[phase] ?? MOST_LARGE;
+  return { large: sorted.slice(0, count), small: sorted.slice(count) };
+}
+
+/** The number apart from its unit, so that the unit can be set smaller: "300" and "rpm". */
+export function numberAndUnit(text: string): { readonly number: string; readonly unit: string } {
+  const match = /^([−–+-]?[\d.,/ ]*\d)\s*(\D.*)?$/u.exec(text);
+  if (!match) return { number: text, unit: '' };
+  return { number: match[1] ?? text, unit: match[2] ?? '' };
+}
+
+/** The one line of a working that is shown at once: the sum itself, without what led to it. */
+export function shortWorking(working: string): string {
+  const parts = working.split('; ');
+  return parts.find((part) => part.includes('=')) ?? parts[0] ?? working;
+}

@@ -1,0 +1,90 @@
+/** What a run looks like now, in one value: the screen only draws it. Pure. */
+
+import {
+  answerState,
+  type BenchItem,
+  type BenchList,
+  type RunState,
+  saidNow,
+} from '../../bench/index.ts';
+import { type View, viewOf } from '../../flow/index.ts';
+
+/** The number that was heard and waits for its answer. */
+export interface Waiting {
+  readonly value: number;
+  readonly unit: string;
+  readonly decimals: number;
+  /** Far from what was expected: only "keep" takes it. */
+  readonly far: boolean;
+}
+
+/** How the screen is laid out. Measuring cuts across the moods: it needs the pad. */
+export type Layout = 'doing' | 'gate' | 'measuring' | 'cutting' | 'held' | 'done';
+
+export interface Scene {
+  readonly view: View;
+  readonly list: BenchList;
+  readonly layout: Layout;
+  readonly waiting: Waiting | null;
+  /** Conditions in force, met and open, in an order that never changes while the step lasts. */
+  readonly gate: View['gate'];
+  readonly choices: readonly BenchItem[];
+  /** Facts that are asked for and stand in no gate line. */
+  readonly answers: readonly BenchItem[];
+  readonly losses: readonly BenchItem[];
+  readonly troubles: readonly BenchItem[];
+  /** True when "next" would lead on. */
+  readonly ready: boolean;
+  readonly open: number;
+}
+
+export function sceneOf(state: RunState): Scene {
+  const view = viewOf(state.job, state.snapshot);
+  const list = saidNow(state);
+  const waiting = waitingIn(state);
+  const of = (kind: BenchItem['kind']) => list.items.filter((item) => item.kind === kind);
+  const asked = new Set(view.gate.map((line) => line.ask?.word));
+  const answers = of('fact').filter((item) => !asked.has(wordOf(item)));
+  const open = view.gate.filter((line) => line.ask && !line.met).length + answers.length;
+  const choices = of('choice');
+  const blocked = open > 0 || choices.length > 0 || list.number !== undefined || waiting !== null;
+  return {
+    view,
+    list,
+    layout: layoutOf(state, view, list, waiting),
+    waiting,
+    gate: view.gate,
+    choices,
+    answers,
+    losses: of('loss'),
+    troubles: of('trouble'),
+    ready: !blocked,
+    open,
+  };
+}
+
+/** The phrase that is shown for an item. */
+export function wordOf(item: BenchItem): string {
+  return item.phrases[0] ?? '';
+}
+
+/** True when this may be said now. */
+export function offers(scene: Scene, id: string): boolean {
+  return scene.list.items.some((item) => item.id === id);
+}
+
+function waitingIn(state: RunState): Waiting | null {
+  const { pending } = state.talk.context;
+  const answer = answerState(state.talk);
+  if (!pending || answer === 'none') return null;
+  const { value, unit, decimals } = pending;
+  return { value, unit, decimals, far: answer === 'questioned' };
+}
+
+function layoutOf(state: RunState, view: View, list: BenchList, waiting: Waiting | null): Layout {
+  if (view.mood === 'done' || state.head.status === 'given-up') return 'done';
+  if (view.mood === 'held') return 'held';
+  if (list.number || waiting) return 'measuring';
+  if (view.mood === 'cutting') return 'cutting';
+  return view.phase === 'gate' ? 'gate' : 'doing';
+}

@@ -1,0 +1,72 @@
+/** The frame round every screen but the Bench: the four places, and the screen itself. */
+
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import { addressOf, type Route } from '../route.ts';
+import { Icon, type IconName } from './Icon.tsx';
+
+const PLACES: readonly { readonly at: Route; readonly name: string; readonly icon: IconName }[] = [
+  { at: { at: 'shelf' }, name: 'Shelf', icon: 'shelf' },
+  { at: { at: 'slate' }, name: 'Slate', icon: 'slate' },
+  { at: { at: 'logbook' }, name: 'Logbook', icon: 'logbook' },
+  { at: { at: 'toolroom' }, name: 'Toolroom', icon: 'toolroom' },
+];
+
+/** Which of the four places a screen belongs to. */
+const HOME: Partial<Record<Route['at'], Route['at']>> = { begin: 'shelf', kept: 'logbook' };
+
+interface FrameProps {
+  readonly route: Route;
+  readonly title: string;
+  readonly children: ComponentChildren;
+}
+
+export function Frame({ route, title, children }: FrameProps) {
+  const main = useRef<HTMLElement>(null);
+  useEffect(() => {
+    document.title = `${title} · Followrest`;
+  }, [title]);
+  const here = HOME[route.at] ?? route.at;
+  return (
+    <>
+      <button type="button" class="button skip" onClick={() => main.current?.focus()}>
+        To the content
+      </button>
+      <header class="frame-head">
+        <a class="mark" href={addressOf({ at: 'shelf' })}>
+          <Mark />
+          Followrest
+        </a>
+        <nav class="places" aria-label="Places">
+          {PLACES.map(({ at, name, icon }) => (
+            <a key={name} href={addressOf(at)} aria-current={at.at === here ? 'page' : undefined}>
+              <Icon name={icon} />
+              {name}
+            </a>
+          ))}
+        </nav>
+      </header>
+      <main class="frame-main" ref={main} tabIndex={-1}>
+        {children}
+      </main>
+    </>
+  );
+}
+
+/** A bar in the jaws of a follow rest. */
+function Mark() {
+  return (
+    <svg viewBox="0 0 96 96" aria-hidden="true">
+      <path
+        d="M76 30V20H24a6 6 0 0 0-6 6v52"
+        fill="none"
+        stroke="currentColor"
+        stroke-width="11"
+        stroke-linecap="round"
+        stroke-linejoin="round"
+      />
+      <circle cx="56" cy="58" r="20" fill="var(--dye)" />
+      <path d="M24 58h9M56 24v11" stroke="currentColor" stroke-width="10" stroke-linecap="round" />
+    </svg>
+  );
+}

@@ -1,0 +1,17 @@
+/** The general warning sign (ISO 7010 W001), drawn by us. Only beside a caution. */
+
+export function WarningSign() {
+  return (
+    <svg class="sign" viewBox="0 0 48 44" role="img" aria-label="Caution">
+      <path
+        d="M24 3 45 40H3z"
+        fill="var(--safety-yellow)"
+        stroke="var(--safety-black)"
+        stroke-width="4"
+        stroke-linejoin="round"
+      />
+      <path d="M24 15v12" stroke="var(--safety-black)" stroke-width="4.5" stroke-linecap="round" />
+      <circle cx="24" cy="33.5" r="2.7" fill="var(--safety-black)" />
+    </svg>
+  );
+}

@@ -1,0 +1,75 @@
+/** Readings of a run, each against its limits. */
+
+import type { KeptReading } from '../../bench/index.ts';
+import { formatOf, type Job } from '../../flow/index.ts';
+import type { Quantity } from '../../trade/index.ts';
+import { ToleranceBar } from '../plots/ToleranceBar.tsx';
+import { sizeText, VERDICTS } from './verdict-words.ts';
+
+interface ReadingsListProps {
+  readonly readings: readonly KeptReading[];
+  /** Tells decimals and sides; without it numbers are shown as they are kept. */
+  readonly job: Job | null;
+  /** Draws readings that were judged as bars. */
+  readonly bars?: boolean;
+}
+
+export function ReadingsList({ readings, job, bars = false }: ReadingsListProps) {
+  if (readings.length === 0) return <p class="soft">Nothing was measured.</p>;
+  return (
+    <ul class="readings" aria-label="Readings">
+      {readings.map((reading) => (
+        <li key={`${reading.step} ${reading.at}`} class="reading" data-verdict={reading.verdict}>
+          <Row reading={reading} decimals={decimalsOf(reading, job)} />
+          {bars && <Bar reading={reading} job={job} />}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+interface RowProps {
+  readonly reading: KeptReading;
+  readonly decimals: number | undefined;
+}
+
+function Row({ reading, decimals }: RowProps) {
+  const { label, value, unit, verdict, lower, upper } = reading;
+  return (
+    <>
+      <span class="reading-label">{label}</span>
+      <span class="reading-value">{sizeText(value, unit, decimals)}</span>
+      {lower !== undefined && upper !== undefined && (
+        <span class="reading-limits">
+          {sizeText(lower, '', decimals)} to {sizeText(upper, unit, decimals)}
+        </span>
+      )}
+      {verdict && <span class="reading-verdict">{VERDICTS[verdict]}</span>}
+    </>
+  );
+}
+
+/** Only readings that end a size are drawn: between passes every one is above its limits. */
+function Bar({ reading, job }: { readonly reading: KeptReading; readonly job: Job | null }) {
+  const step = job?.flow.steps.get(reading.step);
+  const { lower, upper, value, verdict, label, unit } = reading;
+  if (lower === undefined || upper === undefined || step?.kind !== 'inspect') return null;
+  return (
+    <ToleranceBar
+      title={label}
+      lower={lower}
+      upper={upper}
+      reading={value}
+      side={step.side}
+      verdict={verdict}
+      decimals={decimalsOf(reading, job)}
+      unit={unit}
+    />
+  );
+}
+
+function decimalsOf({ step: id }: KeptReading, job: Job | null): number | undefined {
+  const step = job?.flow.steps.get(id);
+  if (!job || !step || !('reading' in step)) return undefined;
+  return formatOf(step.reading.quantity as Quantity, job.card.units, step.reading).decimals;
+}

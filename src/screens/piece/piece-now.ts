@@ -1,0 +1,105 @@
+/** The piece of a job as far as it has come: which features are cut, which one is being cut, what they measured. Pure. */
+
+import {
+  type Job,
+  judge,
+  limitsOf,
+  type Readings,
+  type Step,
+  type ValueRef,
+} from '../../flow/index.ts';
+import type { FeatureState, Piece, PieceReading, PieceState } from '../drawing/piece.ts';
+import { type LooseFeature, readPiece } from '../drawing/read-piece.ts';
+import { mainLine } from './main-line.ts';
+
+export interface PieceNow {
+  readonly piece: Piece;
+  readonly state: PieceState;
+}
+
+type FileFeature = NonNullable<Job['flow']['file']['piece']>['features'][number];
+
+/**
+ * `step` is where the run stands, "end" when it is over. Null for a flow that makes no piece, or when its
+ * stock is not known. Readings in base units.
+ */
+export function pieceNow(job: Job, step: string, readings: Readings): PieceNow | null {
+  const file = job.flow.file.piece;
+  if (!file) return null;
+  const diameter = job.numbers.number(file.stockDiameter, readings);
+  const length = job.numbers.number(file.stockLength, readings);
+  if (diameter === undefined || length === undefined) return null;
+  const loose = file.features.map((feature) => looseOf(job, feature, readings));
+  const { piece } = readPiece({ diameter, length, facing: facingOf(loose, length) }, loose);
+  const cut = cutSoFar(job, step, readings);
+  const states = file.features.map((feature) => [feature.id, stateOf(job, feature, readings, cut)]);
+  return { piece, state: Object.fromEntries(states) };
+}
+
+const NUMBERS = [
+  ...(['from', 'to', 'depth', 'diameter', 'largeDiameter', 'smallDiameter'] as const),
+  ...(['size', 'angle', 'pointAngle', 'lower', 'upper'] as const),
+];
+
+function looseOf(job: Job, feature: FileFeature, readings: Readings): LooseFeature {
+  const numbers = NUMBERS.map((name) => {
+    const ref = feature[name];
+    return [name, ref && job.numbers.number(ref, readings)];
+  });
+  const { kind, id, end, designation } = feature;
+  return { kind, id, end, designation, ...Object.fromEntries(numbers) };
+}
+
+/** A little of what is over stands in front of the finished face; it is drawn, not measured. */
+function facingOf(loose: readonly LooseFeature[], length: number): number {
+  const reach = Math.max(0, ...loose.map(({ to }) => to ?? 0));
+  return Math.min(Math.max((length - reach) / 2, 0), 2);
+}
+
+interface Cut {
+  readonly now: ReadonlySet<string>;
+  readonly done: ReadonlySet<string>;
+}
+
+/** Off the main line, such as on the way to scrap, only what was measured before counts as cut. */
+function cutSoFar(job: Job, step: string, readings: Readings): Cut {
+  const line = mainLine(job.flow.file);
+  const steps = line.flatMap((id) => job.flow.steps.get(id) ?? []);
+  const at = line.indexOf(step);
+  const lastRead = steps.findLastIndex(
+    (one) => 'reading' in one && readings[one.reading.id] !== undefined,
+  );
+  const past = at >= 0 ? steps.slice(0, at) : steps.slice(0, lastRead + 1);
+  return {
+    now: new Set(job.flow.steps.get(step)?.makes ?? []),
+    done: new Set(past.flatMap((one) => one.makes)),
+  };
+}
+
+function stateOf(job: Job, feature: FileFeature, readings: Readings, cut: Cut): FeatureState {
+  const state = cut.now.has(feature.id) ? 'now' : cut.done.has(feature.id) ? 'done' : 'stock';
+  const reading = readingOf(job, feature, readings);
+  return reading ? { state, reading } : { state };
+}
+
+function readingOf(job: Job, feature: FileFeature, readings: Readings): PieceReading | undefined {
+  const value = feature.reading === undefined ? undefined : readings[feature.reading];
+  const step = [...job.flow.steps.values()].find(
+    (one) => 'reading' in one && one.reading.id === feature.reading,
+  );
+  if (value === undefined || !step) return undefined;
+  const of = isLength(step, feature) ? 'length' : 'diameter';
+  if (step.kind !== 'inspect' && step.kind !== 'passes') return { value, of };
+  const limits = limitsOf(step, job.numbers, readings);
+  return { value, of, ...(limits ? { verdict: judge(value, limits, step.side) } : {}) };
+}
+
+/** A reading is of the length when it expects what the feature calls its depth or its end. */
+function isLength(step: Step, feature: FileFeature): boolean {
+  const expected = 'reading' in step ? step.reading.expected : undefined;
+  return same(expected, feature.depth) || same(expected, feature.to);
+}
+
+function same(one: ValueRef | undefined, other: ValueRef | undefined): boolean {
+  return one !== undefined && JSON.stringify(one) === JSON.stringify(other);
+}

@@ -1,0 +1,57 @@
+/** The flows one can run. What was left unfinished comes first. */
+
+import { Cautions } from '../frame/Cautions.tsx';
+import { Icon } from '../frame/Icon.tsx';
+import { addressOf } from '../route.ts';
+import type { ShelfEntry, WorldProps } from '../world.ts';
+import { Unfinished } from './Unfinished.tsx';
+
+export function Shelf({ world }: WorldProps) {
+  return (
+    <>
+      <Unfinished world={world} />
+      <section class="stack" aria-labelledby="shelf-title">
+        <h1 id="shelf-title">What are you making?</h1>
+        <ul class="shelf">
+          {world.shelf.map((entry) => (
+            <FlowCard key={entry.id} entry={entry} />
+          ))}
+        </ul>
+      </section>
+      <Before entries={world.shelf} />
+    </>
+  );
+}
+
+function FlowCard({ entry }: { readonly entry: ShelfEntry }) {
+  return (
+    <li class="card flow-card">
+      <p class="kind-name">{entry.kindTitle}</p>
+      <h2>{entry.title}</h2>
+      <p>{entry.about}</p>
+      <p class="hint">
+        {entry.steps} steps · revision {entry.revision}
+      </p>
+      <a
+        class="button main tall"
+        href={addressOf({ at: 'begin', flow: entry.id })}
+        aria-label={`Begin: ${entry.title}`}
+      >
+        Begin
+        <Icon name="next" />
+      </a>
+    </li>
+  );
+}
+
+/** The cautions of the machine kinds that stand on the Shelf, each once. */
+function Before({ entries }: { readonly entries: readonly ShelfEntry[] }) {
+  const lines = entries.flatMap((entry) => entry.cautions);
+  if (lines.length === 0) return null;
+  return (
+    <section class="stack" aria-labelledby="before-title">
+      <h2 id="before-title">Before anything turns</h2>
+      <Cautions lines={[...new Set(lines)]} />
+    </section>
+  );
+}

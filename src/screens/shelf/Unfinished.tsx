@@ -1,0 +1,58 @@
+/** Runs that were broken off, offered before anything new. */
+
+import { useCallback } from 'preact/hooks';
+import type { RunHead } from '../../bench/index.ts';
+import { Icon } from '../frame/Icon.tsx';
+import { whenText } from '../logbook/when.ts';
+import { addressOf } from '../route.ts';
+import { useAwaited } from '../use-changes.ts';
+import type { AppWorld, WorldProps } from '../world.ts';
+import { placeOfRun } from './run-place.ts';
+
+/** More than these stand in the Logbook only. */
+const MOST_SHOWN = 3;
+
+interface OpenRun {
+  readonly head: RunHead;
+  readonly place: string | null;
+}
+
+export function Unfinished({ world }: WorldProps) {
+  const open = useAwaited(
+    useCallback(() => openRuns(world), [world]),
+    [world],
+  );
+  if (open.is !== 'here' || open.value.length === 0) return null;
+  return (
+    <section class="stack" aria-label="Unfinished">
+      {open.value.map((run) => (
+        <GoOn key={run.head.id} {...run} />
+      ))}
+    </section>
+  );
+}
+
+async function openRuns(world: AppWorld): Promise<readonly OpenRun[]> {
+  const heads = (await world.runs()).filter((head) => head.status === 'open').slice(0, MOST_SHOWN);
+  const runs = await Promise.all(heads.map((head) => world.read(head.id)));
+  return runs.flatMap((run) => (run ? [{ head: run.head, place: placeOfRun(run) }] : []));
+}
+
+function GoOn({ head, place }: OpenRun) {
+  return (
+    <a class="go-on" href={addressOf({ at: 'run', run: head.id })}>
+      <span class="go-on-text">
+        <strong>Go on with {head.flowTitle}</strong>
+        <span>
+          {place === null ? 'Not finished' : sentence(place)} · {head.operator} ·{' '}
+          {whenText(head.startedAt)}
+        </span>
+      </span>
+      <Icon name="next" />
+    </a>
+  );
+}
+
+function sentence(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

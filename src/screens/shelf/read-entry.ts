@@ -1,0 +1,26 @@
+/** A flow of the Shelf, read. The text is read once, however often the screen is drawn. */
+
+import { type Flow, faultText, readFlow, readKind } from '../../flow/index.ts';
+import type { ShelfEntry } from '../world.ts';
+
+export type ReadEntry =
+  | { readonly ok: true; readonly flow: Flow }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+const known = new WeakMap<ShelfEntry, ReadEntry>();
+
+export function readEntry(entry: ShelfEntry): ReadEntry {
+  const old = known.get(entry);
+  if (old) return old;
+  const read = readAnew(entry);
+  known.set(entry, read);
+  return read;
+}
+
+function readAnew(entry: ShelfEntry): ReadEntry {
+  const kind = readKind(entry.kindTitle, entry.kind);
+  if (!kind.ok) return { ok: false, faults: kind.faults.map(faultText) };
+  const flow = readFlow(entry.title, entry.flow, new Map([[kind.value.id, kind.value]]));
+  if (!flow.ok) return { ok: false, faults: flow.faults.map(faultText) };
+  return { ok: true, flow: flow.flow };
+}

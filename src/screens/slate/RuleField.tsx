@@ -1,0 +1,83 @@
+/** One input of a rule: a number with its unit, a list, a choice or a word. */
+
+import { type RuleInput, unitsOf } from '../../trade/index.ts';
+import { type FieldText, rangeOfInput, wordsOf } from './question.ts';
+
+interface RuleFieldProps {
+  readonly input: RuleInput;
+  readonly field: FieldText;
+  readonly fault: string | undefined;
+  readonly onField: (field: FieldText) => void;
+}
+
+export function RuleField(props: RuleFieldProps) {
+  const { input, field, fault } = props;
+  const id = `slate-${input.name}`;
+  const hint = [input.meaning, rangeOfInput(input, field.unit)].filter(Boolean).join('; ');
+  return (
+    <div class="field">
+      <label for={id}>
+        {wordsOf(input.name)}
+        {isFree(input) && <span class="hint"> if known</span>}
+      </label>
+      {input.kind === 'choice' ? <Choice {...props} id={id} /> : <Text {...props} id={id} />}
+      <p class={fault === undefined ? 'hint' : 'fault'} id={`${id}-hint`}>
+        {fault ?? hint}
+      </p>
+    </div>
+  );
+}
+
+function isFree(input: RuleInput): boolean {
+  return input.optional === true && !('default' in input && input.default !== undefined);
+}
+
+type WithId = RuleFieldProps & { readonly id: string };
+
+function Choice({ input, field, onField, id }: WithId) {
+  if (input.kind !== 'choice') return null;
+  return (
+    <select
+      id={id}
+      value={field.text}
+      aria-describedby={`${id}-hint`}
+      onChange={(event) => onField({ ...field, text: event.currentTarget.value })}
+    >
+      {isFree(input) && <option value="">not known</option>}
+      {input.options.map((option) => (
+        <option key={option} value={option}>
+          {option.replaceAll('-', ' ')}
+        </option>
+      ))}
+    </select>
+  );
+}
+
+function Text({ input, field, fault, onField, id }: WithId) {
+  const units = 'quantity' in input ? unitsOf(input.quantity).filter((unit) => unit !== '') : [];
+  return (
+    <div class="with-unit">
+      <input
+        id={id}
+        value={field.text}
+        autocomplete="off"
+        inputMode={input.kind === 'number' ? 'decimal' : 'text'}
+        placeholder={input.kind === 'text' ? input.example : undefined}
+        aria-invalid={fault !== undefined}
+        aria-describedby={`${id}-hint`}
+        onInput={(event) => onField({ ...field, text: event.currentTarget.value })}
+      />
+      {units.length > 0 && (
+        <select
+          aria-label={`Unit of ${wordsOf(input.name).toLowerCase()}`}
+          value={field.unit}
+          onChange={(event) => onField({ ...field, unit: event.currentTarget.value })}
+        >
+          {units.map((unit) => (
+            <option key={unit}>{unit}</option>
+          ))}
+        </select>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,152 @@
+/** How the page looks, speaks and hears. Every change counts at once and is kept on this device. */
+
+import type { ComponentChildren } from 'preact';
+import type { AppWorld, EarChoice, Settings, WorldProps } from '../world.ts';
+
+export function SettingsForm({ world }: WorldProps) {
+  return (
+    <section class="stack" aria-labelledby="settings-title">
+      <h2 id="settings-title">Settings</h2>
+      <div class="settings">
+        <Look world={world} />
+        <Speech world={world} />
+        <Hearing world={world} />
+      </div>
+    </section>
+  );
+}
+
+const THEMES: readonly (readonly [Settings['theme'], string])[] = [
+  ['auto', 'As the device'],
+  ['light', 'Light'],
+  ['dark', 'Dark'],
+];
+
+function Look({ world }: WorldProps) {
+  const settings = world.settings();
+  return (
+    <Group title="Look">
+      <Choices
+        name="theme"
+        label="Light or dark"
+        options={THEMES}
+        chosen={settings.theme}
+        onChoose={(theme) => void world.change({ theme })}
+      />
+      <Slider world={world} name="textSize" label="Size of text" min={0.8} max={2} step={0.1} />
+    </Group>
+  );
+}
+
+function Speech({ world }: WorldProps) {
+  const { mouth } = world.settings();
+  return (
+    <Group title="Mouth">
+      <Choices
+        name="mouth"
+        label="Voice"
+        options={world.mouths().map(({ id, name }) => [id, name] as const)}
+        chosen={mouth}
+        onChoose={(chosen) => void world.change({ mouth: chosen })}
+      />
+      <Slider world={world} name="rate" label="Speed of speech" min={0.6} max={1.8} step={0.1} />
+      <Slider world={world} name="volume" label="Loudness" min={0.1} max={1} step={0.1} />
+      <Slider world={world} name="pitch" label="Pitch" min={0.5} max={1.5} step={0.1} />
+    </Group>
+  );
+}
+
+const LEAVES: Readonly<Record<EarChoice['soundLeavesDevice'], string>> = {
+  no: 'Sound does not leave this device.',
+  yes: 'Sound leaves this device: the service that recognises it hears what the microphone hears.',
+  may: 'Sound may leave this device, as the browser decides.',
+};
+
+function Hearing({ world }: WorldProps) {
+  const { ear } = world.settings();
+  const ears = world.ears();
+  const chosen = ears.find((one) => one.id === ear);
+  return (
+    <Group title="Ear">
+      <Choices
+        name="ear"
+        label="What listens"
+        options={ears.map(({ id, name }) => [id, name] as const)}
+        chosen={ear}
+        onChoose={(id) => void world.change({ ear: id })}
+      />
+      <p class="hint" role="status">
+        {chosen && `${chosen.about} ${LEAVES[chosen.soundLeavesDevice]} `}
+        Sound is never stored.
+      </p>
+    </Group>
+  );
+}
+
+function Group(props: { readonly title: string; readonly children: ComponentChildren }) {
+  return (
+    <div class="card stack">
+      <h3>{props.title}</h3>
+      {props.children}
+    </div>
+  );
+}
+
+interface ChoicesProps<Id extends string> {
+  readonly name: string;
+  readonly label: string;
+  readonly options: readonly (readonly [Id, string])[];
+  readonly chosen: string;
+  readonly onChoose: (id: Id) => void;
+}
+
+function Choices<Id extends string>({ name, label, options, chosen, onChoose }: ChoicesProps<Id>) {
+  return (
+    <fieldset class="pick">
+      <legend>{label}</legend>
+      {options.map(([id, text]) => (
+        <label key={id} class="pick-one">
+          <input
+            type="radio"
+            name={name}
+            value={id}
+            checked={id === chosen}
+            onChange={() => onChoose(id)}
+          />
+          <span>{text}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+interface SliderProps {
+  readonly world: AppWorld;
+  readonly name: 'textSize' | 'rate' | 'volume' | 'pitch';
+  readonly label: string;
+  readonly min: number;
+  readonly max: number;
+  readonly step: number;
+}
+
+function Slider({ world, name, label, min, max, step }: SliderProps) {
+  const value = world.settings()[name];
+  const id = `setting-${name}`;
+  return (
+    <div class="field">
+      <label for={id} class="slider-label">
+        <span>{label}</span>
+        <output for={id}>{Math.round(value * 100)} %</output>
+      </label>
+      <input
+        id={id}
+        type="range"
+        min={min}
+        max={max}
+        step={step}
+        value={value}
+        onChange={(event) => void world.change({ [name]: Number(event.currentTarget.value) })}
+      />
+    </div>
+  );
+}

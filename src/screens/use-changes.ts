@@ -1,0 +1,38 @@
+/** Ties a screen to something outside that changes by itself. */
+
+import { useEffect, useReducer, useState } from 'preact/hooks';
+
+/** Draws the screen anew after every change, until the screen is gone. */
+export function useChanges(subscribe: ((changed: () => void) => () => void) | null): void {
+  const [, redraw] = useReducer((count: number) => count + 1, 0);
+  useEffect(() => {
+    if (subscribe === null) return;
+    return subscribe(() => redraw(undefined));
+  }, [subscribe]);
+}
+
+export type Awaited<T> =
+  | { readonly is: 'waiting' }
+  | { readonly is: 'here'; readonly value: T }
+  | { readonly is: 'failed'; readonly why: string };
+
+/** What a promise gives, asked again when one of `when` changes. A late answer to an old question is dropped. */
+export function useAwaited<T>(ask: () => Promise<T>, when: readonly unknown[]): Awaited<T> {
+  const [answer, setAnswer] = useState<Awaited<T>>({ is: 'waiting' });
+  useEffect(() => {
+    let wanted = true;
+    setAnswer({ is: 'waiting' });
+    ask().then(
+      (value) => wanted && setAnswer({ is: 'here', value }),
+      (error: unknown) => wanted && setAnswer({ is: 'failed', why: sentenceOf(error) }),
+    );
+    return () => {
+      wanted = false;
+    };
+  }, when);
+  return answer;
+}
+
+export function sentenceOf(error: unknown): string {
+  return error instanceof Error ? error.message : String(error);
+}
