@@ -1,12 +1,13 @@
 /** A machine card: what one real machine in one shop can do. Its limits always rule. */
 
 import { z } from 'zod';
-import { idShape, sentenceShape } from './words-shape.ts';
+import { idShape, schemaShape, sentenceShape } from './words-shape.ts';
 
 /** A number with its unit, as on the machine's plate: "0.02 mm", "2000 rpm", "1.1 kW". */
 const measureShape = z.string().min(1).max(30);
 
 export const cardShape = z.strictObject({
+  $schema: schemaShape,
   followrest: z.literal('machine-card'),
   version: z.literal(1),
   id: idShape,

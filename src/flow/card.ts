@@ -2,8 +2,9 @@
 
 import { parseMeasure, type Quantity, type RuleValue } from '../trade/index.ts';
 import type { CardFile } from './card-shape.ts';
-import { type Fault, pathText } from './fault.ts';
+import type { Fault } from './fault.ts';
 import { type FileResult, readCardFile } from './read-file.ts';
+import { inOrder } from './source.ts';
 
 /** What a flow can take from a card by {"card": name}, with the quantity of each. */
 export const cardFields: Readonly<Record<string, Quantity | 'word' | 'speeds' | 'feeds'>> = {
@@ -39,7 +40,7 @@ export function readCard(file: string, text: string): FileResult<Card> {
   const values = cardValues(read.value, (path, message) =>
     faults.push(read.source.fault(path, message)),
   );
-  if (faults.length > 0) return { ok: false, faults };
+  if (faults.length > 0) return { ok: false, faults: inOrder(faults) };
   const { id, title, machineKind, units } = read.value;
   return { ok: true, value: { id, title, machineKind, units, values }, source: read.source };
 }
@@ -92,7 +93,7 @@ function measure(
     complain(path, read.fault);
     return 0;
   }
-  if (read.value <= 0) complain(path, `${pathText(path)} must be above zero, found "${text}".`);
+  if (read.value <= 0) complain(path, `It must be above zero, found "${text}".`);
   return read.value;
 }
 

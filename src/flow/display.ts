@@ -1,7 +1,8 @@
 /** In which unit and with how many decimals a value is shown and spoken on this machine. */
 
-import { baseUnitOf, findRule, fromBase, type Quantity } from '../trade/index.ts';
+import { baseUnitOf, findRule, findUnit, fromBase, type Quantity } from '../trade/index.ts';
 import type { Card } from './card.ts';
+import { constantQuantity } from './constant.ts';
 import type { Flow } from './resolve.ts';
 import { meaningOf } from './scope.ts';
 import type { ValueRef } from './words-shape.ts';
@@ -62,11 +63,24 @@ export function displayOf(
   flow: Flow,
   units: Card['units'],
 ): { readonly quantity: Quantity; readonly format: Format } | undefined {
-  if ('is' in ref) return undefined;
+  if ('is' in ref) return displayOfConstant(ref.is, ref.unit, units);
   const meaning = meaningOf(ref, flow.scope);
   if (typeof meaning === 'string' || meaning.kind !== 'number') return undefined;
   const { quantity } = meaning;
   return { quantity, format: formatOf(quantity, units, askedFor(ref, flow)) };
+}
+
+/** A constant keeps the unit and the decimals it is written with, and turns to inches on an inch machine. */
+function displayOfConstant(
+  value: number,
+  unit: string,
+  units: Card['units'],
+): { readonly quantity: Quantity; readonly format: Format } | undefined {
+  const quantity = constantQuantity(unit);
+  const name = quantity && findUnit(unit, quantity)?.name;
+  if (quantity === undefined || name === undefined) return undefined;
+  const decimals = Math.min(4, (String(value).split('.')[1] ?? '').length);
+  return { quantity, format: formatOf(quantity, units, { unit: name, decimals }) };
 }
 
 function askedFor(

@@ -35,23 +35,14 @@ export function figureOf(
   if (value === undefined || Array.isArray(value)) return undefined;
   if (typeof value === 'string') return wordFigure(id, label, value);
   const display = displayOf(ref, job.flow, job.card.units);
-  const shown =
-    display && typeof value === 'number'
-      ? shownAs(value, display.quantity, display.format)
-      : constantShown(ref);
-  if (!shown) return undefined;
+  if (!display || typeof value !== 'number') return undefined;
+  const shown = shownAs(value, display.quantity, display.format);
   return { id, label, ...texts(shown), ...behind(job, snapshot, ref) };
 }
 
 function wordFigure(id: string, label: string, word: string): Figure {
   const text = word.replaceAll('-', ' ');
   return { id, label, text, spoken: text };
-}
-
-function constantShown(ref: ValueRef): Shown | undefined {
-  if (!('is' in ref)) return undefined;
-  const decimals = (String(ref.is).split('.')[1] ?? '').length;
-  return { value: ref.is, unit: ref.unit, decimals };
 }
 
 function texts(shown: Shown): { text: string; spoken: string } {

@@ -5,6 +5,7 @@ import {
   idShape,
   nameShape,
   phraseShape,
+  schemaShape,
   sentenceShape,
   valueShape,
   wantedFactsShape,
@@ -212,6 +213,7 @@ const featureShape = z.strictObject({
 });
 
 export const flowShape = z.strictObject({
+  $schema: schemaShape,
   followrest: z.literal('flow'),
   version: z.literal(1),
   id: idShape,

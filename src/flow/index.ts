@@ -6,6 +6,7 @@
 export { askedFacts, type FactAnswer, reportable } from './asked.ts';
 export { type Card, cardFields, readCard } from './card.ts';
 export { type CardFile, cardShape } from './card-shape.ts';
+export { type Ask, asks } from './command-words.ts';
 export { compileJob, type FlowMachine, type Job, type JobResult } from './compile.ts';
 export { type Condition, conditionShape } from './condition-shape.ts';
 export { formatOf, type Shown, shownAs } from './display.ts';
@@ -47,17 +48,11 @@ export {
   stepJob,
 } from './position.ts';
 export { type FileResult, readFlowFile, readFlowValue } from './read-file.ts';
+export { readingsBehind } from './readings-behind.ts';
 export { type Flow, type FlowResult, readFlow, resolveFlow } from './resolve.ts';
 export { commonMoments, readKind } from './resolve-kind.ts';
-export { readingsBehind } from './resolve-steps.ts';
-export {
-  type Ask,
-  asks,
-  type SaidItem,
-  type SaidList,
-  type SaidNumber,
-  saidList,
-} from './said-list.ts';
+
+export { type SaidItem, type SaidList, type SaidNumber, saidList } from './said-list.ts';
 export { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
 export type { StepPlan } from './step-plan.ts';
 export { judge, type Limits, limitsOf, plausibleRange, type Verdict } from './verdict.ts';

@@ -2,7 +2,13 @@
 
 import { z } from 'zod';
 import { conditionShape } from './condition-shape.ts';
-import { idShape, phraseShape, sentenceShape, wantedFactsShape } from './words-shape.ts';
+import {
+  idShape,
+  phraseShape,
+  schemaShape,
+  sentenceShape,
+  wantedFactsShape,
+} from './words-shape.ts';
 
 const factStateShape = z.strictObject({
   id: idShape,
@@ -75,6 +81,7 @@ const walkShape = z.strictObject({
 });
 
 export const kindShape = z.strictObject({
+  $schema: schemaShape,
   followrest: z.literal('machine-kind'),
   version: z.literal(1),
   id: idShape,

@@ -3,16 +3,16 @@
 import {
   answerRule,
   findRule,
-  findUnit,
+  type Quantity,
   type RuleAnswer,
   type RuleValue,
   type RuleValues,
-  toBase,
 } from '../trade/index.ts';
 import type { Card } from './card.ts';
+import { constantInBase } from './constant.ts';
 import type { FlowInput } from './flow-shape.ts';
+import { readingsBehind } from './readings-behind.ts';
 import type { Flow } from './resolve.ts';
-import { readingsBehind } from './resolve-steps.ts';
 import type { ValueRef } from './words-shape.ts';
 
 /** Input name → number in base unit, or the chosen word. */
@@ -22,10 +22,13 @@ export type Readings = Readonly<Record<string, number>>;
 
 export interface Numbers {
   readonly inputs: JobInputs;
-  /** The value in base units, or undefined when a reading behind it is not taken or a rule refuses. */
-  value(ref: ValueRef, readings: Readings): RuleValue | undefined;
+  /**
+   * The value in base units, or undefined when a reading behind it is not taken or a rule refuses.
+   * `quantity` is what the place wants: "um" is a roughness in one place and a length in another.
+   */
+  value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined;
   /** The same where only a number makes sense. */
-  number(ref: ValueRef, readings: Readings): number | undefined;
+  number(ref: ValueRef, readings: Readings, quantity?: Quantity): number | undefined;
   /** The whole answer of a working: value, line of working, the limit that ruled, or why there is none. */
   working(id: string, readings: Readings): RuleAnswer;
 }
@@ -86,7 +89,7 @@ function inputFault(input: FlowInput, value: number | string | undefined): strin
 type NumberInput = Exclude<FlowInput, { options: string[] }>;
 
 function inBase(input: NumberInput, value: number): number {
-  return constant(value, input.unit, input.quantity);
+  return constantInBase(value, input.unit, input.quantity as Quantity);
 }
 
 function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
@@ -95,11 +98,11 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
   const fixed = new Map<string, RuleAnswer>();
 
   function working(id: string, readings: Readings): RuleAnswer {
-    const cache =
-      readingsBehind({ working: id }, flow.scope).length === 0 ? fixed : cacheFor(readings);
+    const free = readingsBehind({ working: id }, flow.scope).length === 0;
+    const cache = free ? fixed : cacheFor(readings);
     const old = cache.get(id);
     if (old) return old;
-    const answer = answer1(id, readings);
+    const answer = answerAnew(id, readings);
     cache.set(id, answer);
     return answer;
   }
@@ -110,28 +113,25 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
     return cache;
   }
 
-  function answer1(id: string, readings: Readings): RuleAnswer {
+  function answerAnew(id: string, readings: Readings): RuleAnswer {
     const file = flow.scope.workings.get(id);
     const rule = file && findRule(file.rule);
     if (!file || !rule) return { ok: false, fault: `There is no working "${id}".` };
     const given: Record<string, RuleValue> = {};
     for (const [name, ref] of Object.entries(file.given)) {
-      const quantity = rule.inputs.find((input) => input.name === name);
-      const found =
-        'is' in ref && quantity?.kind === 'number'
-          ? constant(ref.is, ref.unit, quantity.quantity)
-          : value(ref, readings);
+      const input = rule.inputs.find((one) => one.name === name);
+      const found = value(ref, readings, input?.kind === 'number' ? input.quantity : undefined);
       if (found !== undefined) given[name] = found;
     }
     return answerRule(rule, given as RuleValues);
   }
 
-  function value(ref: ValueRef, readings: Readings): RuleValue | undefined {
+  function value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined {
     if ('input' in ref) return inputs[ref.input];
     if ('reading' in ref) return readings[ref.reading];
     if ('card' in ref) return card.values[ref.card];
     if ('word' in ref) return ref.word;
-    if ('is' in ref) return constant(ref.is, ref.unit);
+    if ('is' in ref) return constantInBase(ref.is, ref.unit, quantity);
     const answer = working(ref.working, readings);
     if (!answer.ok) return undefined;
     return ref.part === undefined ? answer.value : answer.parts?.[ref.part]?.value;
@@ -141,27 +141,9 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
     inputs,
     value,
     working,
-    number: (ref, readings) => {
-      const found = value(ref, readings);
+    number: (ref, readings, quantity) => {
+      const found = value(ref, readings, quantity);
       return typeof found === 'number' ? found : undefined;
     },
   };
-}
-
-const constantOrder = [
-  'length',
-  'angle',
-  'spindleSpeed',
-  'feedPerRev',
-  'surfaceSpeed',
-  'feedRate',
-  'time',
-] as const;
-
-/** A constant in its base unit. Without a quantity, the unit tells: every unit of length is one only. */
-function constant(value: number, unit: string, quantity?: string): number {
-  const found = [quantity, ...constantOrder].find(
-    (one) => one !== undefined && findUnit(unit, one as 'length') !== undefined,
-  );
-  return found === undefined ? value : toBase(value, unit, found as 'length');
 }

@@ -40,27 +40,34 @@ function readShape<T>(source: Source, shape: z.ZodType<T>, what: string): FileRe
   if (wrong) return { ok: false, faults: [wrong] };
   const parsed = shape.safeParse(source.value);
   if (parsed.success) return { ok: true, value: parsed.data, source };
-  return { ok: false, faults: shapeFaults(source, parsed.error) };
+  return { ok: false, faults: shapeFaults(source, shape, parsed.error) };
 }
+
+const kindsOfFile = ['flow', 'machine-kind', 'machine-card'];
 
 /** Said first and alone: with the wrong kind of file, every other fault is noise. */
 function wrongKindOfFile(source: Source, what: string): Fault | undefined {
   const value = source.value;
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    return source.fault([], `Expected an object with "followrest": "${what}".`);
+    return source.fault([], `The file must be one object: { "followrest": "${what}", … }.`);
   }
   const { followrest, version } = value as { followrest?: unknown; version?: unknown };
   const place = (key: string): Path => (Object.hasOwn(value, key) ? [key] : []);
-  if (followrest !== what) {
-    const came = followrest === undefined ? 'no such key' : JSON.stringify(followrest);
-    return source.fault(place('followrest'), `Expected "followrest": "${what}", found ${came}.`);
+  if (followrest !== what) return source.fault(place('followrest'), otherKind(followrest, what));
+  if (version === 1) return undefined;
+  return source.fault(
+    place('version'),
+    version === undefined
+      ? 'The version is missing. Add "version": 1 under "followrest".'
+      : `Version ${JSON.stringify(version)} cannot be read: this tool reads "version": 1.`,
+  );
+}
+
+function otherKind(came: unknown, what: string): string {
+  if (came === undefined) {
+    return `What the file is must be said first. Add "followrest": "${what}" at the top.`;
   }
-  if (version !== 1) {
-    const came = version === undefined ? 'none' : JSON.stringify(version);
-    return source.fault(
-      place('version'),
-      `Expected "version": 1, found ${came}. This tool reads version 1 only.`,
-    );
-  }
-  return undefined;
+  return typeof came === 'string' && kindsOfFile.includes(came)
+    ? `This file is a ${came}; a ${what} is wanted here. Choose another file.`
+    : `Expected "followrest": "${what}", found ${JSON.stringify(came)}.`;
 }

@@ -2,12 +2,15 @@
 
 import { phaseNames, settleItem } from './chart-arrows.ts';
 import type { Condition } from './condition-shape.ts';
+import { unknownState } from './events.ts';
 import type { Fault, Path } from './fault.ts';
 import type { MachineKind } from './kind-shape.ts';
 import { listed, suggestion } from './nearest.ts';
 import type { FileResult } from './read-file.ts';
 import { readKindFile } from './read-file.ts';
+import { checkKindPhrases } from './resolve-phrases.ts';
 import type { Complain } from './resolve-values.ts';
+import { inOrder } from './source.ts';
 
 /** Moments every machine kind has: they follow from what a step does. */
 export const commonMoments = [
@@ -28,16 +31,24 @@ export function readKind(file: string, text: string): FileResult<MachineKind> {
   if (!read.ok) return read;
   const faults: Fault[] = [];
   checkKind(read.value, (path, message) => faults.push(read.source.fault(path, message)));
-  return faults.length > 0 ? { ok: false, faults } : read;
+  return faults.length > 0 ? { ok: false, faults: inOrder(faults) } : read;
 }
 
 export function checkKind(kind: MachineKind, complain: Complain): void {
+  checkKindPhrases(kind, complain);
   checkUnique(kind.facts, ['facts'], 'fact', complain);
   checkUnique(kind.hazards, ['hazards'], 'hazard', complain);
   checkUnique(kind.walks, ['walks'], 'walk', complain);
   checkUnique(kind.parts, ['parts'], 'part', complain);
   kind.facts.forEach((fact, index) => {
     checkUnique(fact.states, ['facts', index, 'states'], 'state', complain);
+    fact.states.forEach(({ id }, at) => {
+      if (id === unknownState)
+        complain(
+          ['facts', index, 'states', at, 'id'],
+          `"${id}" is what a fact is before anybody has answered. Give the state another id.`,
+        );
+    });
     if (fact.part !== undefined) checkPart(fact.part, kind, ['facts', index, 'part'], complain);
   });
   for (const [role, { fact, ...states }] of Object.entries(kind.roles)) {

@@ -1,11 +1,13 @@
 /** Checks that the steps of a flow meet: targets, facts, parts, values and words. */
 
-import type { Quantity } from '../trade/index.ts';
+import { findUnit, type Quantity, toBase } from '../trade/index.ts';
 import type { Path } from './fault.ts';
 import type { FlowFile, Reading, Step } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
 import { listed, suggestion } from './nearest.ts';
+import { readingsBehind } from './readings-behind.ts';
 import { checkMoment, checkPart, checkUnique, checkWanted } from './resolve-kind.ts';
+import { checkChoicePhrases } from './resolve-phrases.ts';
 import { namesIn } from './resolve-texts.ts';
 import { type Complain, checkRef, checkUnit } from './resolve-values.ts';
 import { meaningOf, readingOf, type Scope } from './scope.ts';
@@ -48,6 +50,7 @@ function checkStep(step: Step, path: Path, check: StepCheck): void {
     checkFactName(fact, [...path, 'remedies', fact], check);
   if (step.part !== undefined) checkPart(step.part, kind, [...path, 'part'], complain);
   if (step.moment !== undefined) checkMoment(step.moment, kind, [...path, 'moment'], complain);
+  checkGates(step, path, check);
   checkOwnChanges(step, path, check);
   checkTargets(step, path, check);
   checkFigures(step, path, check);
@@ -64,24 +67,55 @@ function checkFactName(fact: string, path: Path, { kind, complain }: StepCheck):
   );
 }
 
+/** What a step needs, fact by fact, with the place that asks for it. */
+function askedBy(step: Step, path: Path, { flow }: StepCheck): readonly Asked[] {
+  const gates = step.gates.flatMap((gate, index) =>
+    asked(flow.gates[gate] ?? {}, `the gate "${gate}"`, () => [...path, 'gates', index]),
+  );
+  return [...gates, ...asked(step.needs, '"needs"', (fact) => [...path, 'needs', fact])];
+}
+
+interface Asked {
+  readonly fact: string;
+  readonly state: string;
+  readonly by: string;
+  readonly path: Path;
+}
+
+function asked(wanted: WantedFacts, by: string, path: (fact: string) => Path): readonly Asked[] {
+  return Object.entries(wanted).map(([fact, state]) => ({ fact, state, by, path: path(fact) }));
+}
+
+/** Two gates that want different states of one fact could never both be met. */
+function checkGates(step: Step, path: Path, check: StepCheck): void {
+  const first = new Map<string, Asked>();
+  for (const now of askedBy(step, path, check)) {
+    const other = first.get(now.fact) ?? now;
+    first.set(now.fact, other);
+    if (other.state === now.state) continue;
+    check.complain(
+      now.path,
+      `Step "${step.id}" can never open: ${other.by} wants "${now.fact}" to be "${other.state}", ${now.by} wants it "${now.state}". Take one of them out.`,
+    );
+  }
+}
+
 /** A step cannot ask to be let in by a fact that it changes itself: after a hold nobody could answer it. */
 function checkOwnChanges(step: Step, path: Path, check: StepCheck): void {
-  const needs = stepNeeds(step, check.flow);
   const changed =
     step.kind === 'do' ? [...Object.keys(step.begins), ...Object.keys(step.ends)] : [];
-  for (const fact of changed) {
-    if (fact in needs)
+  const forgotten = check.kind.facts.filter((fact) => fact.handsForget).map((fact) => fact.id);
+  for (const { fact, by, path: place } of askedBy(step, path, check)) {
+    if (changed.includes(fact)) {
       check.complain(
-        path,
-        `Step "${step.id}" needs "${fact}" and changes it itself. Take it out of the gate, or ask for it in a step before.`,
+        place,
+        `Step "${step.id}" changes "${fact}" itself, so ${by} cannot ask for it. Take it out there, or ask for it in a step before.`,
       );
-  }
-  if (!handsIn(step)) return;
-  for (const fact of check.kind.facts) {
-    if (fact.handsForget && fact.id in needs) {
+    }
+    if (handsIn(step) && forgotten.includes(fact)) {
       check.complain(
-        path,
-        `Hands are in at step "${step.id}", so "${fact.id}" cannot be needed there: nobody can vouch for it while hands are near. Take it out of the gate.`,
+        place,
+        `Hands are in at step "${step.id}", so ${by} cannot ask for "${fact}": nobody can vouch for it while hands are near. Take it out there.`,
       );
     }
   }
@@ -108,6 +142,7 @@ function checkTargets(step: Step, path: Path, check: StepCheck): void {
     checkTarget(step, option.next, [...path, 'options', index, 'next'], check);
   });
   checkUnique(step.options, [...path, 'options'], 'option', check.complain);
+  checkChoicePhrases(step, check.kind, path, check.complain);
 }
 
 function checkTarget(step: Step, target: string, path: Path, { flow, complain }: StepCheck): void {
@@ -154,10 +189,29 @@ function checkReading(reading: Reading, step: Step, path: Path, check: StepCheck
     const value = reading[key];
     if (value) checkValue(value, quantity, [...place, key], step, check);
   }
+  const sizes = step as Partial<Record<(typeof sizeKeys)[number], ValueRef>>;
   for (const key of sizeKeys) {
-    const value = (step as Partial<Record<(typeof sizeKeys)[number], ValueRef>>)[key];
+    const value = sizes[key];
     if (value) checkValue(value, quantity, [...path, key], step, check);
   }
+  checkOrder([reading.min, reading.max], quantity, [...place, 'min'], check.complain);
+  checkOrder([sizes.lower, sizes.upper], quantity, [...path, 'lower'], check.complain);
+}
+
+/** Of two fixed sizes the lower must not be above the upper; worked-out ones are known only in the job. */
+function checkOrder(
+  [low, high]: readonly [ValueRef | undefined, ValueRef | undefined],
+  quantity: Quantity,
+  path: Path,
+  complain: Complain,
+): void {
+  if (!low || !high || !('is' in low) || !('is' in high)) return;
+  if (!findUnit(low.unit, quantity) || !findUnit(high.unit, quantity)) return;
+  if (toBase(low.is, low.unit, quantity) <= toBase(high.is, high.unit, quantity)) return;
+  complain(
+    path,
+    `The least value, ${low.is} ${low.unit}, is above the most, ${high.is} ${high.unit}. Exchange them.`,
+  );
 }
 
 function checkValue(
@@ -175,16 +229,6 @@ function checkValue(
     check.complain,
   );
   for (const reading of readingsBehind(ref, check.scope)) checkTaken(reading, step, path, check);
-}
-
-/** The readings a value is worked out from, through any number of workings. */
-export function readingsBehind(ref: ValueRef, scope: Scope): readonly string[] {
-  if ('reading' in ref) return scope.readings.has(ref.reading) ? [ref.reading] : [];
-  if (!('working' in ref)) return [];
-  const given = Object.values(scope.workings.get(ref.working)?.given ?? {});
-  return given
-    .filter((inner) => !('working' in inner && inner.working === ref.working))
-    .flatMap((inner) => readingsBehind(inner, scope));
 }
 
 /** A value may be used only where every path has taken the reading behind it. */

@@ -1,6 +1,7 @@
 /** Checks that every value of a flow comes from somewhere and is of the quantity that is wanted. */
 
 import {
+  baseUnitOf,
   findRule,
   findUnit,
   type Quantity,
@@ -50,11 +51,14 @@ function checkNumber(
 ): void {
   if (!checkUnit(input.quantity, input.unit, path, complain)) return;
   if (input.min > input.max) {
-    complain([...path, 'min'], `The least value ${input.min} is above the most, ${input.max}.`);
+    complain(
+      [...path, 'min'],
+      `The least value, ${input.min}, is above the most, ${input.max}. Exchange them.`,
+    );
   } else if (input.default < input.min || input.default > input.max) {
     complain(
       [...path, 'default'],
-      `The default ${input.default} is outside ${input.min} to ${input.max} ${input.unit}.`,
+      `The default ${input.default} is outside ${input.min} to ${input.max} ${input.unit}. Change it, or the range.`,
     );
   }
 }
@@ -90,7 +94,7 @@ export function checkWorkings(flow: FlowFile, scope: Scope, complain: Complain):
     if (!rule) {
       complain(
         [...path, 'rule'],
-        `There is no trade rule "${working.rule}".${suggestion(working.rule, ruleNames())}`,
+        `There is no trade rule "${working.rule}".${suggestion(working.rule, ruleNames()) || ' Choose one from the list of trade rules.'}`,
       );
     } else checkGiven(working, rule, scope, above, path, complain);
     above.add(working.id);
@@ -116,7 +120,7 @@ function checkGiven(
         `The rule "${rule.name}" takes no "${name}". It takes: ${listed(names)}.${suggestion(name, names)}`,
       );
     } else if ('working' in ref && scope.workings.has(ref.working) && !above.has(ref.working)) {
-      complain(place, `"${ref.working}" stands below "${working.id}". Move it above.`);
+      complain(place, belowSentence(working.id, ref.working));
     } else checkRuleInput(input, ref, scope, place, complain);
   }
   for (const input of rule.inputs) {
@@ -127,6 +131,12 @@ function checkGiven(
       `The rule "${rule.name}" needs "${input.name}": ${input.meaning}.`,
     );
   }
+}
+
+function belowSentence(id: string, used: string): string {
+  return id === used
+    ? `The working "${id}" cannot use itself. Take its value from somewhere else.`
+    : `"${used}" stands below "${id}". Workings are done from top to bottom: move "${used}" above.`;
 }
 
 function checkRuleInput(
@@ -144,7 +154,7 @@ function checkRuleInput(
     else if (input.kind === 'text' ? meaning.kind !== 'word' : !isList(meaning, input.quantity)) {
       complain(
         path,
-        `"${input.name}" wants ${input.kind === 'text' ? 'a word' : `a list of ${input.quantity}`}, found ${told(meaning)}.`,
+        `Expected ${input.kind === 'text' ? 'a word' : `a list of ${quantityTold(input.quantity)}`}, found ${told(meaning)}.`,
       );
     }
   }
@@ -179,7 +189,10 @@ function checkConstant(
 ): void {
   if (wanted === 'number') {
     if (!quantities.some((quantity) => findUnit(ref.unit, quantity))) {
-      complain([...path, 'unit'], `"${ref.unit}" is not a unit that is known.`);
+      complain(
+        [...path, 'unit'],
+        `"${ref.unit}" is not a unit that is known. Write one such as mm, rpm or mm/rev.`,
+      );
     }
   } else if ('words' in wanted) {
     complain(path, `Expected one of: ${listed(wanted.words)}; found a number.`);
@@ -196,7 +209,7 @@ function mismatch(meaning: Meaning, wanted: Wanted): string | undefined {
     return meaning.kind === 'number' ? undefined : `Expected a number, found ${told(meaning)}.`;
   if ('quantity' in wanted) {
     if (meaning.kind === 'number' && meaning.quantity === wanted.quantity) return undefined;
-    return `Expected ${wanted.quantity}, found ${told(meaning)}.`;
+    return `Expected ${quantityTold(wanted.quantity)}, found ${told(meaning)}.`;
   }
   if (meaning.kind !== 'word')
     return `Expected one of: ${listed(wanted.words)}; found ${told(meaning)}.`;
@@ -206,7 +219,11 @@ function mismatch(meaning: Meaning, wanted: Wanted): string | undefined {
 }
 
 function told(meaning: Meaning): string {
-  return meaning.kind === 'word'
-    ? 'a word'
-    : `${meaning.kind === 'list' ? 'a list of ' : ''}${meaning.quantity}`;
+  if (meaning.kind === 'word') return 'a word';
+  return `${meaning.kind === 'list' ? 'a list of ' : ''}${quantityTold(meaning.quantity)}`;
+}
+
+/** "surfaceSpeed (m/min)": the unit says more than the name. */
+function quantityTold(quantity: Quantity): string {
+  return `${quantity} (${baseUnitOf(quantity) || 'a plain number'})`;
 }

@@ -3,12 +3,13 @@
 import type { Fault } from './fault.ts';
 import type { FlowFile, Step } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
+import { listed, suggestion } from './nearest.ts';
 import { type FileResult, readFlowFile } from './read-file.ts';
 import { checkPiece } from './resolve-piece.ts';
 import { checkSteps, stepNeeds } from './resolve-steps.ts';
 import { type Complain, checkInputs, checkWorkings } from './resolve-values.ts';
 import { readingOf, type Scope, scopeOf } from './scope.ts';
-import type { Source } from './source.ts';
+import { inOrder, type Source } from './source.ts';
 import { type StepGraph, stepGraph } from './step-graph.ts';
 import type { WantedFacts } from './words-shape.ts';
 
@@ -46,10 +47,10 @@ export function resolveFlow(
   const complain: Complain = (path, message) => faults.push(source.fault(path, message));
   const kind = kinds.get(file.machineKind);
   if (!kind) {
-    const known = [...kinds.keys()].join(', ');
+    const known = [...kinds.keys()];
     complain(
       ['machineKind'],
-      `There is no machine kind "${file.machineKind}". There are: ${known}.`,
+      `There is no machine kind "${file.machineKind}".${suggestion(file.machineKind, known)} There are: ${listed(known)}.`,
     );
     return { ok: false, faults };
   }
@@ -94,8 +95,4 @@ function checkNames(file: FlowFile, complain: Complain): void {
     const reading = readingOf(step);
     if (reading) claim(reading.id, ['steps', index, 'reading']);
   });
-}
-
-function inOrder(faults: readonly Fault[]): readonly Fault[] {
-  return [...faults].sort((a, b) => a.line - b.line || a.column - b.column);
 }

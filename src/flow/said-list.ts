@@ -2,6 +2,7 @@
 
 import type { Quantity } from '../trade/index.ts';
 import { askedFacts, type FactAnswer, reportable } from './asked.ts';
+import { type Ask, asks, moves } from './command-words.ts';
 import type { Job } from './compile.ts';
 import { formatOf, shownAs } from './display.ts';
 import type { FlowEvent } from './events.ts';
@@ -9,19 +10,6 @@ import type { Reading, Step } from './flow-shape.ts';
 import { nextPass } from './pass.ts';
 import { accepts, type FlowSnapshot, planAt, positionOf } from './position.ts';
 import { plausibleRange } from './verdict.ts';
-
-/** Questions that change nothing in the chart: the bench answers them. */
-export const asks = {
-  repeat: ['repeat', 'say again'],
-  why: ['why'],
-  where: ['where am i'],
-  words: ['what can i say'],
-  speed: ['speed', 'what speed'],
-  feed: ['feed', 'what feed'],
-  depth: ['depth', 'what depth'],
-  left: ['how much is left'],
-} as const;
-export type Ask = keyof typeof asks;
 
 export interface SaidItem {
   /** Stable within a state: "next", "fact:guard:closed", "ask:repeat". */
@@ -59,7 +47,7 @@ export function saidList(job: Job, snapshot: FlowSnapshot): SaidList {
     items: [
       ...factItems(job, snapshot),
       ...choices(job, snapshot),
-      ...moves(snapshot),
+      ...moveItems(snapshot),
       ...troubles(job, snapshot),
       ...(Object.keys(asks) as Ask[]).map(ask),
     ],
@@ -72,24 +60,19 @@ function ask(name: Ask): SaidItem {
 }
 
 /** "next" and "carry on" are listed even where they are refused, since the refusal names what is missing. */
-function moves(snapshot: FlowSnapshot): readonly SaidItem[] {
+function moveItems(snapshot: FlowSnapshot): readonly SaidItem[] {
   const held = snapshot.hasTag('held');
-  const items: SaidItem[] = held ? [] : [move('next', ['next'])];
+  const items: SaidItem[] = held ? [] : [move('next')];
   if (held || accepts(snapshot, { type: 'carry-on' })) {
-    items.push(move('carry-on', ['carry on', ...(held ? ['next'] : [])]));
+    items.push(move('carry-on', held ? moves.next : []));
   }
-  if (accepts(snapshot, { type: 'back' })) items.push(move('back', ['back', 'go back']));
-  items.push(move('hold', ['hold']), {
-    id: 'stop',
-    kind: 'drill',
-    phrases: ['stop', 'stop stop'],
-    strict: false,
-    event: { type: 'stop' },
-  });
+  if (accepts(snapshot, { type: 'back' })) items.push(move('back'));
+  items.push(move('hold'), { ...move('stop'), kind: 'drill' });
   return items;
 }
 
-function move(type: 'next' | 'carry-on' | 'back' | 'hold', phrases: readonly string[]): SaidItem {
+function move(type: keyof typeof moves, also: readonly string[] = []): SaidItem {
+  const phrases = [...moves[type], ...also];
   return { id: type, kind: 'move', phrases, strict: false, event: { type } };
 }
 
@@ -154,7 +137,8 @@ function expectedReading(
   step: Step & { readonly reading: Reading },
 ): number | undefined {
   const { readings, passes } = snapshot.context;
-  if (step.reading.expected) return job.numbers.number(step.reading.expected, readings);
+  const { expected, quantity } = step.reading;
+  if (expected) return job.numbers.number(expected, readings, quantity as Quantity);
   const state = passes[step.id];
   if (step.kind !== 'passes' || !state) return undefined;
   return nextPass(step, state, readings, job.world).diameterAfter;

@@ -64,7 +64,7 @@ function workingMeaning(name: string, part: string | undefined, scope: Scope): M
 
 function partMeaning(rule: Rule, part: string): Meaning | string {
   const parts = rule.output.parts ?? {};
-  const quantity = parts[part];
+  const quantity = Object.hasOwn(parts, part) ? parts[part] : undefined;
   if (quantity) return { kind: 'number', quantity };
   return `The rule "${rule.name}" gives no part "${part}". It gives: ${listed(Object.keys(parts))}.${suggestion(part, Object.keys(parts))}`;
 }
@@ -76,7 +76,7 @@ function readingMeaning(name: string, scope: Scope): Meaning | string {
 }
 
 function cardMeaning(name: string): Meaning | string {
-  const field = cardFields[name];
+  const field = Object.hasOwn(cardFields, name) ? cardFields[name] : undefined;
   if (field === undefined) return unknown('field of a machine card', name, Object.keys(cardFields));
   if (field === 'speeds') return { kind: 'list', quantity: 'spindleSpeed' };
   if (field === 'feeds') return { kind: 'list', quantity: 'feedPerRev' };

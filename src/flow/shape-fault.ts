@@ -1,48 +1,79 @@
 /** Turns what the schema library reports into sentences an instructor can act on. */
 
-import { z } from 'zod';
-import { cardShape } from './card-shape.ts';
+import type { z } from 'zod';
 import type { Fault } from './fault.ts';
-import { flowShape } from './flow-shape.ts';
-import { kindShape } from './kind-shape.ts';
-import { suggestion } from './nearest.ts';
-import type { Source } from './source.ts';
+import { inside, keysAt } from './known-keys.ts';
+import { listed, suggestion } from './nearest.ts';
+import { inOrder, type Source } from './source.ts';
 
 type Issue = z.core.$ZodIssue;
+type UnionIssue = Extract<Issue, { code: 'invalid_union' }>;
+type At = readonly (string | number)[];
 
 /** All faults of one failed parse, in the order of the text. */
-export function shapeFaults(source: Source, error: z.ZodError): readonly Fault[] {
-  return error.issues
-    .flatMap((issue) => issueFaults(source, issue, []))
-    .sort((a, b) => a.line - b.line || a.column - b.column);
+export function shapeFaults(source: Source, shape: z.ZodType, error: z.ZodError): readonly Fault[] {
+  const teller = new Teller(source, shape);
+  return inOrder(error.issues.flatMap((issue) => teller.tell(issue, [])));
 }
 
-function issueFaults(source: Source, issue: Issue, above: readonly (string | number)[]): Fault[] {
-  const path = [...above, ...(issue.path as (string | number)[])];
-  if (issue.code === 'invalid_union') return unionFaults(source, issue, path);
-  if (issue.code === 'unrecognized_keys') {
-    return issue.keys.map((key) => source.fault([...path, key], unknownKey(key)));
+class Teller {
+  constructor(
+    private readonly source: Source,
+    private readonly shape: z.ZodType,
+  ) {}
+
+  tell(issue: Issue, above: At): readonly Fault[] {
+    const path = [...above, ...(issue.path as (string | number)[])];
+    const fault = (message: string, at: At = path) => this.source.fault(at, message);
+    switch (issue.code) {
+      case 'invalid_union':
+        return this.union(issue, path);
+      case 'unrecognized_keys':
+        return issue.keys.map((key) => fault(this.unknownKey(key, path), [...path, key]));
+      case 'invalid_key':
+        return issue.issues.map((inner) => fault(sentence(inner, path.at(-1), path)));
+      default:
+        return [fault(sentence(issue, this.valueAt(path), path))];
+    }
   }
-  return [source.fault(path, sentence(issue, valueAt(source.value, path)))];
-}
 
-/** Of several shapes, the one that came nearest tells what is wrong. */
-function unionFaults(
-  source: Source,
-  issue: Extract<Issue, { code: 'invalid_union' }>,
-  path: (string | number)[],
-): Fault[] {
-  const value = valueAt(source.value, path);
-  const [nearest] = [...issue.errors].sort((a, b) => distance(a) - distance(b));
-  if (nearest === undefined || typeof value !== 'object' || value === null) {
-    return [source.fault(path, noShape(issue, value))];
+  /** Of several shapes, the one that came nearest tells what is wrong. */
+  private union(issue: UnionIssue, path: At): readonly Fault[] {
+    const value = this.valueAt(path);
+    const keys = keysAt(this.shape, this.source.value, path);
+    const own = typeof value === 'object' && value !== null ? Object.keys(value) : [];
+    const [nearest] = [...issue.errors].sort((a, b) => distance(a) - distance(b));
+    if (nearest && own.some((key) => keys.includes(key))) {
+      return nearest.flatMap((inner) => this.tell(inner, path));
+    }
+    return [this.source.fault(path, noShape(issue, value, own, keys))];
   }
-  return nearest.flatMap((inner) => issueFaults(source, inner, path));
+
+  private unknownKey(key: string, path: At): string {
+    const known = keysAt(this.shape, this.source.value, path);
+    const near = suggestion(key, known);
+    return `The key "${key}" is not known here.${near || ` Take it out. Known here: ${listed(known, 30)}.`}`;
+  }
+
+  private valueAt(path: At): unknown {
+    return path.reduce<unknown>(inside, this.source.value);
+  }
 }
 
-function noShape(issue: Extract<Issue, { code: 'invalid_union' }>, value: unknown): string {
+function noShape(
+  issue: UnionIssue,
+  value: unknown,
+  own: readonly string[],
+  keys: readonly string[],
+): string {
   if (issue.discriminator === 'kind') return unknownStepKind(value);
-  return `Expected an object such as {"input": "barDiameter"} or {"is": 2, "unit": "mm"}, found ${shown(value)}.`;
+  const near = own.length === 1 ? suggestion(own[0] ?? '', keys) : '';
+  const example = keys.includes('moment')
+    ? 'a condition such as {"fact": "guard", "not": "closed"} or {"all": [ … ]}'
+    : keys.includes('card')
+      ? 'where the value comes from, such as {"input": "barDiameter"}, {"working": "turnSpeed"} or {"is": 2, "unit": "mm"}'
+      : `an object in { } with keys out of: ${listed(keys, 30)}`;
+  return `Expected ${example}; found ${shown(value)}.${near}`;
 }
 
 function unknownStepKind(value: unknown): string {
@@ -61,37 +92,53 @@ function distance(issues: readonly Issue[]): number {
   }, 0);
 }
 
-function unknownKey(key: string): string {
-  const near = suggestion(key, knownKeys());
-  return `The key "${key}" is not known here.${near || ' Take it out, or correct its name.'}`;
-}
-
-function sentence(issue: Issue, value: unknown): string {
+function sentence(issue: Issue, value: unknown, path: At): string {
   switch (issue.code) {
     case 'invalid_type':
       return value === undefined
-        ? `Missing: expected ${article(issue.expected)}.`
-        : `Expected ${article(issue.expected)}, found ${shown(value)}.`;
+        ? missing(path.at(-1), named(issue.expected))
+        : `Expected ${named(issue.expected)}, found ${shown(value)}.`;
     case 'invalid_value':
-      return `Expected ${issue.values.map((one) => JSON.stringify(one)).join(' or ')}, found ${shown(value)}.${nearOption(value, issue.values)}`;
+      return value === undefined
+        ? missing(path.at(-1), options(issue.values))
+        : `Expected ${options(issue.values)}, found ${shown(value)}.${nearOption(value, issue.values)}`;
     case 'too_big':
-      return `Expected at most ${issue.maximum}${unitOf(issue.origin)}, found ${amount(value)}.`;
+      return `Expected ${issue.inclusive === false ? 'less than' : 'at most'} ${issue.maximum}${unitOf(issue.origin)}, found ${amount(value)}.`;
     case 'too_small':
-      return `Expected at least ${issue.minimum}${unitOf(issue.origin)}, found ${amount(value)}.`;
+      return `Expected ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}${unitOf(issue.origin)}, found ${amount(value)}.`;
     case 'invalid_format':
-      return `Expected ${issue.message}, found ${shown(value)}.`;
+    case 'custom':
+      return `Expected ${issue.message}; found ${shown(value)}.`;
     default:
       return `${issue.message}; found ${shown(value)}.`;
   }
 }
 
-function nearOption(value: unknown, options: readonly unknown[]): string {
-  return typeof value === 'string' ? suggestion(value, options.map(String)) : '';
+function missing(key: string | number | undefined, what: string): string {
+  return `"${key}" is missing here. Add it: ${what}.`;
 }
 
-function article(what: string): string {
-  const names: Record<string, string> = { int: 'a whole number', record: 'an object' };
-  return names[what] ?? `${/^[aeiou]/.test(what) ? 'an' : 'a'} ${what}`;
+function options(values: readonly unknown[]): string {
+  return values.map((one) => JSON.stringify(one)).join(' or ');
+}
+
+function nearOption(value: unknown, values: readonly unknown[]): string {
+  return typeof value === 'string' ? suggestion(value, values.map(String)) : '';
+}
+
+/** The schema's words for kinds of value, as somebody knows them who writes JSON by hand. */
+const kindNames: Readonly<Record<string, string>> = {
+  string: 'text in double quotes',
+  number: 'a number',
+  int: 'a whole number',
+  boolean: 'true or false',
+  array: 'a list in [ ]',
+  object: 'an object in { }',
+  record: 'an object in { }',
+};
+
+function named(kind: string): string {
+  return kindNames[kind] ?? kind;
 }
 
 function unitOf(origin: string): string {
@@ -108,34 +155,4 @@ function shown(value: unknown): string {
   if (value === undefined) return 'nothing';
   const text = JSON.stringify(value) ?? String(value);
   return text.length > 60 ? `${text.slice(0, 57)}…` : text;
-}
-
-function valueAt(root: unknown, path: readonly (string | number)[]): unknown {
-  return path.reduce<unknown>(
-    (value, key) =>
-      typeof value === 'object' && value !== null
-        ? (value as Record<string | number, unknown>)[key]
-        : undefined,
-    root,
-  );
-}
-
-let collected: ReadonlySet<string> | undefined;
-
-/** Every key that any file of ours may have, gathered once from the published JSON schema. */
-function knownKeys(): ReadonlySet<string> {
-  if (collected) return collected;
-  const keys = new Set<string>();
-  for (const shape of [flowShape, kindShape, cardShape]) {
-    gather(z.toJSONSchema(shape, { io: 'input' }), keys);
-  }
-  collected = keys;
-  return keys;
-}
-
-function gather(schema: unknown, keys: Set<string>): void {
-  if (typeof schema !== 'object' || schema === null) return;
-  const { properties } = schema as { properties?: Record<string, unknown> };
-  for (const key of Object.keys(properties ?? {})) keys.add(key);
-  for (const inner of Object.values(schema)) gather(inner, keys);
 }

@@ -2,6 +2,7 @@
 
 import { type AnyNode, type ObjectNode, parse } from '@humanwhocodes/momoa';
 import { type Fault, type Path, pathText } from './fault.ts';
+import { jsonSentence, lookAtBrackets, openSentence, type Spot } from './json-fault.ts';
 
 export const largestFile = 1024 * 1024;
 export const deepestNesting = 32;
@@ -19,22 +20,18 @@ export type SourceResult =
   | { readonly ok: true; readonly source: Source }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
-interface Spot {
-  readonly line: number;
-  readonly column: number;
-}
-
 /** Parses `text`; refuses what is too large, too deep, doubled or dangerous. Never throws. */
 export function readSource(file: string, text: string): SourceResult {
-  if (text.length > largestFile) {
+  // Editors of one system put an invisible mark before the first character.
+  const whole = text.replace(/^\uFEFF/, '');
+  if (whole.length > largestFile) {
     return refused(
       file,
-      `The file has ${text.length} characters; at most ${largestFile} are read.`,
+      `The file has ${whole.length} characters; at most ${largestFile} are read. Split the job into two flows.`,
     );
   }
-  const deep = tooDeepAt(text);
-  if (deep) return refused(file, `Nested deeper than ${deepestNesting} levels.`, deep);
-  const tree = parseTree(file, text);
+  if (whole.trim() === '') return refused(file, 'The file is empty.');
+  const tree = parseTree(file, whole);
   if ('faults' in tree) return { ok: false, faults: tree.faults };
   const spots = new Map<string, Spot>();
   const faults: Fault[] = [];
@@ -46,6 +43,11 @@ export function readSource(file: string, text: string): SourceResult {
 /** A source for a value that never was text: faults carry the path, and 0 for line and column. */
 export function valueSource(file: string, value: unknown): Source {
   return { file, value, fault: finger(file, new Map()) };
+}
+
+/** Faults in the order of the text they point into. */
+export function inOrder(faults: readonly Fault[]): readonly Fault[] {
+  return [...faults].sort((a, b) => a.line - b.line || a.column - b.column);
 }
 
 function finger(file: string, spots: ReadonlyMap<string, Spot>): Source['fault'] {
@@ -67,38 +69,22 @@ function refused(file: string, message: string, spot: Spot = { line: 1, column: 
   return { ok: false, faults: [{ file, path: '$', ...spot, message }] };
 }
 
-/** Counted before parsing, so that a bomb of brackets never reaches a recursive parser. */
-function tooDeepAt(text: string): Spot | undefined {
-  let depth = 0;
-  let line = 1;
-  let lineStart = 0;
-  let inText = false;
-  for (let index = 0; index < text.length; index++) {
-    const sign = text[index];
-    if (sign === '\n') {
-      line++;
-      lineStart = index + 1;
-    } else if (inText) {
-      if (sign === '\\') index++;
-      else if (sign === '"') inText = false;
-    } else if (sign === '"') inText = true;
-    else if (sign === '{' || sign === '[') depth++;
-    else if (sign === '}' || sign === ']') depth--;
-    if (depth > deepestNesting) return { line, column: index - lineStart + 1 };
-  }
-  return undefined;
-}
-
 function parseTree(file: string, text: string): { body: AnyNode } | { faults: Fault[] } {
+  const fault = (spot: Spot, message: string) => ({
+    faults: [{ file, path: '$', line: spot.line, column: spot.column, message }],
+  });
+  const brackets = lookAtBrackets(text, deepestNesting);
+  if (brackets.kind === 'deep')
+    return fault(brackets.spot, `Nested deeper than ${deepestNesting} levels. Make it flatter.`);
+  if (brackets.kind === 'newline') return fault(brackets.spot, openSentence('"'));
   try {
     return { body: parse(text, { mode: 'json', ranges: false }).body };
   } catch (error) {
-    const spot = error as { line?: number; column?: number; message?: string };
-    const what = String(spot.message ?? error).replace(/\s*\(\d+:\d+\)\s*$/, '');
-    const message = `This is not JSON: ${what.replace(/\.$/, '')}. Mend the text there and read it again.`;
-    return {
-      faults: [{ file, path: '$', line: spot.line ?? 1, column: spot.column ?? 1, message }],
-    };
+    const { line = 1, column = 1, offset = 0 } = error as Partial<Spot> & { offset?: number };
+    // The parser only knows where it stumbled; what was left open before is the better place.
+    if (brackets.kind === 'open' && offset >= brackets.offset)
+      return fault(brackets.spot, openSentence(brackets.sign));
+    return fault({ line, column }, jsonSentence(text, offset));
   }
 }
 

@@ -1,5 +1,6 @@
 /** Judges a reading: may it be taken at all, and where does it stand against its limits? */
 
+import type { Quantity } from '../trade/index.ts';
 import type { Step, StepOf } from './flow-shape.ts';
 import type { Numbers, Readings } from './numbers.ts';
 
@@ -21,8 +22,9 @@ export function plausibleRange(
   readings: Readings,
 ): Limits | undefined {
   if (!('reading' in step)) return undefined;
-  const lower = numbers.number(step.reading.min, readings);
-  const upper = numbers.number(step.reading.max, readings);
+  const quantity = step.reading.quantity as Quantity;
+  const lower = numbers.number(step.reading.min, readings, quantity);
+  const upper = numbers.number(step.reading.max, readings, quantity);
   return lower === undefined || upper === undefined ? undefined : { lower, upper };
 }
 
@@ -48,8 +50,9 @@ export function limitsOf(
   numbers: Numbers,
   readings: Readings,
 ): Limits | undefined {
-  const lower = numbers.number(step.lower, readings);
-  const upper = numbers.number(step.upper, readings);
+  const quantity = step.reading.quantity as Quantity;
+  const lower = numbers.number(step.lower, readings, quantity);
+  const upper = numbers.number(step.upper, readings, quantity);
   return lower === undefined || upper === undefined ? undefined : { lower, upper };
 }
 

@@ -2,17 +2,27 @@
 
 import { z } from 'zod';
 
+/** Where an editor finds the schema of the file, so that it can help while it is written. */
+export const schemaShape = z.string().max(200).optional();
+
+/** Names that every object of the language has by itself: a table asked for them would answer. */
+const taken = new Set(Object.getOwnPropertyNames(Object.prototype));
+const free = (name: string) => !taken.has(name);
+const takenSentence = 'another name: this one has a meaning of its own in the program';
+
 /** Kebab-case: lower-case letters, digits and single hyphens, beginning with a letter. */
 export const idShape = z
   .string()
   .regex(/^[a-z][a-z0-9]*(-[a-z0-9]+)*$/, 'an id: lower-case letters, digits and single hyphens')
-  .max(60);
+  .max(60)
+  .refine(free, takenSentence);
 
 /** A name inside workings and inputs: like an id, but in camelCase, as it stands in braces in a text. */
 export const nameShape = z
   .string()
   .regex(/^[a-z][A-Za-z0-9]*$/, 'a name: letters and digits, beginning with a small letter')
-  .max(60);
+  .max(60)
+  .refine(free, takenSentence);
 
 /** One sentence to be spoken or shown; {name} puts a worked-out value in. */
 export const sentenceShape = z.string().min(1, 'a sentence').max(280);

@@ -1,0 +1,20 @@
+/** The JSON schemas of our three kinds of file, as the shapes that read them say. */
+
+import { z } from 'zod';
+import { cardShape, flowShape, kindShape } from '../flow/index.ts';
+
+const shapes = {
+  flow: [flowShape, 'A job at a manual machine, step by step'],
+  'machine-kind': [kindShape, 'What machines of one kind have in common: facts, hazards, parts'],
+  'machine-card': [cardShape, 'What one machine in one shop can do'],
+} as const;
+
+/** File name in flows/schema → its text. Editors read these; the program reads the shapes themselves. */
+export function schemaFiles(): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(shapes).map(([name, [shape, title]]) => {
+      const schema = { title, ...z.toJSONSchema(shape, { io: 'input', reused: 'ref' }) };
+      return [`${name}.schema.json`, `${JSON.stringify(schema, null, 2)}\n`];
+    }),
+  );
+}

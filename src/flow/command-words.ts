@@ -1,0 +1,32 @@
+/** The words that always mean the same, in every flow and on every machine. */
+
+/** Questions that change nothing in the chart: the bench answers them. */
+export const asks = {
+  repeat: ['repeat', 'say again'],
+  why: ['why'],
+  where: ['where am i'],
+  words: ['what can i say'],
+  speed: ['speed', 'what speed'],
+  feed: ['feed', 'what feed'],
+  depth: ['depth', 'what depth'],
+  left: ['how much is left'],
+} as const;
+export type Ask = keyof typeof asks;
+
+export const moves = {
+  next: ['next'],
+  'carry-on': ['carry on'],
+  back: ['back', 'go back'],
+  hold: ['hold'],
+  stop: ['stop', 'stop stop'],
+} as const;
+
+/** Answers to a number that was read back, and words too bare to answer anything. */
+const answers = ['correct', 'yes correct', 'keep', 'keep it', 'wrong', 'no wrong', 'yes', 'no'];
+
+/** Words that no fact, choice or walk may use for itself. */
+export const commandWords: ReadonlySet<string> = new Set([
+  ...Object.values(asks).flat(),
+  ...Object.values(moves).flat(),
+  ...answers,
+]);

@@ -1,0 +1,93 @@
+/** Checks that one word means one thing: what is said must never answer two questions. */
+
+import { commandWords } from './command-words.ts';
+import type { Path } from './fault.ts';
+import type { StepOf } from './flow-shape.ts';
+import type { MachineKind } from './kind-shape.ts';
+import type { Complain } from './resolve-values.ts';
+
+interface Claim {
+  readonly phrase: string;
+  /** Who says it: 'the fact "guard"'. */
+  readonly owner: string;
+  readonly path: Path;
+}
+
+/** Words of facts and walks; short forms may be shared by facts, but never with a whole word. */
+export function checkKindPhrases(kind: MachineKind, complain: Complain): void {
+  const whole = kind.facts.flatMap((fact, at) =>
+    fact.states.map(({ word }, index) => ({
+      phrase: word,
+      owner: `"${fact.id}" for "${fact.states[index]?.id}"`,
+      path: ['facts', at, 'states', index, 'word'],
+    })),
+  );
+  const walks = kind.walks.flatMap((walk, at) =>
+    phrasesOf(walk, `the walk "${walk.id}"`, ['walks', at]),
+  );
+  const said = checkClaims([...whole, ...walks], new Map(), complain);
+  const short = kind.facts.flatMap((fact, at) =>
+    fact.states.flatMap(({ id, also }, index) =>
+      also.map((phrase, place) => ({
+        phrase,
+        owner: `"${fact.id}" for "${id}"`,
+        path: ['facts', at, 'states', index, 'also', place],
+      })),
+    ),
+  );
+  for (const claim of short) checkClaims([claim], new Map(said), complain);
+}
+
+/** Words of the options of one step, against each other, the commands and the machine's own words. */
+export function checkChoicePhrases(
+  step: StepOf<'choose'>,
+  kind: MachineKind,
+  path: Path,
+  complain: Complain,
+): void {
+  const machine = new Map<string, string>();
+  for (const fact of kind.facts) {
+    for (const { id, word, also } of fact.states) {
+      for (const phrase of [word, ...also]) machine.set(phrase, `"${fact.id}" for "${id}"`);
+    }
+  }
+  for (const walk of kind.walks) {
+    for (const phrase of [walk.word, ...walk.also]) machine.set(phrase, `the walk "${walk.id}"`);
+  }
+  const claims = step.options.flatMap((option, index) =>
+    phrasesOf(option, `the option "${option.id}"`, [...path, 'options', index]),
+  );
+  checkClaims(claims, machine, complain);
+}
+
+function phrasesOf(
+  { word, also }: { readonly word: string; readonly also: readonly string[] },
+  owner: string,
+  path: Path,
+): readonly Claim[] {
+  return [
+    { phrase: word, owner, path: [...path, 'word'] },
+    ...also.map((phrase, index) => ({ phrase, owner, path: [...path, 'also', index] })),
+  ];
+}
+
+/** Complains of each phrase that somebody else has; gives back who says what. */
+function checkClaims(
+  claims: readonly Claim[],
+  said: Map<string, string>,
+  complain: Complain,
+): ReadonlyMap<string, string> {
+  for (const { phrase, owner, path } of claims) {
+    const other = said.get(phrase);
+    if (commandWords.has(phrase)) {
+      complain(path, `"${phrase}" is a command everywhere. Choose other words for ${owner}.`);
+    } else if (other !== undefined) {
+      complain(
+        path,
+        `"${phrase}" is already said by ${other}. Choose other words for ${owner}, so that one answer means one thing.`,
+      );
+    }
+    said.set(phrase, other ?? owner);
+  }
+  return said;
+}
