@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest';
+import { loadDictionary } from '../../../src/cli/hear-engine.ts';
+import { buildGrammar } from '../../../src/voice/shared/grammar.ts';
+import {
+  missingPronunciations,
+  pronunciationsOf,
+  readDictionary,
+} from '../../../src/voice/shared/pronunciation.ts';
+
+const dictionary = readDictionary('guard G AA R D\nclosed K L OW Z D\nopen OW P AH N\nno N OW\n');
+
+describe('the grammar of a said list', () => {
+  it('has the words of its phrases and no others', () => {
+    const { grammar, missing } = buildGrammar({ phrases: ['guard closed'] }, dictionary);
+    expect(grammar.lexicon.map(([word]) => word)).toEqual(['guard', 'closed']);
+    expect(missing).toEqual([]);
+  });
+
+  it('leaves out a phrase with a word nobody can pronounce, and names the word', () => {
+    const { grammar, missing } = buildGrammar(
+      { phrases: ['guard zorped', 'guard open'] },
+      dictionary,
+    );
+    expect(missing).toEqual(['zorped']);
+    expect(grammar.arcs.map((arc) => arc.word)).toEqual(['guard', 'open']);
+  });
+
+  it('takes a pronunciation a flow brings along', () => {
+    const pronunciations = { zorped: ['Z AO R P T', 'Z AO R P AH D'] };
+    const { grammar, missing } = buildGrammar({ phrases: ['zorped'], pronunciations }, dictionary);
+    expect(missing).toEqual([]);
+    expect(grammar.lexicon).toEqual([
+      ['zorped', 'Z AO R P T'],
+      ['zorped(2)', 'Z AO R P AH D'],
+    ]);
+  });
+});
+
+describe('pronunciations', () => {
+  const whole = loadDictionary();
+
+  it.each([
+    ['five', 'F AY F'],
+    ['nine', 'N AY N ER'],
+    ['three', 'T R IY'],
+  ])('know the radiotelephone form of "%s" (ICAO Annex 10, volume II)', (word, phones) => {
+    expect(pronunciationsOf(word, whole)).toContain(phones);
+  });
+
+  it('are there for every number word an ear may need', () => {
+    const words =
+      'zero oh one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand point minus plus and thou thousandths inch inches millimetres degrees';
+    expect(missingPronunciations([words], whole)).toEqual([]);
+  });
+
+  it('are reported missing once a word, for the words that have none', () => {
+    expect(missingPronunciations(['guard zorped', 'Zorped!'], dictionary)).toEqual(['zorped']);
+  });
+
+  it('of a word called like a member of every object are none', () => {
+    expect(pronunciationsOf('constructor', new Map())).toEqual([]);
+  });
+});

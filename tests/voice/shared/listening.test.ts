@@ -1,0 +1,166 @@
+import { describe, expect, it } from 'vitest';
+import { clauses } from '../../../src/voice/shared/clauses.ts';
+import { Endpointer } from '../../../src/voice/shared/endpointer.ts';
+import { judge } from '../../../src/voice/shared/judge.ts';
+import { advise } from '../../../src/voice/shared/level-advice.ts';
+import { loudFrames } from '../../../src/voice/shared/loudness.ts';
+import { mayGoOn } from '../../../src/voice/shared/patience.ts';
+import { RoomWatch } from '../../../src/voice/shared/room-watch.ts';
+import { vote } from '../../../src/voice/shared/vote.ts';
+
+function events(levels: readonly (readonly [decibels: number, frames: number])[]) {
+  const endpointer = new Endpointer();
+  const kinds: string[] = [];
+  for (const [decibels, frames] of levels) {
+    for (let i = 0; i < frames; i++) {
+      const event = endpointer.take(decibels);
+      if (event && event.kind !== kinds.at(-1)) kinds.push(event.kind);
+    }
+  }
+  return kinds;
+}
+
+describe('the ends of speech', () => {
+  it('are found around a loud stretch in a quiet room', () => {
+    expect(
+      events([
+        [-60, 100],
+        [-30, 40],
+        [-60, 40],
+      ]),
+    ).toEqual(['begun', 'quiet']);
+  });
+
+  it('are not found for a click shorter than a word', () => {
+    expect(
+      events([
+        [-60, 100],
+        [-20, 3],
+        [-60, 40],
+      ]),
+    ).toEqual([]);
+  });
+
+  it('are found in a loud but steady room too', () => {
+    expect(
+      events([
+        [-30, 200],
+        [-18, 40],
+        [-30, 40],
+      ]),
+    ).toEqual(['begun', 'quiet']);
+  });
+
+  it('are given up when the sound never ends, and the room is learnt anew', () => {
+    expect(
+      events([
+        [-60, 100],
+        [-30, 800],
+        [-30, 300],
+      ]),
+    ).toEqual(['begun', 'too-long']);
+  });
+});
+
+describe('waiting for more', () => {
+  const number = { unit: 'mm', min: 24.8, max: 25.2, decimals: 2 };
+  it.each([
+    ['twenty four', true],
+    ['twenty four point nine', true],
+    ['twenty four point nine five', false],
+    ['next', false],
+    ['no', true],
+  ])('after "%s" is %s', (text, waits) => {
+    expect(mayGoOn(text, { phrases: ['next', 'no', 'no wrong'], number })).toBe(waits);
+  });
+
+  it('is never for numbers where none is wanted', () => {
+    expect(mayGoOn('twenty four', { phrases: ['twenty four'] })).toBe(false);
+  });
+});
+
+describe('judging a word', () => {
+  const word = { word: 'next', from: 10, to: 50, score: -40 };
+  const loud = Array.from({ length: 60 }, (_, i) => i >= 10 && i < 50);
+
+  it('is sure when the words explain the sound better than free phones', () => {
+    const judged = judge([word], [{ word: '+N+', from: 0, to: 60, score: -120 }], loud);
+    expect(judged).toMatchObject({ text: 'next', margin: 1, uncovered: 0 });
+  });
+
+  it('sees how much loud sound no word explains', () => {
+    const talk = loud.map((_, i) => i < 50);
+    expect(judge([word], [], talk)?.uncovered).toBeCloseTo(0.2);
+  });
+
+  it('finds nothing in fillers and silence alone', () => {
+    expect(judge([{ word: '<sil>', from: 0, to: 60, score: -9 }], [], loud)).toBeNull();
+    expect(judge([{ word: '[SPEECH]', from: 0, to: 60, score: -9 }], [], loud)).toBeNull();
+  });
+
+  it('writes a second way of saying as the word itself', () => {
+    expect(judge([{ ...word, word: 'five(2)' }], [], loud)?.text).toBe('five');
+  });
+});
+
+describe('the voice patterns of one person', () => {
+  const heard = { text: 'next', confidence: 0.55 };
+  const ranked = (first: string, ratio: number) => [
+    { phrase: first, distance: ratio },
+    { phrase: first === 'next' ? 'stop' : 'next', distance: 1 },
+  ];
+  it('lift a word they agree with', () => {
+    expect(vote(heard, ranked('next', 0.7)).confidence).toBe(0.8);
+  });
+  it('refuse a word they contradict', () => {
+    expect(vote(heard, ranked('stop', 0.8)).confidence).toBeLessThan(0.5);
+  });
+  it('say nothing when they are undecided', () => {
+    expect(vote(heard, ranked('stop', 0.98))).toEqual(heard);
+  });
+  it('never overrule a number, for which there are none', () => {
+    const number = { text: 'twenty five', confidence: 0.9 };
+    expect(vote(number, ranked('next', 0.5))).toEqual(number);
+  });
+});
+
+describe('watching the room', () => {
+  it('calls it too noisy after three loud seconds, and quiet again after three quiet ones', () => {
+    const room = new RoomWatch();
+    const states = [-15, -15, -15, -15, -50, -50, -50].map((decibels) => {
+      room.level(decibels);
+      return room.isNoisy;
+    });
+    expect(states).toEqual([false, false, true, true, true, true, false]);
+  });
+
+  it('calls it too noisy when speech hardly stands out three times', () => {
+    const room = new RoomWatch();
+    for (const over of [7, 6, 7]) room.utterance(over);
+    expect(room.isNoisy).toBe(true);
+    expect(room.changed).toBe(true);
+    expect(room.changed).toBe(false);
+  });
+
+  it('gives advice that fits', () => {
+    expect(advise(-95, null)).toMatch(/switched off/);
+    expect(advise(-50, 9)).toMatch(/closer/);
+    expect(advise(-50, 30)).toBeUndefined();
+  });
+
+  it('does not take a click for loud speech', () => {
+    const decibels = [-60, -60, -60, -20, -60, -60, -60, -30, -30, -30, -30, -30, -60];
+    expect(loudFrames(decibels, -60).map(Number).join('')).toBe('0000000111110');
+  });
+});
+
+it('a long line is cut at sentences, then clauses, then words, and nothing is lost', () => {
+  const line =
+    'Close the guard, then say closed. Now start the spindle and wait until it runs freely.';
+  expect(clauses(line, 40)).toEqual([
+    'Close the guard, then say closed.',
+    'Now start the spindle and wait until it',
+    'runs freely.',
+  ]);
+  expect(clauses('   ')).toEqual([]);
+});
