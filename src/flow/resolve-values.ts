@@ -151,7 +151,7 @@ function checkRuleInput(
   else {
     const meaning = meaningOf(ref, scope);
     if (typeof meaning === 'string') complain(path, meaning);
-    else if (input.kind === 'text' ? meaning.kind !== 'word' : !isList(meaning, input.quantity)) {
+    else if (meaning.kind !== 'unknown' && !suits(meaning, input)) {
       complain(
         path,
         `Expected ${input.kind === 'text' ? 'a word' : `a list of ${quantityTold(input.quantity)}`}, found ${told(meaning)}.`,
@@ -160,8 +160,12 @@ function checkRuleInput(
   }
 }
 
-function isList(meaning: Meaning, quantity: Quantity): boolean {
-  return meaning.kind === 'list' && meaning.quantity === quantity;
+function suits(
+  meaning: Meaning,
+  input: Extract<Rule['inputs'][number], { kind: 'text' | 'list' }>,
+) {
+  if (input.kind === 'text') return meaning.kind === 'word';
+  return meaning.kind === 'list' && meaning.quantity === input.quantity;
 }
 
 /** Complains when the value is unknown or of another quantity than wanted. */
@@ -205,6 +209,7 @@ function checkConstant(
 }
 
 function mismatch(meaning: Meaning, wanted: Wanted): string | undefined {
+  if (meaning.kind === 'unknown') return undefined;
   if (wanted === 'number')
     return meaning.kind === 'number' ? undefined : `Expected a number, found ${told(meaning)}.`;
   if ('quantity' in wanted) {
@@ -218,7 +223,7 @@ function mismatch(meaning: Meaning, wanted: Wanted): string | undefined {
   return `"${strange}" is not one of: ${listed(wanted.words, 20)}.${suggestion(strange, wanted.words)}`;
 }
 
-function told(meaning: Meaning): string {
+function told(meaning: Exclude<Meaning, { kind: 'unknown' }>): string {
   if (meaning.kind === 'word') return 'a word';
   return `${meaning.kind === 'list' ? 'a list of ' : ''}${quantityTold(meaning.quantity)}`;
 }

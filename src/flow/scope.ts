@@ -1,6 +1,6 @@
 /** The names a flow's values can come from, each with its quantity. */
 
-import { findRule, type Quantity, type Rule } from '../trade/index.ts';
+import { findRule, type Quantity, quantities, type Rule } from '../trade/index.ts';
 import { cardFields } from './card.ts';
 import type { FlowFile, FlowInput, FlowWorking, Reading, Step } from './flow-shape.ts';
 import { listed, suggestion } from './nearest.ts';
@@ -10,7 +10,9 @@ import type { ValueRef } from './words-shape.ts';
 export type Meaning =
   | { readonly kind: 'number'; readonly quantity: Quantity }
   | { readonly kind: 'word'; readonly options?: readonly string[] }
-  | { readonly kind: 'list'; readonly quantity: Quantity };
+  | { readonly kind: 'list'; readonly quantity: Quantity }
+  /** Its own quantity or rule is a fault already: whatever uses it is not to blame. */
+  | { readonly kind: 'unknown' };
 
 export interface Scope {
   readonly inputs: ReadonlyMap<string, FlowInput>;
@@ -50,14 +52,14 @@ function inputMeaning(name: string, scope: Scope): Meaning | string {
   if (!input) return unknown('input', name, scope.inputs.keys());
   return 'options' in input
     ? { kind: 'word', options: input.options }
-    : { kind: 'number', quantity: input.quantity as Quantity };
+    : numberMeaning(input.quantity);
 }
 
 function workingMeaning(name: string, part: string | undefined, scope: Scope): Meaning | string {
   const working = scope.workings.get(name);
   if (!working) return unknown('working', name, scope.workings.keys());
   const rule = findRule(working.rule);
-  if (!rule) return { kind: 'number', quantity: 'ratio' };
+  if (!rule) return { kind: 'unknown' };
   if (part === undefined) return { kind: 'number', quantity: rule.output.quantity };
   return partMeaning(rule, part);
 }
@@ -72,7 +74,12 @@ function partMeaning(rule: Rule, part: string): Meaning | string {
 function readingMeaning(name: string, scope: Scope): Meaning | string {
   const found = scope.readings.get(name);
   if (!found) return unknown('reading', name, scope.readings.keys());
-  return { kind: 'number', quantity: found.reading.quantity as Quantity };
+  return numberMeaning(found.reading.quantity);
+}
+
+function numberMeaning(quantity: string): Meaning {
+  const known = quantities.find((one) => one === quantity);
+  return known ? { kind: 'number', quantity: known } : { kind: 'unknown' };
 }
 
 function cardMeaning(name: string): Meaning | string {
