@@ -52,6 +52,7 @@ export function checkKind(kind: MachineKind, complain: Complain): void {
     if (fact.part !== undefined) checkPart(fact.part, kind, ['facts', index, 'part'], complain);
   });
   for (const [role, { fact, ...states }] of Object.entries(kind.roles)) {
+    if (!checkFact(fact, kind, ['roles', role, 'fact'], complain)) continue;
     for (const [key, state] of Object.entries(states)) {
       checkFactState(fact, String(state), kind, ['roles', role, key], complain);
     }
@@ -104,6 +105,22 @@ export function checkWanted(
   }
 }
 
+/** True when the machine kind has the fact; otherwise says so. */
+export function checkFact(
+  fact: string,
+  kind: MachineKind,
+  path: Path,
+  complain: Complain,
+): boolean {
+  const facts = kind.facts.map((one) => one.id);
+  if (facts.includes(fact)) return true;
+  complain(
+    path,
+    `The ${kind.id} has no fact "${fact}".${suggestion(fact, facts)} It has: ${listed(facts, 24)}.`,
+  );
+  return false;
+}
+
 export function checkFactState(
   factId: string,
   state: string,
@@ -111,16 +128,8 @@ export function checkFactState(
   path: Path,
   complain: Complain,
 ): void {
-  const fact = kind.facts.find((one) => one.id === factId);
-  const facts = kind.facts.map((one) => one.id);
-  if (!fact) {
-    complain(
-      path,
-      `The ${kind.id} has no fact "${factId}".${suggestion(factId, facts)} It has: ${listed(facts, 24)}.`,
-    );
-    return;
-  }
-  const states = fact.states.map((one) => one.id);
+  if (!checkFact(factId, kind, path, complain)) return;
+  const states = kind.facts.find((one) => one.id === factId)?.states.map((one) => one.id) ?? [];
   if (states.includes(state)) return;
   complain(
     path,
@@ -168,7 +177,8 @@ function checkCondition(
   } else if ('moment' in condition) {
     checkMoment(condition.moment, kind, [...path, 'moment'], complain);
   } else if ('fact' in condition) {
-    const state = 'is' in condition ? condition.is : condition.not;
-    checkFactState(condition.fact, state, kind, path, complain);
+    const [key, state] = 'is' in condition ? ['is', condition.is] : ['not', condition.not];
+    if (checkFact(condition.fact, kind, [...path, 'fact'], complain))
+      checkFactState(condition.fact, state, kind, [...path, key], complain);
   }
 }

@@ -6,7 +6,7 @@ import type { FlowFile, Reading, Step } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
 import { listed, suggestion } from './nearest.ts';
 import { readingsBehind } from './readings-behind.ts';
-import { checkMoment, checkPart, checkUnique, checkWanted } from './resolve-kind.ts';
+import { checkFact, checkMoment, checkPart, checkUnique, checkWanted } from './resolve-kind.ts';
 import { checkChoicePhrases } from './resolve-phrases.ts';
 import { namesIn } from './resolve-texts.ts';
 import { type Complain, checkRef, checkUnit } from './resolve-values.ts';
@@ -47,7 +47,7 @@ function checkStep(step: Step, path: Path, check: StepCheck): void {
   });
   checkWanted(step.needs, kind, [...path, 'needs'], complain);
   for (const fact of Object.keys(step.remedies))
-    checkFactName(fact, [...path, 'remedies', fact], check);
+    checkFact(fact, kind, [...path, 'remedies', fact], complain);
   if (step.part !== undefined) checkPart(step.part, kind, [...path, 'part'], complain);
   if (step.moment !== undefined) checkMoment(step.moment, kind, [...path, 'moment'], complain);
   checkGates(step, path, check);
@@ -56,15 +56,6 @@ function checkStep(step: Step, path: Path, check: StepCheck): void {
   checkFigures(step, path, check);
   checkByKind(step, path, check);
   checkSentences(step, path, check);
-}
-
-function checkFactName(fact: string, path: Path, { kind, complain }: StepCheck): void {
-  const facts = kind.facts.map((one) => one.id);
-  if (facts.includes(fact)) return;
-  complain(
-    path,
-    `The ${kind.id} has no fact "${fact}".${suggestion(fact, facts)} It has: ${listed(facts, 24)}.`,
-  );
 }
 
 /** What a step needs, fact by fact, with the place that asks for it. */
