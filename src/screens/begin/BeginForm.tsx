@@ -2,12 +2,12 @@
 
 import { useRef, useState } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
-import type { Card, Flow } from '../../flow/index.ts';
+import { type Card, defaultInputs, type Flow } from '../../flow/index.ts';
 import { Cautions } from '../frame/Cautions.tsx';
 import { Icon } from '../frame/Icon.tsx';
 import { addressOf } from '../route.ts';
 import type { WorldProps } from '../world.ts';
-import { type Draft, readDraft, typedLike } from './draft.ts';
+import { cardAmong, type Draft, readDraft } from './draft.ts';
 import { InputField } from './InputField.tsx';
 
 interface BeginFormProps extends WorldProps {
@@ -77,12 +77,12 @@ export function BeginForm(props: BeginFormProps) {
 /** What was typed, what is wrong with it, and the way to begin. */
 function useBegin({ world, flow, cards, past }: BeginFormProps) {
   const settings = world.settings();
-  const firstCard = cardAmong(cards, [past?.cardId, settings.cardId]);
-  const [draft, setDraft] = useState<Draft>({
+  const [draft, setDraft] = useState<Draft>(() => ({
     operator: past?.operator ?? settings.operator,
-    cardId: firstCard?.id ?? '',
-    typed: past ? typedLike(flow, past.inputs, firstCard?.units ?? 'metric') : {},
-  });
+    cardId: cardAmong(cards, [past?.cardId, settings.cardId], flow)?.id ?? '',
+    proposed: { ...defaultInputs(flow), ...past?.inputs },
+    typed: {},
+  }));
   const [faults, setFaults] = useState<Readonly<Record<string, string>>>({});
   const [busy, setBusy] = useState(false);
   const going = useRef(false);
@@ -122,10 +122,6 @@ function useBegin({ world, flow, cards, past }: BeginFormProps) {
     begin,
     change: (changes: Partial<Draft>) => setDraft({ ...draft, ...changes }),
   };
-}
-
-function cardAmong(cards: readonly Card[], wished: readonly (string | undefined)[]) {
-  return wished.map((id) => cards.find((card) => card.id === id)).find(Boolean) ?? cards[0];
 }
 
 function Faults({ faults }: { readonly faults: readonly string[] }) {

@@ -1,12 +1,14 @@
-/** A job before it is begun: who, on which machine, with which numbers, all as typed. */
+/** A job before it is begun: who, on which machine, with which numbers. Pure. */
 
 import type { Card, Flow, FlowInput, JobInputs } from '../../flow/index.ts';
-import { isTyped, proposed, readInput, shownInput } from './input-text.ts';
+import { isTyped, readInput, shownInput } from './input-text.ts';
 
 export interface Draft {
   readonly operator: string;
   readonly cardId: string;
-  /** Only what was typed or picked; the rest is as the flow proposes. */
+  /** The numbers proposed, in base units: they stay exact, whatever unit they are shown in. */
+  readonly proposed: JobInputs;
+  /** What was typed or picked over them. */
   readonly typed: Readonly<Record<string, string>>;
 }
 
@@ -16,30 +18,41 @@ export type DraftRead =
 
 /** The text that stands in a field now. */
 export function textIn(draft: Draft, input: FlowInput, units: Card['units']): string {
-  return draft.typed[input.id] ?? proposed(input, units);
+  const typed = draft.typed[input.id];
+  if (typed !== undefined) return typed;
+  const value = draft.proposed[input.id];
+  if (isTyped(input) && typeof value === 'number') return shownInput(input, value, units);
+  return String(value ?? '');
 }
 
 /** All numbers of the draft, or what is wrong with each field, and with the name. */
 export function readDraft(flow: Flow, draft: Draft, units: Card['units']): DraftRead {
   const inputs: Record<string, number | string> = {};
   const faults: Record<string, string> = {};
+  if (draft.operator.trim() === '') faults.operator = 'Write who is making it.';
   for (const input of flow.file.inputs) {
+    const proposed = draft.proposed[input.id];
+    if (draft.typed[input.id] === undefined && proposed !== undefined) {
+      inputs[input.id] = proposed;
+      continue;
+    }
     const read = readInput(input, textIn(draft, input, units), units);
     if (read.ok) inputs[input.id] = read.value;
     else faults[input.id] = read.fault;
   }
-  if (draft.operator.trim() === '') faults.operator = 'Write who is making it.';
   return Object.keys(faults).length > 0 ? { ok: false, faults } : { ok: true, inputs };
 }
 
-/** The numbers of a past run as they would be typed. Inputs the flow no longer has are left out. */
-export function typedLike(flow: Flow, past: JobInputs, units: Card['units']): Draft['typed'] {
-  const texts = flow.file.inputs.flatMap((input) => {
-    const value = past[input.id];
-    if (isTyped(input)) {
-      return typeof value === 'number' ? [[input.id, shownInput(input, value, units)]] : [];
-    }
-    return typeof value === 'string' && input.options.includes(value) ? [[input.id, value]] : [];
-  });
-  return Object.fromEntries(texts);
+/** The card to begin with: the first wished one that is there, else one with the dials the flow is written in. */
+export function cardAmong(
+  cards: readonly Card[],
+  wished: readonly (string | undefined)[],
+  flow: Flow,
+): Card | undefined {
+  for (const id of wished) {
+    const card = cards.find((one) => one.id === id);
+    if (card) return card;
+  }
+  const inInches = flow.file.inputs.some((input) => isTyped(input) && input.unit === 'in');
+  return cards.find((card) => card.units === (inInches ? 'inch' : 'metric')) ?? cards[0];
 }

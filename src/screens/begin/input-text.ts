@@ -19,12 +19,6 @@ export function unitOfInput(input: TypedInput, units: Card['units']): string {
   return formatOf(input.quantity as Quantity, units, input).unit;
 }
 
-/** What stands in the field before anybody has typed: the flow's own number, or the word. */
-export function proposed(input: FlowInput, units: Card['units']): string {
-  if (!isTyped(input)) return input.default;
-  return shownInput(input, toBase(input.default, input.unit, input.quantity as Quantity), units);
-}
-
 /** A base-unit number as it would be typed here: no more digits than it needs. */
 export function shownInput(input: TypedInput, base: number, units: Card['units']): string {
   return plain(fromBase(base, unitOfInput(input, units), input.quantity as Quantity));

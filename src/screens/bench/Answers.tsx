@@ -35,7 +35,9 @@ export function Answers({ scene, keys, say, number, situation }: AnswersProps) {
           onKey={press}
         />
       )}
-      {!waiting && <Gate lines={scene.gate} keys={keys} say={say} />}
+      {!waiting && (
+        <Gate lines={scene.gate} keys={keys} say={say} remedies={scene.layout !== 'cutting'} />
+      )}
       {choices.length + answers.length > 0 && (
         <section class="choices" aria-label="Choose">
           {choices.map((item, index) => (

@@ -95,6 +95,7 @@ function More({ name, children }: MoreProps) {
   );
 }
 
+/** No single letter is left alone on a line. */
 function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+  return (text.charAt(0).toUpperCase() + text.slice(1)).replace(/ I\b/, '\u00a0I');
 }

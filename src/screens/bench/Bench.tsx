@@ -1,10 +1,12 @@
 /** The screen of a run, readable at two metres. It draws what is and passes words on; it decides nothing. */
 
 import { useEffect, useMemo } from 'preact/hooks';
+import { Cautions } from '../frame/Cautions.tsx';
 import { addressOf } from '../route.ts';
 import type { LiveRun } from '../world.ts';
 import { Answers } from './Answers.tsx';
 import { Asks } from './Asks.tsx';
+import { Asleep } from './Asleep.tsx';
 import { BenchHead } from './BenchHead.tsx';
 import { Dock } from './Dock.tsx';
 import { Done } from './Done.tsx';
@@ -12,15 +14,14 @@ import { Figures } from './Figures.tsx';
 import { factKeys } from './fact-keys.ts';
 import { HeldBand } from './HeldBand.tsx';
 import { Lead } from './Lead.tsx';
-import { Notices } from './Notices.tsx';
-import { Pictures } from './Pictures.tsx';
+import { Machine, Piece } from './Pictures.tsx';
 import { Said } from './Said.tsx';
 import type { Say } from './SayButton.tsx';
-import { StepCautions } from './StepCautions.tsx';
 import { type Scene, sceneOf, wordOf } from './scene.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
 import { useLiveRun } from './use-live-run.ts';
 import { useNumber } from './use-number.ts';
+import { Why } from './Why.tsx';
 
 interface BenchProps {
   readonly run: LiveRun;
@@ -36,12 +37,19 @@ export function Bench({ run, resumed }: BenchProps) {
   const situation = situationOf(scene, number.text, keys);
   const over = scene.layout === 'done';
   useTitle(scene);
+  useTop(scene);
   useBenchKeys(situation, (meaning) => {
     if (over) return;
     if (meaning.kind === 'say') say(meaning.word, 'key');
     if (meaning.kind === 'type') number.type(meaning.typed);
     if (meaning.kind === 'take') number.take();
   });
+  const { layout } = scene;
+  const doing = layout === 'doing';
+  const figures = <Figures key={scene.view.step.id} view={scene.view} />;
+  const asks = (
+    <Asks key={scene.view.step.id} scene={scene} say={say} onGiveUp={() => run.giveUp()} />
+  );
   return (
     <div class="bench" data-layout={scene.layout} data-sound={notice.sound}>
       <BenchHead state={state} scene={scene} notice={notice} />
@@ -49,23 +57,28 @@ export function Bench({ run, resumed }: BenchProps) {
       <main class="bench-main">
         <div class="bench-now">
           <Lead view={scene.view} />
-          <Notices notice={notice} run={run} resumed={resumed} />
-          {over ? (
-            <Done state={state} />
-          ) : (
-            <>
-              <Figures key={scene.view.step.id} view={scene.view} />
-              <StepCautions view={scene.view} />
-            </>
-          )}
+          <Asleep run={run} resumed={resumed} />
+          {over && <Done state={state} />}
+          {(doing || layout === 'gate' || layout === 'measuring') && figures}
+          {!over && <Cautions lines={scene.view.cautions} />}
         </div>
         {!over && (
           <div class="bench-say">
             <Answers scene={scene} keys={keys} say={say} number={number} situation={situation} />
-            <Asks key={scene.view.step.id} scene={scene} say={say} onGiveUp={() => run.giveUp()} />
+            {doing && <Machine state={state} view={scene.view} />}
+            {layout !== 'cutting' && asks}
           </div>
         )}
-        <Pictures state={state} view={scene.view} />
+        <div class="bench-below">
+          {layout === 'cutting' ? figures : <Why view={scene.view} />}
+          {layout === 'cutting' && asks}
+          {layout !== 'cutting' && (
+            <div class="pictures">
+              {!doing && !over && <Machine state={state} view={scene.view} />}
+              <Piece state={state} />
+            </div>
+          )}
+        </div>
       </main>
       {over ? <Ways runId={state.head.id} /> : null}
       {!over && (
@@ -99,6 +112,12 @@ function useTitle({ view }: Scene): void {
   useEffect(() => {
     document.title = `${title} · Followrest`;
   }, [title]);
+}
+
+/** A new scene is read from its top; while it lasts nothing moves under the finger. */
+function useTop({ view, waiting }: Scene): void {
+  const scene = `${view.step.id} ${view.phase} ${waiting !== null}`;
+  useEffect(() => window.scrollTo(0, 0), [scene]);
 }
 
 function Ways({ runId }: { readonly runId: string }) {

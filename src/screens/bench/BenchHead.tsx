@@ -27,7 +27,7 @@ export function BenchHead({ state, scene, notice }: BenchHeadProps) {
             <strong>Over</strong>
           ) : (
             <>
-              <strong>
+              <strong class="bench-count">
                 Step {index + 1} of {of}
               </strong>{' '}
               <span class="bench-title">{title}</span>
@@ -42,6 +42,17 @@ export function BenchHead({ state, scene, notice }: BenchHeadProps) {
         value={over ? of : index + 1}
         aria-label="Place in the flow"
       />
+      <Trouble notice={notice} />
     </header>
+  );
+}
+
+/** What is wrong with ear, mouth or storage, in one line. */
+function Trouble({ notice }: { readonly notice: Notice }) {
+  const line = notice.trouble ?? notice.advice;
+  return (
+    <p class="trouble" role="status">
+      {line}
+    </p>
   );
 }

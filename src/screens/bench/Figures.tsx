@@ -60,7 +60,7 @@ function FigureCard({ figure, open, onAsk, large = false }: FigureCardProps) {
   return (
     <button
       type="button"
-      class={`${look} asks`}
+      class={`${look} tells`}
       aria-expanded={open}
       onClick={(event) => {
         if (event.detail > 0) event.currentTarget.blur();

@@ -1,16 +1,22 @@
-/** The facts of the gate. Each keeps its place while the step lasts, so that no second tap answers another one. */
+/** The facts of the gate. Each keeps its place while the gate lasts, so that no second tap answers another one. */
 
+import { useRef } from 'preact/hooks';
 import type { GateLine } from '../../flow/index.ts';
 import { Icon } from '../frame/Icon.tsx';
 import { type Say, SayButton } from './SayButton.tsx';
 
 interface GateProps {
+  /** What to do when a fact is not so; not while it cuts, where the word only tells what was done. */
+  readonly remedies: boolean;
   readonly lines: readonly GateLine[];
   readonly keys: ReadonlyMap<string, string>;
   readonly say: Say;
 }
 
-export function Gate({ lines, keys, say }: GateProps) {
+/** Given a key of its own for each gate: the order is that of the moment in which it appeared, open ones first. */
+export function Gate({ remedies, lines: now, keys, say }: GateProps) {
+  const order = useRef(openFirst(now));
+  const lines = inOrder(now, order.current);
   if (lines.length === 0) return null;
   const open = lines.filter((line) => !line.met).length;
   return (
@@ -27,9 +33,20 @@ export function Gate({ lines, keys, say }: GateProps) {
           </li>
         ))}
       </ul>
-      <Remedy lines={lines} />
+      {remedies && <Remedy lines={now} />}
     </section>
   );
+}
+
+function openFirst(lines: readonly GateLine[]): readonly string[] {
+  const of = (met: boolean) => lines.filter((line) => line.met === met);
+  return [...of(false), ...of(true)].map((line) => line.fact);
+}
+
+/** Facts that came later stand last. */
+function inOrder(lines: readonly GateLine[], order: readonly string[]): readonly GateLine[] {
+  const place = ({ fact }: GateLine) => (order.includes(fact) ? order.indexOf(fact) : order.length);
+  return [...lines].sort((a, b) => place(a) - place(b));
 }
 
 interface GateRowProps {

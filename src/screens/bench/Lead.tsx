@@ -9,7 +9,7 @@ function lengthOf(text: string): 'short' | 'middle' | 'long' {
 }
 
 export function Lead({ view }: { readonly view: View }) {
-  const { lead, ask } = view;
+  const { lead, ask } = linesOf(view);
   return (
     <section class="lead" aria-label="Instruction" aria-live="polite" aria-atomic="true">
       <h1 class="lead-line" data-length={lengthOf(lead.shown)}>
@@ -18,4 +18,10 @@ export function Lead({ view }: { readonly view: View }) {
       {ask.shown !== '' && <p class="lead-ask">{ask.shown}</p>}
     </section>
   );
+}
+
+/** While held, the band above says so; what is asked takes the large letters. */
+function linesOf(view: View): Pick<View, 'lead' | 'ask'> {
+  if (view.mood !== 'held' || view.ask.shown === '') return view;
+  return { lead: view.ask, ask: { shown: '', spoken: '' } };
 }

@@ -9,22 +9,13 @@ import { DIRECTIONS, type Direction } from '../machine/picture.ts';
 import { pieceNow } from '../piece/piece-now.ts';
 import { useWidth } from './use-width.ts';
 
-interface PicturesProps {
+interface MachineProps {
   readonly state: RunState;
   readonly view: View;
 }
 
-export function Pictures({ state, view }: PicturesProps) {
-  return (
-    <aside class="pictures" aria-label="Pictures">
-      <Machine state={state} view={view} />
-      <Piece state={state} />
-    </aside>
-  );
-}
-
 /** Touching a part tells what it is; the next step lights its own part again. */
-function Machine({ state, view }: PicturesProps) {
+export function Machine({ state, view }: MachineProps) {
   const [asked, setAsked] = useState<{ step: string; part: string } | null>(null);
   const { kind } = state.job.flow;
   if (!isPictured(kind.id)) return null;
@@ -32,11 +23,11 @@ function Machine({ state, view }: PicturesProps) {
   const lit = own ?? view.part;
   const part = lit === undefined ? undefined : findPart(kind.id, lit);
   return (
-    <figure class="picture">
+    <figure class="picture machine">
       <MachinePicture
         kind={kind.id}
         lit={lit}
-        direction={own === undefined ? directionOf(view) : undefined}
+        direction={own === undefined ? directionOf(state, view) : undefined}
         guard={guardOf(state)}
         title={kind.title}
         onPart={(id) => setAsked(own === id ? null : { step: view.step.id, part: id })}
@@ -48,24 +39,25 @@ function Machine({ state, view }: PicturesProps) {
   );
 }
 
-function directionOf({ direction }: View): Direction | undefined {
-  return direction !== undefined && Object.hasOwn(DIRECTIONS, direction)
-    ? (direction as Direction)
-    : undefined;
+/** The way of moving belongs to the step's own part, not to one that only a question is about. */
+function directionOf({ job }: RunState, { step, part, direction }: View): Direction | undefined {
+  if (direction === undefined || job.flow.steps.get(step.id)?.part !== part) return undefined;
+  return Object.hasOwn(DIRECTIONS, direction) ? (direction as Direction) : undefined;
 }
 
 function guardOf({ snapshot }: RunState): 'open' | 'closed' {
   return snapshot.context.facts.guard === 'closed' ? 'closed' : 'open';
 }
 
-function Piece({ state }: { readonly state: RunState }) {
+/** The half-section of the piece, as far as the run has come. */
+export function Piece({ state }: { readonly state: RunState }) {
   const box = useRef<HTMLElement>(null);
   const width = useWidth(box);
   const { step } = positionOf(state.snapshot);
   const now = pieceNow(state.job, step, state.snapshot.context.readings);
   if (!now) return null;
   return (
-    <figure class="picture" ref={box}>
+    <figure class="picture piece" ref={box}>
       {width > 0 && (
         <PieceDrawing
           {...now}

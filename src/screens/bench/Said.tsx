@@ -9,20 +9,22 @@ interface SaidProps {
 }
 
 export function Said({ said, view }: SaidProps) {
-  const shown = tellsMore(said, view);
+  const news = newsIn(said, view);
   return (
-    <p class="said" role="status" data-empty={shown ? undefined : ''}>
-      {shown && (
+    <p class="said" role="status" data-empty={news === '' ? '' : undefined}>
+      {news !== '' && (
         <>
           <Icon name="say" />
-          <span>{said}</span>
+          <span>{news}</span>
         </>
       )}
     </p>
   );
 }
 
-function tellsMore(said: string, { lead, ask }: View): boolean {
-  const present = [lead.spoken, ask.spoken, `${lead.spoken} ${ask.spoken}`.trim()];
-  return said !== '' && !present.includes(said);
+/** What was said before the present line, which stands on the screen anyway. */
+function newsIn(said: string, { lead, ask }: View): string {
+  const present = [`${lead.spoken} ${ask.spoken}`.trim(), ask.spoken, lead.spoken];
+  const end = present.find((line) => line !== '' && said.endsWith(line));
+  return (end === undefined ? said : said.slice(0, -end.length)).trim();
 }

@@ -6,7 +6,7 @@ import { Icon, type IconName } from '../frame/Icon.tsx';
 const LOOKS: Readonly<Record<Notice['sound'], { icon: IconName; word: string }>> = {
   listening: { icon: 'ear', word: 'Listening' },
   speaking: { icon: 'mouth', word: 'Speaking' },
-  deaf: { icon: 'no-ear', word: 'Deaf: use keys' },
+  deaf: { icon: 'no-ear', word: 'Deaf' },
 };
 
 export function SoundState({ notice }: { readonly notice: Notice }) {

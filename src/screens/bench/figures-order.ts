@@ -37,8 +37,10 @@ export function numberAndUnit(text: string): { readonly number: string; readonly
   return { number: match[1] ?? text, unit: match[2] ?? '' };
 }
 
-/** The one line of a working that is shown at once: the sum itself, without what led to it. */
+/** The one line of a working that is shown at once: the sum, and what the machine makes of it. */
 export function shortWorking(working: string): string {
   const parts = working.split('; ');
-  return parts.find((part) => part.includes('=')) ?? parts[0] ?? working;
+  const sum = parts.find((part) => part.includes('=')) ?? parts[0] ?? working;
+  const last = parts.at(-1)?.split(', ')[0] ?? '';
+  return /card|mark/.test(last) && !sum.startsWith(last) ? `${sum} → ${last}` : sum;
 }

@@ -45,7 +45,7 @@ export function sceneOf(state: RunState): Scene {
   const of = (kind: BenchItem['kind']) => list.items.filter((item) => item.kind === kind);
   const asked = new Set(view.gate.map((line) => line.ask?.word));
   const answers = of('fact').filter((item) => !asked.has(wordOf(item)));
-  const open = view.gate.filter((line) => line.ask && !line.met).length + answers.length;
+  const open = view.gate.filter((line) => !line.met).length + answers.length;
   const choices = of('choice');
   const blocked = open > 0 || choices.length > 0 || list.number !== undefined || waiting !== null;
   return {

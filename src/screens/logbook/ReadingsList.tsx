@@ -20,7 +20,11 @@ export function ReadingsList({ readings, job, bars = false }: ReadingsListProps)
     <ul class="readings" aria-label="Readings">
       {readings.map((reading) => (
         <li key={`${reading.step} ${reading.at}`} class="reading" data-verdict={reading.verdict}>
-          <Row reading={reading} decimals={decimalsOf(reading, job)} />
+          <Row
+            reading={reading}
+            decimals={decimalsOf(reading, job)}
+            verdict={verdictText(reading, job)}
+          />
           {bars && <Bar reading={reading} job={job} />}
         </li>
       ))}
@@ -31,10 +35,11 @@ export function ReadingsList({ readings, job, bars = false }: ReadingsListProps)
 interface RowProps {
   readonly reading: KeptReading;
   readonly decimals: number | undefined;
+  readonly verdict: string | null;
 }
 
-function Row({ reading, decimals }: RowProps) {
-  const { label, value, unit, verdict, lower, upper } = reading;
+function Row({ reading, decimals, verdict }: RowProps) {
+  const { label, value, unit, lower, upper } = reading;
   return (
     <>
       <span class="reading-label">{label}</span>
@@ -44,7 +49,7 @@ function Row({ reading, decimals }: RowProps) {
           {sizeText(lower, '', decimals)} to {sizeText(upper, unit, decimals)}
         </span>
       )}
-      {verdict && <span class="reading-verdict">{VERDICTS[verdict]}</span>}
+      {verdict !== null && <span class="reading-verdict">{verdict}</span>}
     </>
   );
 }
@@ -66,6 +71,13 @@ function Bar({ reading, job }: { readonly reading: KeptReading; readonly job: Jo
       unit={unit}
     />
   );
+}
+
+/** Between passes there is always something left: that is no fault of the piece. */
+function verdictText({ step, verdict }: KeptReading, job: Job | null): string | null {
+  if (verdict === undefined) return null;
+  const between = verdict === 'rework' && job?.flow.steps.get(step)?.kind === 'passes';
+  return between ? 'Between passes' : VERDICTS[verdict];
 }
 
 function decimalsOf({ step: id }: KeptReading, job: Job | null): number | undefined {
