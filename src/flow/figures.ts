@@ -64,6 +64,14 @@ function behind(job: Job, snapshot: FlowSnapshot, ref: ValueRef): Partial<Figure
   };
 }
 
+/** One decimal more where the dial is set between two marks. */
+function exactly(shown: Shown): Shown {
+  const { value, decimals } = shown;
+  const lost = Math.abs(value - Number(value.toFixed(decimals)));
+  const isBetween = Math.abs(lost * 10 ** decimals - 0.5) < 1e-3;
+  return isBetween ? { ...shown, decimals: decimals + 1 } : shown;
+}
+
 /** A length of this machine's own working: dial, size or what is left. */
 function lengthFigure(
   job: Job,
@@ -73,7 +81,7 @@ function lengthFigure(
   working?: string,
 ): Figure {
   const shown = shownAs(value, 'length', formatOf('length', job.card.units));
-  return { id, label, ...texts(shown), ...(working === undefined ? {} : { working }) };
+  return { id, label, ...texts(exactly(shown)), ...(working === undefined ? {} : { working }) };
 }
 
 /** Speed, feed, depth, dial and the rest of the step a snapshot stands in. */

@@ -1,9 +1,10 @@
 /** The next pass of a passes step: what is left, how deep, and what the cross dial must read. */
 
-import { answerRule, findRule, type RuleAnswer } from '../trade/index.ts';
+import { answerRule, findRule, type RuleAnswer, type RuleValues } from '../trade/index.ts';
 import type { PassState } from './events.ts';
 import type { StepOf } from './flow-shape.ts';
 import type { Numbers, Readings } from './numbers.ts';
+import { judge, limitsOf, type Verdict } from './verdict.ts';
 
 export interface NextPass {
   /** The dial's reading for the cut, in mm from the zero set at the first size. */
@@ -34,58 +35,85 @@ export function nextPass(
   const finish = number(step.finish);
   const sign = step.side === 'outside' ? 1 : -1;
   const left = sign * (state.size - finish);
-  const answer = passAnswer(
-    state.size,
-    finish,
-    number(step.deepest),
-    number(step.finishAllowance),
-    step.side,
-    card,
+  const asked = {
+    measured: state.size,
+    finishDiameter: finish,
+    deepestCut: number(step.deepest),
+    finishAllowance: number(step.finishAllowance),
+    dialReads: card.crossReads,
+    direction: step.side,
+  };
+  const answer = passAnswer(asked, card.crossDivision);
+  if (!answer.ok) return { ...standing(state), left, answer };
+  const limits = limitsOf(step, numbers, readings);
+  const rounded = cutOf(answer);
+  const cut = reaching(rounded, step.side, card, (size) =>
+    limits ? judge(size, limits, step.side) : 'within',
   );
-  if (!answer.ok) {
-    return {
-      dial: state.dial,
-      advance: 0,
-      left,
-      depthASide: 0,
-      diameterAfter: state.size,
-      last: false,
-      answer,
-    };
-  }
   return {
-    dial: state.dial + answer.value,
-    advance: answer.value,
+    ...cut,
+    dial: state.dial + cut.advance,
     left,
-    depthASide: part(answer, 'depthASide'),
-    diameterAfter: part(answer, 'diameterAfter'),
-    last: part(answer, 'lastPass') === 1,
-    answer,
+    answer: cut === rounded ? answer : { ...answer, working: `${answer.working}; ${onward(cut)}` },
   };
 }
 
-function passAnswer(
-  measured: number,
-  finishDiameter: number,
-  deepestCut: number,
-  finishAllowance: number,
-  side: 'outside' | 'inside',
-  card: PassWorld['card'],
-): RuleAnswer {
-  const rule = findRule('next-pass');
-  if (!rule) return { ok: false, fault: 'The trade has no rule "next-pass".' };
-  return answerRule(rule, {
-    measured,
-    finishDiameter,
-    deepestCut,
-    finishAllowance,
-    dialReads: card.crossReads,
-    graduation: card.crossDivision,
-    direction: side,
-  });
+interface Cut {
+  readonly advance: number;
+  readonly depthASide: number;
+  readonly diameterAfter: number;
+  readonly last: boolean;
 }
 
-function part(answer: Extract<RuleAnswer, { ok: true }>, name: string): number {
-  const value = answer.parts?.[name]?.value;
-  return typeof value === 'number' ? value : 0;
+function standing({ size, dial }: PassState): Cut & { readonly dial: number } {
+  return { dial, advance: 0, depthASide: 0, diameterAfter: size, last: false };
+}
+
+function cutOf(answer: Extract<RuleAnswer, { ok: true }>): Cut {
+  const part = (name: string): number => {
+    const value = answer.parts?.[name]?.value;
+    return typeof value === 'number' ? value : 0;
+  };
+  return {
+    advance: answer.value,
+    depthASide: part('depthASide'),
+    diameterAfter: part('diameterAfter'),
+    last: part('lastPass') === 1,
+  };
+}
+
+/**
+ * The rule rounds down to a division, so a coarse dial can stop short of the limits and then ask for a cut of
+ * nothing for ever. Where one division more, or half of one split by eye, lands within, that is the last cut.
+ * (Common practice, no source.)
+ */
+function reaching(
+  cut: Cut,
+  side: 'outside' | 'inside',
+  card: PassWorld['card'],
+  verdict: (size: number) => Verdict,
+): Cut {
+  const roughing = cut.advance > 0 && !cut.last;
+  if (roughing || verdict(cut.diameterAfter) !== 'rework') return cut;
+  const further = [card.crossDivision, card.crossDivision / 2].map((more): Cut => {
+    const depth = card.crossReads === 'diameter' ? more / 2 : more;
+    return {
+      advance: cut.advance + more,
+      depthASide: cut.depthASide + depth,
+      diameterAfter: cut.diameterAfter + (side === 'outside' ? -2 : 2) * depth,
+      last: true,
+    };
+  });
+  return further.find((one) => verdict(one.diameterAfter) === 'within') ?? cut;
+}
+
+function onward({ advance, diameterAfter }: Cut): string {
+  const mm = (value: number) => Number(value.toFixed(4));
+  return `that stops short of the limits: go on to ${mm(advance)} mm on the dial, then ${mm(diameterAfter)} mm`;
+}
+
+function passAnswer(values: RuleValues, graduation: number): RuleAnswer {
+  const rule = findRule('next-pass');
+  if (!rule) return { ok: false, fault: 'The trade has no rule "next-pass".' };
+  return answerRule(rule, { ...values, graduation });
 }
