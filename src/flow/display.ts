@@ -31,12 +31,12 @@ const usual: Partial<Record<Quantity, Format>> = {
   count: { unit: '', decimals: 0 },
 };
 
-/** What an inch shop reads instead, and by how many decimals more. */
-const inchFor: Readonly<Record<string, Format>> = {
-  mm: { unit: 'in', decimals: 3 },
-  'mm/rev': { unit: 'in/rev', decimals: 4 },
-  'm/min': { unit: 'ft/min', decimals: 0 },
-  'mm/min': { unit: 'in/min', decimals: 2 },
+/** What an inch shop reads instead. An inch is coarser than a millimetre and needs a decimal more; a foot is not. */
+const inchFor: Readonly<Record<string, Format & { readonly more: number }>> = {
+  mm: { unit: 'in', decimals: 3, more: 1 },
+  'mm/rev': { unit: 'in/rev', decimals: 4, more: 1 },
+  'm/min': { unit: 'ft/min', decimals: 0, more: 0 },
+  'mm/min': { unit: 'in/min', decimals: 2, more: 1 },
 };
 
 /** The format of a quantity, with the unit a file asks for, on a metric or inch machine. */
@@ -49,7 +49,7 @@ export function formatOf(
   const format = { unit: asked.unit ?? base.unit, decimals: asked.decimals ?? base.decimals };
   const inch = units === 'inch' ? inchFor[format.unit] : undefined;
   if (!inch) return format;
-  return { unit: inch.unit, decimals: Math.max(inch.decimals, format.decimals + 1) };
+  return { unit: inch.unit, decimals: Math.max(inch.decimals, format.decimals + inch.more) };
 }
 
 /** A base-unit number in a format. */

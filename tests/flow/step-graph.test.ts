@@ -34,14 +34,12 @@ function chooseSteps(targets: readonly (readonly number[])[]): readonly Step[] {
   }));
 }
 
-const graphs = fc
-  .integer({ min: 1, max: 9 })
-  .chain((count) =>
-    fc.array(fc.array(fc.nat(count), { minLength: 1, maxLength: 3 }), {
-      minLength: count,
-      maxLength: count,
-    }),
-  );
+const graphs = fc.integer({ min: 1, max: 9 }).chain((count) =>
+  fc.array(fc.array(fc.nat(count), { minLength: 1, maxLength: 3 }), {
+    minLength: count,
+    maxLength: count,
+  }),
+);
 
 /** What can be reached from s0 without stepping on `without`. By definition, nothing else. */
 function reached(
