@@ -36,7 +36,13 @@ export function Answers({ scene, keys, say, number, situation }: AnswersProps) {
         />
       )}
       {!waiting && (
-        <Gate lines={scene.gate} keys={keys} say={say} remedies={scene.layout !== 'cutting'} />
+        <Gate
+          key={`${scene.view.step.id} ${scene.view.phase}`}
+          lines={scene.gate}
+          keys={keys}
+          say={say}
+          remedies={scene.layout !== 'cutting'}
+        />
       )}
       {choices.length + answers.length > 0 && (
         <section class="choices" aria-label="Choose">

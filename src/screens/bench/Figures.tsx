@@ -48,7 +48,12 @@ function FigureCard({ figure, open, onAsk, large = false }: FigureCardProps) {
       <span class="figure-label">{label}</span>
       <span class="figure-value">
         <span class="figure-number">{number}</span>
-        {unit !== '' && <span class="figure-unit"> {unit}</span>}
+        {unit !== '' && (
+          <>
+            {' '}
+            <span class="figure-unit">{unit}</span>
+          </>
+        )}
       </span>
       {large && working !== undefined && (
         <span class="figure-working">{shortWorking(working)}</span>

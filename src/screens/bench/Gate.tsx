@@ -59,15 +59,9 @@ function GateRow({ line, shortcut, say }: GateRowProps) {
   const { label, met, ask } = line;
   if (!met && ask) {
     return (
-      <SayButton
-        word={ask.word}
-        say={say}
-        shortcut={shortcut}
-        look="gate-row open"
-        name={`${label}, open. Say: ${ask.word}`}
-        gate
-      >
+      <SayButton word={ask.word} say={say} shortcut={shortcut} look="gate-row open" gate>
         <span class="gate-label">{label}</span>
+        <span class="unseen">, open, say:</span>
         <span class="gate-word">“{ask.word}”</span>
       </SayButton>
     );

@@ -1,13 +1,14 @@
 /** Listens to the keyboard, a foot switch and a gauge that types, for as long as the Bench is on the page. */
 
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { type KeyMeaning, type KeySituation, meaningOfKey } from './keys.ts';
 
 /** `act` is called with what a key means now. Fields keep their keys, and a key held down counts once. */
 export function useBenchKeys(now: KeySituation, act: (meaning: NonNullable<KeyMeaning>) => void) {
   const latest = useRef({ now, act });
   latest.current = { now, act };
-  useEffect(() => {
+  // Before the first picture: a key that is pressed on what is seen must count.
+  useLayoutEffect(() => {
     const down = (event: KeyboardEvent) => {
       if (isForBrowser(event) || isForElement(event)) return;
       const meaning = meaningOfKey(event.key, latest.current.now);

@@ -56,7 +56,12 @@ function OneCard({ card, onCopy, onEdit, onRemove }: OneCardProps) {
       <h3>{card.title}</h3>
       {read.ok && <Plate card={read.value} />}
       <p class="row">
-        <button type="button" class="button" onClick={onCopy} aria-label={`Copy ${card.title}`}>
+        <button
+          type="button"
+          class="button"
+          onClick={onCopy}
+          aria-label={`Copy to make your own: ${card.title}`}
+        >
           Copy to make your own
         </button>
         {card.own && (

@@ -1,0 +1,138 @@
+/** Measures what is on the page: what sticks out, what is cut, what lies on what, what is too small or too pale. */
+
+import type { Page } from 'playwright-core';
+
+/** Every fault a sentence with the text it is about; none on a good page. */
+export function faultsOf(page: Page): Promise<readonly string[]> {
+  return page.evaluate(measureHere);
+}
+
+/** Runs in the page: it may use nothing from outside itself. */
+function measureHere(): readonly string[] {
+  const LEAST_TARGET = 64;
+  const LEAST_CONTRAST = 7;
+  const faults: string[] = [];
+  const bench = document.querySelector('.bench');
+
+  interface Shown {
+    readonly text: string;
+    readonly element: Element;
+    readonly boxes: readonly DOMRect[];
+    readonly layer: string;
+  }
+
+  const isUnseen = (element: Element) => element.closest('.unseen, .skip, svg, option') !== null;
+  const layerOf = (element: Element) =>
+    ['.bench-head', '.bench-foot'].find((layer) => element.closest(layer)) ?? 'main';
+
+  function shownTexts(): readonly Shown[] {
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    const shown: Shown[] = [];
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const element = node.parentElement;
+      const text = node.textContent?.trim() ?? '';
+      if (!element || text === '' || isUnseen(element) || !element.checkVisibility()) continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      const boxes = [...range.getClientRects()].filter(({ width, height }) => width * height > 0);
+      if (boxes.length > 0) shown.push({ text, element, boxes, layer: layerOf(element) });
+    }
+    return shown;
+  }
+
+  /** The nearest thing round a text that has an edge one can see, or that cuts. */
+  function holderOf(element: Element): Element | null {
+    for (let one: Element | null = element; one; one = one.parentElement) {
+      const { borderTopWidth, overflowX, backgroundColor } = getComputedStyle(one);
+      const edged = Number.parseFloat(borderTopWidth) > 0 || overflowX !== 'visible';
+      if (edged || (one.matches('button, a') && backgroundColor !== 'rgba(0, 0, 0, 0)')) return one;
+    }
+    return null;
+  }
+
+  function sticksOut({ text, element, boxes }: Shown): void {
+    const page = document.documentElement.clientWidth;
+    if (boxes.some(({ left, right }) => left < -1 || right > page + 1)) {
+      faults.push(`"${text}" sticks out of the page`);
+    }
+    const edge = holderOf(element)?.getBoundingClientRect();
+    if (!edge) return;
+    // Line boxes are taller than letters: only a clear miss counts above and below.
+    const out = boxes.some(
+      ({ left, right, top, bottom }) =>
+        left < edge.left - 1 ||
+        right > edge.right + 1 ||
+        top < edge.top - 4 ||
+        bottom > edge.bottom + 4,
+    );
+    if (out) faults.push(`"${text}" is cut or sticks out of its box`);
+  }
+
+  /** Letters take about the middle seven tenths of a line box. */
+  function letters({ left, right, top, bottom }: DOMRect) {
+    const off = (bottom - top) * 0.15;
+    return { left: left + 1, right: right - 1, top: top + off, bottom: bottom - off };
+  }
+
+  function lieOver(one: Shown, other: Shown): boolean {
+    if (one.layer !== other.layer) return false;
+    return one.boxes.some((box) => {
+      const a = letters(box);
+      return other.boxes.some((otherBox) => {
+        const b = letters(otherBox);
+        return a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+      });
+    });
+  }
+
+  function tooSmall(element: Element): void {
+    if (!element.checkVisibility()) return;
+    const { width, height } = element.getBoundingClientRect();
+    if (width >= LEAST_TARGET - 0.5 && height >= LEAST_TARGET - 0.5) return;
+    const size = `${Math.round(width)} × ${Math.round(height)}`;
+    faults.push(`"${element.textContent?.trim()}" can be touched on ${size} px only`);
+  }
+
+  function rgb(colour: string): readonly [number, number, number, number] {
+    const [r = 0, g = 0, b = 0, a = 1] = (colour.match(/[\d.]+/g) ?? []).map(Number);
+    return [r, g, b, a];
+  }
+
+  /** WCAG 2.2, relative luminance. */
+  function luminance(colour: string): number {
+    const [r, g, b] = rgb(colour)
+      .slice(0, 3)
+      .map((part) => part / 255)
+      .map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
+    return 0.2126 * (r ?? 0) + 0.7152 * (g ?? 0) + 0.0722 * (b ?? 0);
+  }
+
+  function groundOf(element: Element): string {
+    for (let one: Element | null = element; one; one = one.parentElement) {
+      const { backgroundColor } = getComputedStyle(one);
+      if (rgb(backgroundColor)[3] === 1) return backgroundColor;
+    }
+    return 'rgb(255, 255, 255)';
+  }
+
+  function tooPale({ text, element }: Shown): void {
+    const pair = [luminance(getComputedStyle(element).color), luminance(groundOf(element))];
+    const ratio = (Math.max(...pair) + 0.05) / (Math.min(...pair) + 0.05);
+    if (ratio >= LEAST_CONTRAST) return;
+    faults.push(`"${text}" has a contrast of ${ratio.toFixed(1)} to 1 only`);
+  }
+
+  const { scrollWidth, clientWidth } = document.documentElement;
+  if (scrollWidth > clientWidth)
+    faults.push(`The page is ${scrollWidth} px wide on ${clientWidth}`);
+  const texts = shownTexts();
+  texts.forEach((one, index) => {
+    sticksOut(one);
+    for (const other of texts.slice(index + 1)) {
+      if (lieOver(one, other)) faults.push(`"${one.text}" lies over "${other.text}"`);
+    }
+    if (bench) tooPale(one);
+  });
+  for (const element of bench?.querySelectorAll('button, a, summary') ?? []) tooSmall(element);
+  return faults;
+}
