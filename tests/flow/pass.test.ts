@@ -1,5 +1,6 @@
 /** Hand-worked passes; the arithmetic stands beside each row. Rounding down to the dial: common practice, no source. */
 
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { StepOf } from '../../src/flow/index.ts';
 import { nextPass } from '../../src/flow/pass.ts';
@@ -116,6 +117,35 @@ describe('a dial too coarse for the limits', () => {
       close({ advance: 0.05, diameterAfter: 20.01, last: true }),
     );
   });
+});
+
+test('cut as told, every size is made whose limits are wider than half a division', () => {
+  const division = fc.constantFrom(0.01, 0.02, 0.0254, 0.05, 0.1);
+  const reads = fc.constantFrom('diameter' as const, 'radius' as const);
+  fc.assert(
+    fc.property(
+      reads,
+      division,
+      fc.integer({ min: 5, max: 200 }),
+      fc.integer({ min: 20_200, max: 40_000 }),
+      (dial, graduation, spare, start) => {
+        // The narrowest interval in which marks half a division apart always have one, and a little.
+        const onDiameter = dial === 'radius' ? 2 * graduation : graduation;
+        const width = (onDiameter / 2) * (1 + spare / 100);
+        const pass = passOf(dial, graduation, {
+          lower: mm(20 - width / 2),
+          upper: mm(20 + width / 2),
+        });
+        let at = { size: start / 1000, dial: 0 };
+        for (let cuts = 0; cuts < 60 && at.size > 20 + width / 2; cuts++) {
+          const next = pass(at.size, at.dial);
+          at = { size: next.diameterAfter, dial: next.dial };
+        }
+        expect(Math.abs(at.size - 20)).toBeLessThanOrEqual(width / 2 + 1e-5);
+      },
+    ),
+    { seed: 20_261_125, numRuns: 60 },
+  );
 });
 
 test('a card without a cross dial is taken to read the radius in hundredths', () => {
