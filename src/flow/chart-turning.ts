@@ -95,6 +95,8 @@ export class TurningChart {
     return {
       initial: settleItem,
       tags: ['walk'],
+      // Hands were near: what they may have changed is asked for again at the gate.
+      exit: [{ type: 'forget', params: { facts: this.arrows.handsForget } }],
       on: { 'carry-on': { target: this.arrows.entrance() } },
       states: { [settleItem]: settle, ...Object.fromEntries(items) },
     };

@@ -1,24 +1,14 @@
 /** Joins the rooms for the screens: shelf, toolroom, runs and voices behind one door. */
 
-import {
-  askForPermanence,
-  type Logbook,
-  openLogbook,
-  openOwnership,
-  readingsCsv,
-} from '../logbook/index.ts';
-import type { AppWorld, CardEntry, Opened, Settings } from '../screens/world.ts';
-import { beginInLogbook, resumeKept } from './begin.ts';
+import { type Logbook, openLogbook, readingsCsv } from '../logbook/index.ts';
+import type { AppWorld } from '../screens/world.ts';
+import { beginInLogbook } from './begin.ts';
+import { type Cards, openCards } from './cards.ts';
 import { browserClock } from './clock.ts';
-import { type LiveSession, openLiveRun } from './live-run.ts';
-import { browserScreenLock } from './screen-lock.ts';
-import { openSettings } from './settings.ts';
-import { readCardEntry, shippedCards, shippedFlows } from './texts.ts';
-import { findVoices } from './voices.ts';
-
-/** Rooms echo: the ear stays shut this long after the last sound of ours. */
-const tailMs = 350;
-const cardKey = 'card/';
+import { openRunDesk, type RunDesk } from './run-desk.ts';
+import { openSettings, type SettingsKeeper } from './settings.ts';
+import { shippedFlows } from './texts.ts';
+import { type LateVoices, voicesInTime } from './voices.ts';
 
 export interface Front {
   readonly world: AppWorld;
@@ -26,131 +16,100 @@ export interface Front {
   anyRunOpen(): Promise<boolean>;
 }
 
+interface Rooms {
+  readonly logbook: Logbook;
+  readonly settings: SettingsKeeper;
+  readonly voices: LateVoices;
+  readonly cards: Cards;
+  readonly desk: RunDesk;
+  readonly troubles: readonly string[];
+  readonly news: News;
+}
+
+/** Who wants to hear of changed settings, cards or voices. */
+interface News {
+  readonly subscribers: Set<() => void>;
+  readonly changed: () => void;
+}
+
+/** Rejects when this browser keeps nothing: a run that cannot be kept is not led. */
 export async function openFront(): Promise<Front> {
   const clock = browserClock;
   const troubles: string[] = [];
   const logbook = await openLogbook((fault) => troubles.push(fault.message));
   const settings = await openSettings(logbook);
-  const voices = await findVoices(clock);
-  const screen = browserScreenLock();
-  const shelf = shippedFlows();
-  const shipped = shippedCards();
-  let own = await ownCards(logbook);
-  let live: LiveSession | null = null;
+  const cards = await openCards(logbook);
+  const news = newsDesk();
+  const voices = voicesInTime(clock, news.changed);
+  const desk = openRunDesk({ logbook, settings, voices, clock });
+  const rooms = { logbook, settings, voices, cards, desk, troubles, news };
+  return { world: worldOf(rooms), anyRunOpen: () => desk.anyRunOpen() };
+}
+
+function newsDesk(): News {
   const subscribers = new Set<() => void>();
   const changed = () => {
     for (const call of subscribers) call();
   };
-  const tabs = openOwnership(() => void live?.leave());
-  const cards = (): readonly CardEntry[] => [...own, ...shipped];
-  const manner = () => {
-    const { rate, volume, pitch } = settings.current();
-    return { rate, volume, pitch };
-  };
+  return { subscribers, changed };
+}
 
-  async function open(runId: string): Promise<Opened> {
-    await live?.leave();
-    if (!(await tabs.claim(runId))) {
-      return {
-        ok: false,
-        fault: 'This run is led in another tab. Go on there, or close that tab first.',
-      };
-    }
-    const kept = await logbook.read(runId);
-    if (!kept) return refused(runId, 'This run is not in the Logbook of this device.');
-    const resumed = resumeKept(kept, clock.now());
-    if (!resumed.ok) return refused(runId, resumed.fault);
-    const run = await openLiveRun(
-      resumed.step,
-      {
-        ledger: logbook,
-        clock,
-        mouth: await voices.mouth(settings.current()),
-        ear: await voices.ear(settings.current()),
-        tailMs,
-        manner,
-      },
-      async () => {
-        live = null;
-        tabs.release(runId);
-        await screen.release();
-      },
-    );
-    live = run;
-    void screen.hold();
-    void askForPermanence();
-    return { ok: true, run, resumed: resumed.resumed };
-  }
-
-  function refused(runId: string, fault: string): Opened {
-    tabs.release(runId);
-    return { ok: false, fault };
-  }
-
-  async function change(part: Partial<Settings>): Promise<void> {
-    await settings.change(part);
-    if (live && part.ear !== undefined) {
-      await live.session.listenWith(await voices.ear(settings.current()));
-    }
-    if (live && part.mouth !== undefined) {
-      live.session.speakWith(await voices.mouth(settings.current()));
-    }
-    changed();
-  }
-
-  const world: AppWorld = {
-    shelf,
-    cards,
+function worldOf(rooms: Rooms): AppWorld {
+  const { settings, voices, cards, desk, troubles, news } = rooms;
+  const { subscribers, changed } = news;
+  return {
+    cards: () => cards.all(),
     async keepCard(text) {
-      const read = readCardEntry(text, true);
-      if (!read.ok) return read.faults;
-      await logbook.keep(cardKey + read.value.id, text);
-      own = await ownCards(logbook);
+      const faults = await cards.keep(text);
       changed();
-      return [];
+      return faults;
     },
     async removeCard(id) {
-      await logbook.forget(cardKey + id);
-      own = await ownCards(logbook);
+      await cards.remove(id);
       changed();
     },
     settings: () => settings.current(),
-    change,
+    async change(part) {
+      await settings.change(part);
+      changed();
+      await desk.voicesChanged(part);
+    },
     subscribe(call) {
       subscribers.add(call);
       return () => subscribers.delete(call);
     },
     ears: () => voices.ears(),
     mouths: () => voices.mouths(),
-    async begin(choice) {
+    open: (runId) => desk.open(runId),
+    troubles: () => troubles,
+    persistent: async () => (await navigator.storage?.persisted?.()) ?? null,
+    ...records(rooms),
+  };
+}
+
+/** The part of the world that reads and writes the logbook. */
+function records({ logbook, cards, news }: Rooms) {
+  const shelf = shippedFlows();
+  return {
+    shelf,
+    begin: async (choice) => {
       const entry = shelf.find((one) => one.id === choice.flowId);
-      const card = cards().find((one) => one.id === choice.cardId);
-      if (!entry || !card)
+      const card = cards.all().find((one) => one.id === choice.cardId);
+      if (!entry || !card) {
         return { ok: false, faults: ['Choose a flow and a machine card first.'] };
-      return beginInLogbook(choice, entry, card, logbook, clock.now());
+      }
+      return beginInLogbook(choice, entry, card, logbook, browserClock.now());
     },
-    open,
     runs: () => logbook.list(),
     read: (runId) => logbook.read(runId),
     exportAll: async () => (await logbook.exportRuns()).text,
-    async importAll(text) {
+    importAll: async (text) => {
       const result = await logbook.importRuns(text);
-      changed();
+      news.changed();
       return { ok: result.ok, message: importMessage(result) };
     },
     readingsTable: (runs) => readingsCsv(runs),
-    troubles: () => troubles,
-    persistent: () => navigator.storage?.persisted?.() ?? Promise.resolve(null),
-  };
-  return { world, anyRunOpen: () => tabs.anyLed() };
-}
-
-async function ownCards(logbook: Logbook): Promise<readonly CardEntry[]> {
-  const texts = await logbook.recallAll(cardKey, (value) => String(value));
-  return [...texts.values()].flatMap((text) => {
-    const read = readCardEntry(text, true);
-    return read.ok ? [read.value] : [];
-  });
+  } satisfies Partial<AppWorld>;
 }
 
 function importMessage(result: Awaited<ReturnType<Logbook['importRuns']>>): string {

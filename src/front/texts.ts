@@ -1,3 +1,4 @@
+/// <reference types="vite/client" />
 /** The flows, machine kinds and machine cards that are shipped with the page, as their texts. */
 
 import { faultText, readCard, readFlow, readKind } from '../flow/index.ts';
@@ -20,10 +21,9 @@ function must<T>(read: { ok: true; value: T } | { ok: false; faults: readonly st
 }
 
 export function shippedCards(): readonly CardEntry[] {
-  return cardTexts.map((card) => {
-    const read = readCardEntry(card, false);
-    return must(read);
-  });
+  const cards = cardTexts.map((card) => must(readCardEntry(card, false)));
+  // The file names put inch before metric; the metric card is the one most begin with.
+  return cards.reverse();
 }
 
 export type CardReading =

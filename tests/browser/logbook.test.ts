@@ -10,7 +10,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { KeptRun, Ledger, RunEntry } from '../../src/bench/ports.ts';
 import { serve } from '../../src/cli/serve.mjs';
 import { entry, sampleRun } from '../logbook/sample-run.ts';
-import { howToStart } from './chromium.ts';
+import { howToStart, kill } from './chromium.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'followrest-logbook-'));
 let server: Awaited<ReturnType<typeof serve>>;
@@ -52,17 +52,6 @@ async function openPage(context: BrowserContext): Promise<Page> {
   await page.goto(server.address);
   await page.waitForFunction(() => document.title === 'open');
   return page;
-}
-
-/** Ends the browser at once, as the kernel does when memory runs out. A power cut is not tried here. */
-async function kill(context: BrowserContext): Promise<void> {
-  const session = await context.browser()?.newBrowserCDPSession();
-  const { processInfo = [] } = (await session?.send('SystemInfo.getProcessInfo')) ?? {};
-  const browser = processInfo.find(({ type }) => type === 'browser');
-  if (browser === undefined) throw new Error('The browser does not tell its process.');
-  const closed = new Promise((done) => context.once('close', done));
-  process.kill(browser.id, 'SIGKILL');
-  await closed;
 }
 
 it('keeps every acknowledged entry when the browser is killed', async () => {

@@ -278,3 +278,11 @@ describe('back', () => {
     expect(back.snapshot.context.facts.guard).toBe('closed');
   });
 });
+
+test('after the walk, hands and guard are asked for again, since hands were near', () => {
+  const job = jobOf(smallFlow([cut('face'), tell('after')]));
+  const walk = said(job, answerAll(job, walkFrom(job)), 'will not start', 'spindle stopped');
+  expect(wordsAt(job, said(job, walk, 'carry on'))).toEqual(
+    expect.arrayContaining(['guard closed', 'hands clear']),
+  );
+});

@@ -1,0 +1,118 @@
+/** Opens runs, one at a time: from the logbook to the Bench and back. */
+
+import type { Clock } from '../bench/ports.ts';
+import {
+  askForPermanence,
+  type Logbook,
+  openOwnership,
+  type TabOwnership,
+} from '../logbook/index.ts';
+import type { Opened } from '../screens/world.ts';
+import { resumeKept } from './begin.ts';
+import { type LiveSession, openLiveRun } from './live-run.ts';
+import { browserScreenLock } from './screen-lock.ts';
+import type { SettingsKeeper } from './settings.ts';
+import type { LateVoices } from './voices.ts';
+
+/** Rooms echo: the ear stays shut this long after the last sound of ours. */
+const tailMs = 350;
+
+export interface RunDesk {
+  open(runId: string): Promise<Opened>;
+  /** Takes up a changed ear or mouth in the run that is open. */
+  voicesChanged(part: { readonly ear?: string; readonly mouth?: string }): Promise<void>;
+  anyRunOpen(): Promise<boolean>;
+}
+
+export interface DeskWorld {
+  readonly logbook: Logbook;
+  readonly settings: SettingsKeeper;
+  readonly voices: LateVoices;
+  readonly clock: Clock;
+}
+
+export function openRunDesk(world: DeskWorld): RunDesk {
+  return new Desk(world);
+}
+
+class Desk implements RunDesk {
+  private live: LiveSession | null = null;
+  private readonly screen = browserScreenLock();
+  private readonly tabs: TabOwnership;
+
+  constructor(private readonly world: DeskWorld) {
+    this.tabs = openOwnership(() => void this.live?.leave());
+  }
+
+  anyRunOpen(): Promise<boolean> {
+    return this.tabs.anyLed();
+  }
+
+  async open(runId: string): Promise<Opened> {
+    await this.live?.leave();
+    if (!(await this.tabs.claim(runId)) && !(await this.tabs.takeOver(runId))) {
+      const fault = 'This run is led in another tab. Go on there, or close that tab first.';
+      return { ok: false, fault };
+    }
+    try {
+      return await this.lead(runId);
+    } catch (error) {
+      return this.refused(runId, error instanceof Error ? error.message : String(error));
+    }
+  }
+
+  async voicesChanged({ ear, mouth }: { ear?: string; mouth?: string }): Promise<void> {
+    const { settings } = this.world;
+    if (ear === undefined && mouth === undefined) return;
+    const voices = await this.world.voices.found;
+    if (ear !== undefined) await voices.prepare(ear);
+    if (!this.live) return;
+    if (ear !== undefined) await this.live.session.listenWith(voices.ear(settings.current()));
+    if (mouth !== undefined) this.live.session.speakWith(voices.mouth(settings.current()));
+  }
+
+  private async lead(runId: string): Promise<Opened> {
+    const { logbook, clock } = this.world;
+    const kept = await logbook.read(runId);
+    if (!kept) return this.refused(runId, 'This run is not in the Logbook of this device.');
+    if (kept.head.status !== 'open')
+      return this.refused(runId, 'This run is over. It can be read in the Logbook.');
+    const resumed = resumeKept(kept, clock.now());
+    if (!resumed.ok) return this.refused(runId, resumed.fault);
+    this.live = await this.begin(runId, resumed.step);
+    void this.screen.hold();
+    void askForPermanence();
+    return { ok: true, run: this.live, resumed: resumed.resumed };
+  }
+
+  private async begin(
+    runId: string,
+    step: Parameters<typeof openLiveRun>[0],
+  ): Promise<LiveSession> {
+    const { logbook, clock, settings } = this.world;
+    const voices = await this.world.voices.found;
+    const chosen = settings.current();
+    const manner = () => {
+      const { rate, volume, pitch } = settings.current();
+      return { rate, volume, pitch };
+    };
+    const session = {
+      ledger: logbook,
+      clock,
+      tailMs,
+      manner,
+      mouth: voices.mouth(chosen),
+      ear: voices.ear(chosen),
+    };
+    return openLiveRun(step, session, async () => {
+      this.live = null;
+      this.tabs.release(runId);
+      await this.screen.release();
+    });
+  }
+
+  private refused(runId: string, fault: string): Opened {
+    this.tabs.release(runId);
+    return { ok: false, fault };
+  }
+}

@@ -1,0 +1,136 @@
+/** A person at the page: begins the job, says words by voice or keys, and sees where the run stands. */
+
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { fakeSpeech } from './fake-speech.ts';
+
+export type By = 'voice' | 'keys';
+
+export class Person {
+  constructor(
+    readonly page: Page,
+    private readonly by: By,
+  ) {}
+
+  /** Opens the page in a fresh profile. */
+  static async at(browser: Browser, address: string, by: By): Promise<Person> {
+    const context = await browser.newContext({ viewport: { width: 1024, height: 768 } });
+    return Person.in(context, address, by);
+  }
+
+  static async in(context: BrowserContext, address: string, by: By): Promise<Person> {
+    const page = context.pages()[0] ?? (await context.newPage());
+    if (by === 'voice') await fakeSpeech(page);
+    await page.goto(address);
+    return new Person(page, by);
+  }
+
+  /** Begins the shipped job. */
+  async begin(): Promise<void> {
+    const { page } = this;
+    if (this.by === 'voice') await this.chooseEar('browser-service');
+    else await this.chooseEar('keys');
+    await page.getByRole('link', { name: 'Shelf', exact: true }).click();
+    await page.getByLabel('Begin: Gate hinge pin').click();
+    await page.getByLabel('Who is making it').fill('Ida');
+    await page.getByRole('button', { name: /Begin the job/ }).click();
+    await this.isAt(/you may use this lathe/i);
+    await this.settles();
+  }
+
+  /** Keys are listened to from the frame after the one that shows the Bench. */
+  private async settles(): Promise<void> {
+    await this.page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
+  }
+
+  private async chooseEar(id: string): Promise<void> {
+    const { page } = this;
+    await page.getByRole('link', { name: 'Toolroom', exact: true }).click();
+    const choice = page.locator(`input[name="ear"][value="${id}"]`);
+    await choice.waitFor({ state: 'attached' });
+    await choice.check({ force: true });
+  }
+
+  /** Waits until the instruction or the question on the page matches. */
+  async isAt(text: RegExp): Promise<void> {
+    await expect
+      .poll(() => this.page.getByLabel('Instruction').textContent(), { timeout: 15_000 })
+      .toMatch(text);
+  }
+
+  /** "Step 13 of 43". */
+  async step(): Promise<string> {
+    const text = (await this.page.locator('body').textContent()) ?? '';
+    return /Step \d+ of \d+/.exec(text)?.[0] ?? 'no step';
+  }
+
+  /** The step once it has stood still for a while: the last word has been kept by then. */
+  async settledStep(): Promise<string> {
+    let last = await this.step();
+    for (let looks = 0; looks < 40; looks++) {
+      await this.page.waitForTimeout(250);
+      const now = await this.step();
+      if (now === last && looks > 0) return now;
+      last = now;
+    }
+    return last;
+  }
+
+  /** Answers what a hold asks, one thing after another, and carries on. */
+  async comesBack(): Promise<void> {
+    const { page } = this;
+    for (let answers = 0; answers < 20; answers++) {
+      const open = page.locator('button[data-gate][data-word]').first();
+      if (!(await open.isVisible().catch(() => false))) break;
+      await open.click();
+      await this.settles();
+    }
+    await this.press('carry on');
+  }
+
+  /** Waits until the page shows the text anywhere. */
+  async shows(text: RegExp): Promise<void> {
+    await expect
+      .poll(() => this.page.locator('body').textContent(), { timeout: 15_000 })
+      .toMatch(text);
+  }
+
+  /** Says words one after another, each once the page is ready for it. */
+  async says(...words: readonly string[]): Promise<void> {
+    for (const word of words) await (this.by === 'voice' ? this.speak(word) : this.press(word));
+  }
+
+  /** Waits for an open ear, then speaks; the word must have left its mark before the next. */
+  private async speak(word: string): Promise<void> {
+    const { page } = this;
+    const before = await page.evaluate(() => window.fakeSpeech.lines.length);
+    await expect
+      .poll(() => page.evaluate((text) => window.fakeSpeech.say(text), word), { timeout: 15_000 })
+      .toBe(true);
+    await expect
+      .poll(() => page.evaluate(() => window.fakeSpeech.lines.length), { timeout: 15_000 })
+      .toBeGreaterThan(before);
+  }
+
+  /** Waits until the page shows the word, as a person would, then uses the key or the button. */
+  private async press(word: string): Promise<void> {
+    const { page } = this;
+    if (/^[\d.]+$/.test(word)) {
+      await page.getByLabel('Number pad').waitFor();
+      for (const key of word) await page.keyboard.press(key);
+      await page.keyboard.press('Enter');
+      return;
+    }
+    const button = page.locator(`button[data-word="${word}"]`).first();
+    await button.waitFor();
+    const key = { next: 'Space', correct: 'c' }[word];
+    await (key ? page.keyboard.press(key) : button.click());
+    await this.settles();
+  }
+
+  async lines(): Promise<readonly string[]> {
+    return this.page.evaluate(() => window.fakeSpeech.lines);
+  }
+}
