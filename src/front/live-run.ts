@@ -7,6 +7,7 @@ import {
   type RunStep,
   type SessionWorld,
 } from '../bench/index.ts';
+import type { Ledger } from '../bench/ports.ts';
 import type { LiveRun } from '../screens/world.ts';
 
 export interface LiveSession extends LiveRun {
@@ -24,8 +25,12 @@ export async function openLiveRun(
     state: first.state,
     notice: { sound: 'deaf', trouble: null, advice: null, level: null },
   };
+  let said = first.state.lastLine;
   const session = await openSession(first, {
     ...world,
+    ledger: noting(world.ledger, (line) => {
+      said = line;
+    }),
     show(state, notice) {
       now = { state, notice };
       for (const changed of subscribers) changed();
@@ -33,7 +38,7 @@ export async function openLiveRun(
   });
   return {
     session,
-    current: () => now,
+    current: () => ({ ...now, said }),
     subscribe(changed) {
       subscribers.add(changed);
       return () => subscribers.delete(changed);
@@ -48,5 +53,19 @@ export async function openLiveRun(
       await session.close();
       await left();
     },
+  };
+}
+
+/** The same ledger; tells what was said back to each word, for the screen to show. */
+function noting(ledger: Ledger, told: (line: string) => void): Ledger {
+  return {
+    start: (head, source) => ledger.start(head, source),
+    async append(entry) {
+      await ledger.append(entry);
+      if (entry.said !== undefined) told(entry.said);
+    },
+    finish: (runId, end) => ledger.finish(runId, end),
+    read: (runId) => ledger.read(runId),
+    list: () => ledger.list(),
   };
 }

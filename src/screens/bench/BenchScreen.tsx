@@ -49,6 +49,9 @@ function NotOpened({ fault }: { readonly fault: string }) {
         <a class="button tall" href={addressOf({ at: 'shelf' })}>
           To the Shelf
         </a>
+        <a class="button tall" href={addressOf({ at: 'logbook' })}>
+          To the Logbook
+        </a>
       </p>
     </main>
   );
