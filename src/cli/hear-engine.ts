@@ -17,13 +17,21 @@ export function loadDictionary(): Pronunciations {
   return readDictionary(readFileSync(join(modelFolder(), 'cmudict-en-us.dict'), 'utf8'));
 }
 
-/** The engine with its model; `log` gets the lines it writes. */
-export async function loadEngine(log: (line: string) => void = () => {}): Promise<Engine> {
+/** What an ear is made of. */
+export interface LoadedEngine {
+  readonly engine: Engine;
+  readonly model: EngineParts['model'];
+}
+
+/** A fresh engine; its memory is made for one ear. */
+export async function loadEngine(): Promise<LoadedEngine> {
   const folder = await prepareEngine();
   const script = pathToFileURL(join(folder, 'engine.mjs')).href;
   const { startEngine: start } = (await import(script)) as { startEngine: EngineParts['start'] };
   const read = (name: string) => new Uint8Array(readFileSync(join(modelFolder(), 'en-us', name)));
-  const model = Object.fromEntries(MODEL_FILES.map((name) => [name, read(name)]));
+  const model = Object.fromEntries(
+    MODEL_FILES.map((name) => [name, read(name)]),
+  ) as EngineParts['model'];
   const wasm = new Uint8Array(readFileSync(join(folder, 'engine.wasm')));
-  return startEngine({ start, wasm, model: model as EngineParts['model'] }, log);
+  return { engine: await startEngine({ start, wasm, model }, () => {}), model };
 }

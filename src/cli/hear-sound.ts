@@ -7,7 +7,8 @@ import {
   resampleSound,
   type Sound,
 } from '../voice/shared/index.ts';
-import { EarBrain, type Engine } from '../voice/worker/index.ts';
+import { EarBrain } from '../voice/worker/index.ts';
+import type { LoadedEngine } from './hear-engine.ts';
 
 export interface HeardSound {
   /** What was heard, in order; an utterance that matched nothing is null. */
@@ -24,13 +25,13 @@ const AFTER_S = 1.2;
 
 /** Decodes the whole sound, as if it had come from the microphone. */
 export function hearSound(
-  engine: Engine,
+  { engine, model }: LoadedEngine,
   dictionary: Pronunciations,
   listenFor: ListenFor,
   sound: Sound,
 ): HeardSound {
   const told: FromEar[] = [];
-  const ear = new EarBrain(engine, dictionary, (message) => told.push(message));
+  const ear = new EarBrain(engine, model, dictionary, (message) => told.push(message));
   ear.listenFor(listenFor);
   const samples = padded(resampleSound(sound.samples, sound.rate, RATE));
   const since = performance.now();

@@ -1,8 +1,8 @@
 /** Plays sounds to the offline ear as a microphone in a shop would, and counts what it makes of them. */
 import type { ListenFor } from '../../src/bench/ports.ts';
-import { loadEngine } from '../../src/cli/hear-engine.ts';
+import { type LoadedEngine, loadEngine } from '../../src/cli/hear-engine.ts';
 import type { FromEar, Pronunciations } from '../../src/voice/shared/index.ts';
-import { EarBrain, type Engine } from '../../src/voice/worker/index.ts';
+import { EarBrain } from '../../src/voice/worker/index.ts';
 import {
   activeLevel,
   babble,
@@ -34,37 +34,40 @@ export class ShopEar {
   private readonly ear: EarBrain;
 
   private constructor(
-    engine: Engine,
+    { engine, model }: LoadedEngine,
     dictionary: Pronunciations,
-    words: ListenFor,
+    private readonly shop: Shop,
     private readonly talk: readonly Int16Array[],
   ) {
-    this.ear = new EarBrain(engine, dictionary, (message) => this.told.push(message));
-    this.ear.listenFor(words);
+    this.ear = new EarBrain(engine, model, dictionary, (message) => this.told.push(message));
   }
 
   /** Each ear has an engine of its own: one engine's memory is made for one ear. */
   static async open(
     dictionary: Pronunciations,
-    words: ListenFor,
+    shop: Shop,
     talk: readonly Int16Array[],
   ): Promise<ShopEar> {
-    return new ShopEar(await loadEngine(), dictionary, words, talk);
+    return new ShopEar(await loadEngine(), dictionary, shop, talk);
   }
 
-  /** Every answer to this speech in this shop: a text, or null for "unclear". */
-  hears(speech: Int16Array, shop: Shop, seed: number): readonly (string | null)[] {
+  listenFor(words: ListenFor): void {
+    this.ear.listenFor(words);
+  }
+
+  /** Every answer to this speech: a text, or null for "unclear". */
+  hears(speech: Int16Array, seed: number): readonly (string | null)[] {
     this.told = [];
-    this.ear.hear(this.inShop(speech, shop, seed));
+    this.ear.hear(this.inShop(speech, seed));
     return this.told.flatMap((message) => {
       if (message.kind === 'heard') return [message.text];
       return message.kind === 'unclear' ? [null] : [];
     });
   }
 
-  enrols(phrase: string, speech: Int16Array, shop: Shop, seed: number): void {
+  enrols(phrase: string, speech: Int16Array, seed: number): void {
     this.ear.enrol(phrase);
-    this.ear.hear(this.inShop(speech, shop, seed));
+    this.ear.hear(this.inShop(speech, seed));
   }
 
   /** Plain sound, nothing added. */
@@ -74,7 +77,8 @@ export class ShopEar {
     return this.told.flatMap((message) => (message.kind === 'heard' ? [message.text] : []));
   }
 
-  private inShop(speech: Int16Array, { noise, snr }: Shop, seed: number): Int16Array {
+  private inShop(speech: Int16Array, seed: number): Int16Array {
+    const { noise, snr } = this.shop;
     const whole = new Int16Array(BEFORE + speech.length + AFTER);
     whole.set(speech, BEFORE);
     const next = random(seed);

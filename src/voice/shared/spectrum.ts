@@ -38,8 +38,8 @@ function power(samples: Int16Array, at: number): Float64Array {
   return re.subarray(0, FFT / 2 + 1).map((r, k) => r * r + (im[k] ?? 0) ** 2);
 }
 
-/** In place, radix two. */
-function transform(re: Float64Array, im: Float64Array): void {
+/** Fourier transform in place, radix two. */
+export function transform(re: Float64Array, im: Float64Array): void {
   const n = re.length;
   for (let i = 1, j = 0; i < n; i++) {
     let bit = n >> 1;

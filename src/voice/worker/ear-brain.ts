@@ -8,7 +8,7 @@ import type { FromEar } from '../shared/messages.ts';
 import { mayGoOn, QUIET_ENOUGH, QUIET_LONG } from '../shared/patience.ts';
 import type { Pronunciations } from '../shared/pronunciation.ts';
 import { RoomWatch } from '../shared/room-watch.ts';
-import type { Engine } from './engine.ts';
+import type { Engine, EngineParts } from './engine.ts';
 import { type Finding, Recogniser } from './recogniser.ts';
 import { VoiceBook } from './voice-book.ts';
 
@@ -39,11 +39,12 @@ export class EarBrain {
 
   constructor(
     engine: Engine,
+    model: EngineParts['model'],
     private readonly dictionary: Pronunciations,
     private readonly tell: (message: FromEar) => void,
     channel?: string,
   ) {
-    this.recogniser = new Recogniser(engine, channel);
+    this.recogniser = new Recogniser(engine, model, channel);
   }
 
   /** What counts from now on. Words without a pronunciation are told; the rest is listened for. */
@@ -51,7 +52,7 @@ export class EarBrain {
     const built = buildGrammar(words, this.dictionary);
     this.words = words;
     this.early = null;
-    this.recogniser.use(built);
+    this.recogniser.use(built, words.phrases);
     if (built.missing.length > 0) this.tell({ kind: 'missing', words: built.missing });
   }
 
@@ -68,11 +69,6 @@ export class EarBrain {
   /** Frees what the engine holds for this ear. */
   dispose(): void {
     this.recogniser.dispose();
-  }
-
-  /** Takes a line of the engine's log. */
-  noteLog(line: string): void {
-    this.recogniser.noteLog(line);
   }
 
   /** The next clear utterance becomes a pattern of this person's voice for the phrase. */
@@ -145,8 +141,8 @@ export class EarBrain {
       return;
     }
     this.tell({ kind: 'heard', text: voted.text, confidence: voted.confidence });
-    const channel = this.recogniser.channel;
-    if (channel) this.tell({ kind: 'channel', channel });
+    this.recogniser.learn(finding);
+    this.tell({ kind: 'channel', channel: this.recogniser.channel });
   }
 
   private keepPattern(finding: Finding): void {
@@ -156,7 +152,7 @@ export class EarBrain {
     this.tell({ kind: 'enrolled', phrase, times });
   }
 
-  /** Ten seconds of the room without speech set what noise alone can reach. */
+  /** The room without speech, a second at a time. */
   private learnRoom(samples: Int16Array): void {
     const piece = this.room.quietPiece(samples);
     if (piece) this.recogniser.learnRoom(piece);

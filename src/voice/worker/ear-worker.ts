@@ -27,9 +27,9 @@ async function start(addresses: EarAddresses, channel: string | undefined): Prom
       fetchParts(addresses),
       fetchBytes(addresses.dictionary),
     ]);
-    const engine = await startEngine(parts, (line) => brain?.noteLog(line));
+    const engine = await startEngine(parts, () => {});
     const words = readDictionary(new TextDecoder().decode(dictionary));
-    const ready = new EarBrain(engine, words, tell, channel);
+    const ready = new EarBrain(engine, parts.model, words, tell, channel);
     brain = ready;
     for (const message of waiting) take(ready, message);
     waiting = [];

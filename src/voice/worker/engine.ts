@@ -89,7 +89,7 @@ export interface EngineParts {
   readonly model: Readonly<Record<ModelFile, Uint8Array>>;
 }
 
-/** Brings the engine up. Rejects with the engine's own complaint; `log` gets its messages. */
+/** Brings the engine up; its model is laid by `placeModel`. Rejects with the engine's own complaint; `log` gets its messages. */
 export function startEngine(parts: EngineParts, log: (line: string) => void): Promise<Engine> {
   return new Promise((resolve, reject) => {
     const module = {
@@ -99,7 +99,7 @@ export function startEngine(parts: EngineParts, log: (line: string) => void): Pr
       onAbort: (reason: unknown) => reject(new Error(`The recogniser stopped: ${reason}`)),
       onRuntimeInitialized: () => {
         const engine = module as unknown as Engine;
-        placeModel(engine, parts.model);
+        engine.FS_createPath('/', MODEL_FOLDER.slice(1), true, true);
         resolve(engine);
       },
     };
@@ -109,9 +109,17 @@ export function startEngine(parts: EngineParts, log: (line: string) => void): Pr
 
 export const MODEL_FOLDER = '/model';
 
-function placeModel(engine: Engine, model: EngineParts['model']): void {
-  engine.FS_createPath('/', MODEL_FOLDER.slice(1), true, true);
+/** Lays the model's files where the engine reads them, in place of those laid before. */
+export function placeModel(engine: Engine, model: EngineParts['model']): void {
   for (const name of MODEL_FILES) {
+    const path = `${MODEL_FOLDER}/${name}`;
+    if (laid.get(engine)?.get(name) === model[name]) continue;
+    if (laid.get(engine)?.has(name)) engine.FS_unlink(path);
     engine.FS_createDataFile(MODEL_FOLDER, name, model[name], true, true);
+    const files = laid.get(engine) ?? new Map<ModelFile, Uint8Array>();
+    laid.set(engine, files.set(name, model[name]));
   }
 }
+
+/** What lies there now, so that only what has changed is laid. */
+const laid = new WeakMap<Engine, Map<ModelFile, Uint8Array>>();

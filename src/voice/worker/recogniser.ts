@@ -1,8 +1,12 @@
 /** Finds words in one utterance: the grammar's best answer, weighed against free phones. */
+import { Channel } from '../shared/channel.ts';
 import { type BuiltGrammar, type Grammar, phoneLoop } from '../shared/grammar.ts';
-import { judge } from '../shared/judge.ts';
+import { type Judged, judge } from '../shared/judge.ts';
+import { bandLogs, meanOf } from '../shared/mel.ts';
+import { withFloor } from '../shared/noise-floor.ts';
 import { type Decoded, Decoder } from './decoder.ts';
-import type { Engine } from './engine.ts';
+import { type Engine, type EngineParts, placeModel } from './engine.ts';
+import { modelForRoom } from './room-model.ts';
 
 export interface Finding {
   /** Empty when nothing fits. */
@@ -13,135 +17,136 @@ export interface Finding {
   readonly loud: readonly boolean[];
 }
 
-/** Probability of each step between free phones: higher makes the ear refuse more. Tuned by bench. */
+/** Probability of each step between free phones: higher makes the ear refuse more. */
 const FREE_PHONES = phoneLoop(0.02);
-/** A word that explains this part of the loud sound, or less, is an accident in other talk. */
+/** When more of the loud sound is outside the words, they were an accident in other talk. */
 const MOST_UNCOVERED = 0.3;
-/** Margin at which confidence is one half, and the margin over it that makes it nearly one. */
+/** Margin at which confidence is one half, for phrases and for numbers, which are read back anyway. */
 const ENOUGH = 0;
+const ENOUGH_FOR_NUMBER = 0.1;
+/** Margin over it that makes confidence nearly one. */
 const SURE_ABOVE = 1;
 /** Natural logarithm of how much likelier a reading inside its range is than one outside. */
 const LIKELIER_INSIDE = 12;
-/** Noise alone must stay this far below what is accepted. */
-const ABOVE_ROOM = 0.25;
-const MEAN = /cmn_live\.c.*Update to\s+<(.*)>/;
-const ROOM_PIECES = 10;
-/** However loud the room, words stay within reach. */
-const HARDEST = 0.8;
+/** The model is laid anew when the room's noise has changed by so much in some band, on average. */
+const NOISE_CHANGED = 0.5;
+const SECONDS_OF_ROOM = 3;
+/** The channel changes quickly at first; then the model is laid anew less often. */
+const LEARN_AFTER = [1, 2, 4, 8, 16];
 
 export class Recogniser {
-  private decoder: Decoder;
+  private decoder: Decoder | undefined;
   private grammar: Grammar | null = null;
   private inside: Grammar | null = null;
-  private threshold = ENOUGH;
-  private roomMargins: number[] = [];
-  private mean: string | undefined;
+  private phrases: ReadonlySet<string> = new Set();
+  private readonly mean: Channel;
+  private seconds: Float64Array[] = [];
+  private laidFor: Float64Array | null = null;
+  private utterances = 0;
+  private isStale = false;
 
   constructor(
     private readonly engine: Engine,
+    private readonly model: EngineParts['model'],
     channel?: string,
   ) {
-    this.mean = channel;
-    this.decoder = this.makeDecoder();
+    this.mean = new Channel(channel);
   }
 
-  /** The channel's mean spectrum so far, as the engine takes it. */
-  get channel(): string | undefined {
-    return this.mean;
+  /** The channel so far, to be given to the next ear at this microphone. */
+  get channel(): string {
+    return this.mean.text;
   }
 
-  /** Takes a line of the engine's log, where it tells the channel's mean and nowhere else. */
-  noteLog(line: string): void {
-    this.mean = MEAN.exec(line)?.[1]?.trim().split(/\s+/).join(',') ?? this.mean;
-  }
-
-  use({ grammar, inside }: Pick<BuiltGrammar, 'grammar' | 'inside'>): void {
+  use({ grammar, inside }: BuiltGrammar, phrases: readonly string[]): void {
     this.grammar = grammar.arcs.length > 0 ? grammar : null;
     this.inside = inside ?? null;
+    this.phrases = new Set(phrases);
   }
 
+  /** Looks for words in an utterance. It may be called again with more of the same utterance. */
   find(samples: Int16Array, loud: readonly boolean[]): Finding {
-    const judged = this.weigh(withFloor(samples), loud);
-    if (!judged) return { text: '', confidence: 0, samples, loud };
-    return { text: judged.text, confidence: this.confidence(judged.worst), samples, loud };
+    const sound = withFloor(samples);
+    if (!this.mean.isKnown) this.learnChannel(sound, loud);
+    const judged = this.weigh(sound, loud);
+    const text = judged?.text ?? '';
+    return { text, confidence: judged ? this.confidence(judged) : 0, samples, loud };
   }
 
-  /** Takes a second of the room alone; after ten, noise can no longer pass for a word. */
+  /** Call once at the end of an utterance that was understood: it tells how speech sounds here. */
+  learn({ samples, loud }: Finding): void {
+    this.utterances++;
+    this.learnChannel(withFloor(samples), loud);
+    if (LEARN_AFTER.includes(this.utterances)) this.isStale = true;
+  }
+
+  /** Takes a second of the room without speech, and lays the model anew when the room has changed. */
   learnRoom(samples: Int16Array): void {
-    if (this.roomMargins.length >= ROOM_PIECES) return;
-    const everything = Array.from({ length: Math.floor(samples.length / 160) }, () => true);
-    const judged = this.weigh(samples, everything, 1);
-    this.roomMargins.push(judged?.worst ?? Number.NEGATIVE_INFINITY);
-    if (this.roomMargins.length === ROOM_PIECES) {
-      const reached = Math.max(...this.roomMargins) + ABOVE_ROOM;
-      this.threshold = Math.max(ENOUGH, Math.min(HARDEST, reached));
-    }
+    this.seconds = [...this.seconds, meanOf(bandLogs(samples))].slice(-SECONDS_OF_ROOM);
+    if (this.isStale || (this.decoder && differs(this.noise, this.laidFor))) this.lay();
   }
 
-  private weigh(samples: Int16Array, loud: readonly boolean[], mostUncovered = MOST_UNCOVERED) {
+  dispose(): void {
+    this.decoder?.dispose();
+    this.decoder = undefined;
+  }
+
+  private get noise(): Float64Array | null {
+    return this.seconds.length > 0 ? meanOf(this.seconds) : null;
+  }
+
+  private learnChannel(samples: Int16Array, loud: readonly boolean[]): void {
+    const frames = bandLogs(samples).filter((_, i) => loud[i]);
+    this.mean.learn(frames, this.noise);
+  }
+
+  private weigh(samples: Int16Array, loud: readonly boolean[]): Judged | null {
     if (!this.grammar) return null;
-    if (this.decoder.isFull) this.renew();
     const found = this.likelier(this.grammar, samples);
     const coarse = judge(found.segments, [], loud);
-    if (!found.words || !coarse || coarse.uncovered > mostUncovered) return null;
-    const free = this.decoder.decode(this.decoder.grammar(FREE_PHONES), samples);
+    if (!found.words || !coarse || coarse.uncovered > MOST_UNCOVERED) return null;
+    const free = this.decode(FREE_PHONES, samples);
     return judge(found.segments, free.segments, loud);
   }
 
   /** A number inside the range wins unless one outside explains the sound much better. */
   private likelier(grammar: Grammar, samples: Int16Array): Decoded {
-    const anywhere = this.decoder.decode(this.decoder.grammar(grammar), samples);
+    const anywhere = this.decode(grammar, samples);
     if (!this.inside || !anywhere.words) return anywhere;
-    const inside = this.decoder.decode(this.decoder.grammar(this.inside), samples);
+    const inside = this.decode(this.inside, samples);
     if (!inside.words) return anywhere;
     return total(inside) + LIKELIER_INSIDE >= total(anywhere) ? inside : anywhere;
   }
 
-  private confidence(margin: number): number {
-    const over = (margin - this.threshold) / SURE_ABOVE;
-    return Math.max(0, Math.min(0.99, 0.5 + 0.49 * over));
+  private decode(grammar: Grammar, samples: Int16Array): Decoded {
+    if (this.decoder?.isFull) this.lay();
+    const decoder = this.decoder ?? this.lay();
+    return decoder.decode(decoder.grammar(grammar), samples);
   }
 
-  dispose(): void {
-    this.decoder.dispose();
+  private confidence({ text, margin }: Judged): number {
+    const enough = this.phrases.has(text) ? ENOUGH : ENOUGH_FOR_NUMBER;
+    return Math.max(0, Math.min(0.99, 0.5 + (0.49 * (margin - enough)) / SURE_ABOVE));
   }
 
-  private renew(): void {
-    this.decoder.dispose();
-    this.decoder = this.makeDecoder();
-  }
-
-  private makeDecoder(): Decoder {
-    const settings: Record<string, string> = { '-remove_noise': 'yes' };
-    if (this.mean) settings['-cmninit'] = this.mean;
-    return new Decoder(this.engine, settings);
+  /** A new decoder whose model expects this room and this channel; takes about a tenth of a second. */
+  private lay(): Decoder {
+    this.decoder?.dispose();
+    this.laidFor = this.noise;
+    this.isStale = false;
+    const room = { noise: this.laidFor, channel: this.mean.mean };
+    placeModel(this.engine, modelForRoom(this.model, room));
+    this.decoder = new Decoder(this.engine, {});
+    return this.decoder;
   }
 }
 
-/** A noise floor this far below the loudest part (decibels); recorded or made sound may have none. */
-const FLOOR = -45;
+function differs(noise: Float64Array | null, laidFor: Float64Array | null): boolean {
+  if (!noise || !laidFor) return noise !== laidFor;
+  const change = noise.reduce((sum, value, j) => sum + Math.abs(value - (laidFor[j] ?? 0)), 0);
+  return change / noise.length > NOISE_CHANGED;
+}
 
 function total({ segments }: Decoded): number {
   return segments.reduce((sum, segment) => sum + segment.score, 0);
-}
-
-/** Adds a noise floor: digital silence breaks the decoder's measure of the channel. Same sound, same noise. */
-function withFloor(samples: Int16Array): Int16Array {
-  const size = loudestPart(samples) * 10 ** (FLOOR / 20) * Math.sqrt(12);
-  let seed = 1;
-  return samples.map((sample) => {
-    seed = (Math.imul(seed, 1_664_525) + 1_013_904_223) >>> 0;
-    const noisy = sample + size * (seed / 2 ** 32 - 0.5);
-    return Math.max(-32_768, Math.min(32_767, Math.round(noisy)));
-  });
-}
-
-/** Root mean square of the loudest hundredth of a second. */
-function loudestPart(samples: Int16Array): number {
-  let loudest = 0;
-  for (let at = 0; at + 160 <= samples.length; at += 160) {
-    const energy = samples.subarray(at, at + 160).reduce((sum, s) => sum + s * s, 0);
-    loudest = Math.max(loudest, energy);
-  }
-  return Math.sqrt(loudest / 160);
 }
