@@ -93,6 +93,24 @@ function measureHere(): readonly string[] {
     faults.push(`"${element.textContent?.trim()}" can be touched on ${size} px only`);
   }
 
+  /** Things with an edge never lie on one another within their layer. */
+  function crossing(): void {
+    const things = [...document.querySelectorAll('button, .sound, .gate-row, .figure, .picture')]
+      .filter((one) => !isUnseen(one) && one.checkVisibility())
+      .map((one) => ({ one, box: one.getBoundingClientRect(), layer: layerOf(one) }));
+    things.forEach((a, index) => {
+      for (const b of things.slice(index + 1)) {
+        if (a.layer !== b.layer || a.one.contains(b.one) || b.one.contains(a.one)) continue;
+        const apart =
+          a.box.right <= b.box.left + 1 ||
+          b.box.right <= a.box.left + 1 ||
+          a.box.bottom <= b.box.top + 1 ||
+          b.box.bottom <= a.box.top + 1;
+        if (!apart) faults.push(`"${a.one.textContent}" lies on "${b.one.textContent}"`);
+      }
+    });
+  }
+
   function rgb(colour: string): readonly [number, number, number, number] {
     const [r = 0, g = 0, b = 0, a = 1] = (colour.match(/[\d.]+/g) ?? []).map(Number);
     return [r, g, b, a];
@@ -125,6 +143,7 @@ function measureHere(): readonly string[] {
   const { scrollWidth, clientWidth } = document.documentElement;
   if (scrollWidth > clientWidth)
     faults.push(`The page is ${scrollWidth} px wide on ${clientWidth}`);
+  crossing();
   const texts = shownTexts();
   texts.forEach((one, index) => {
     sticksOut(one);

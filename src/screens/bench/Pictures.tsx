@@ -62,7 +62,7 @@ export function Piece({ state }: { readonly state: RunState }) {
         <PieceDrawing
           {...now}
           width={width}
-          textSize={width < 480 ? 15 : 17}
+          textSize={Math.max(15, Math.round(width / 30))}
           title={`${state.job.flow.file.title}, as far as it is`}
         />
       )}

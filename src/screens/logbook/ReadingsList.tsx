@@ -14,21 +14,30 @@ interface ReadingsListProps {
   readonly bars?: boolean;
 }
 
+/** What ends a size comes first; readings between passes and of the stock follow, smaller. */
 export function ReadingsList({ readings, job, bars = false }: ReadingsListProps) {
   if (readings.length === 0) return <p class="soft">Nothing was measured.</p>;
+  const ends = (reading: KeptReading) => job?.flow.steps.get(reading.step)?.kind === 'inspect';
+  const rows = (list: readonly KeptReading[]) =>
+    list.map((reading) => (
+      <li key={`${reading.step} ${reading.at}`} class="reading" data-verdict={reading.verdict}>
+        <Row
+          reading={reading}
+          decimals={decimalsOf(reading, job)}
+          verdict={verdictText(reading, job)}
+        />
+        {bars && <Bar reading={reading} job={job} />}
+      </li>
+    ));
   return (
-    <ul class="readings" aria-label="Readings">
-      {readings.map((reading) => (
-        <li key={`${reading.step} ${reading.at}`} class="reading" data-verdict={reading.verdict}>
-          <Row
-            reading={reading}
-            decimals={decimalsOf(reading, job)}
-            verdict={verdictText(reading, job)}
-          />
-          {bars && <Bar reading={reading} job={job} />}
-        </li>
-      ))}
-    </ul>
+    <>
+      <ul class="readings" aria-label="Readings">
+        {rows(readings.filter(ends))}
+      </ul>
+      <ul class="readings on-the-way" aria-label="Readings on the way">
+        {rows(readings.filter((reading) => !ends(reading)))}
+      </ul>
+    </>
   );
 }
 
