@@ -1,6 +1,7 @@
 /** The facts that are asked for now, and how to answer each: found by trying the chart, never by a second list. */
 
 import type { Job } from './compile.ts';
+import { unknownState } from './events.ts';
 import { stateOf } from './facts.ts';
 import type { Fact, FactState } from './kind-shape.ts';
 import { accepts, type FlowSnapshot, planAt, positionOf } from './position.ts';
@@ -15,24 +16,32 @@ export function askedFacts(job: Job, snapshot: FlowSnapshot): readonly FactAnswe
   return answers(job, snapshot).filter(({ fact, state }) => !isReport(job, snapshot, fact, state));
 }
 
-/** Losses that can be reported here, of facts that are believed and that this step stands on. */
+/** Losses that can be reported here: of what turns always, else of facts that are believed and that this step stands on. */
 export function reportable(job: Job, snapshot: FlowSnapshot): readonly FactAnswer[] {
   const plan = planAt(job, snapshot);
-  const inForce = new Set([...Object.keys(plan?.gate ?? {}), job.flow.kind.roles.power.fact]);
+  const power = job.flow.kind.roles.power.fact;
+  const inForce = new Set([...Object.keys(plan?.gate ?? {}), power]);
   return answers(job, snapshot).filter(
     ({ fact, state }) =>
       isReport(job, snapshot, fact, state) &&
       inForce.has(fact.id) &&
-      stateOf(snapshot.context.facts, fact.id) !== 'unknown',
+      (fact.id === power || stateOf(snapshot.context.facts, fact.id) !== unknownState),
   );
 }
 
+/** One snapshot is looked at many times: by the view, the said list, the figures, the voice. */
+const tried = new WeakMap<FlowSnapshot, readonly FactAnswer[]>();
+
 function answers(job: Job, snapshot: FlowSnapshot): readonly FactAnswer[] {
-  return job.flow.kind.facts.flatMap((fact) =>
+  const old = tried.get(snapshot);
+  if (old) return old;
+  const found = job.flow.kind.facts.flatMap((fact) =>
     fact.states
       .filter((state) => accepts(snapshot, { type: 'fact', fact: fact.id, state: state.id }))
       .map((state) => ({ fact, state })),
   );
+  tried.set(snapshot, found);
+  return found;
 }
 
 /** A loss that nobody asked for. Only at the start is "running" the answer that is waited for. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { commandWords } from '../../src/flow/command-words.ts';
 import {
   type FlowSnapshot,
   figuresNow,
@@ -100,6 +101,15 @@ describe.each(cards)('the said list along the whole job on the %s', (card) => {
       expect(doubled(items.map((item) => item.id))).toEqual([]);
       expect(doubled(items.flatMap((item) => [...new Set(item.phrases)]))).toEqual([]);
     }
+  });
+
+  test('keeps the words of its commands from every flow and machine', () => {
+    const own = lists.flatMap(({ items }) =>
+      items.filter(({ kind }) => kind === 'move' || kind === 'ask' || kind === 'drill'),
+    );
+    const phrases = new Set(own.flatMap((item) => item.phrases));
+    expect([...phrases].filter((phrase) => !commandWords.has(phrase))).toEqual([]);
+    expect(phrases.size).toBeGreaterThan(15);
   });
 
   test('always takes repeat, hold and stop until the end', () => {
