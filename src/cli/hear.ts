@@ -6,10 +6,18 @@ import type { ListenFor } from '../bench/ports.ts';
 import { readWav, type Sound, WavFault } from '../voice/shared/index.ts';
 import { readNumber } from '../words/index.ts';
 import { loadDictionary, loadEngine } from './hear-engine.ts';
+import { saidAtStep } from './hear-flow.ts';
 import { readSaid } from './hear-said.ts';
 import { hearSound } from './hear-sound.ts';
 
-const USE = 'Use: npm run -s hear -- FILE.wav --said "next|repeat|number mm 24.8 25.2"';
+const USE =
+  'Use: npm run -s hear -- FILE.wav --said "next|repeat|number mm 24.8 25.2", or --flow FILE --step ID.';
+
+const OPTIONS = {
+  said: { type: 'string' },
+  flow: { type: 'string' },
+  step: { type: 'string' },
+} as const;
 
 class Fault extends Error {}
 
@@ -48,15 +56,20 @@ function readArguments(): { readonly file: string; readonly said: ListenFor } {
   const { values, positionals } = parse();
   const [file, ...more] = positionals;
   if (file === undefined || more.length > 0) throw new Fault(`Give one WAV file. ${USE}`);
-  if (values.said === undefined) throw new Fault(`Say what may be heard. ${USE}`);
-  const said = readSaid(values.said);
+  const said = saidBy(values);
   if ('fault' in said) throw new Fault(said.fault);
   return { file, said };
 }
 
+function saidBy({ said, flow, step }: ReturnType<typeof parse>['values']) {
+  if (said !== undefined) return readSaid(said);
+  if (flow !== undefined && step !== undefined) return saidAtStep(flow, step);
+  throw new Fault(`Say what may be heard. ${USE}`);
+}
+
 function parse() {
   try {
-    return parseArgs({ allowPositionals: true, options: { said: { type: 'string' } } });
+    return parseArgs({ allowPositionals: true, options: OPTIONS });
   } catch (problem) {
     throw new Fault(`${problem instanceof Error ? problem.message : problem} ${USE}`);
   }

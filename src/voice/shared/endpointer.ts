@@ -1,16 +1,22 @@
 /** Finds where speech begins and ends by loudness over the room's own. Pure: frames in, events out. */
 import { FRAMES_PER_SECOND } from './loudness.ts';
 
-/** Decibels over the room that count as speech; a word lies at least this far above what it is heard over. */
-const OVER_ROOM = 6;
+/** Decibels over the room that count as speech: more in a room that is itself uneven. */
+const LEAST_OVER_ROOM = 6;
+const MOST_OVER_ROOM = 13;
+const SPREADS_OVER_ROOM = 2;
+/** What lies so far below the loudest part of an utterance no longer belongs to it. */
+const BELOW_LOUDEST = 20;
 const FRAMES_TO_BEGIN = 7;
 const WINDOW_TO_BEGIN = 10;
+/** A knock shorter than this does not keep an utterance open. */
+const FRAMES_TO_GO_ON = 4;
+const WINDOW_TO_GO_ON = 6;
 /** Longer than any said phrase or number: this is talk or noise, not a word for us. */
 const LONGEST = 7 * FRAMES_PER_SECOND;
-/** The room's level follows quickly downwards, slowly upwards. */
-const FALL = 0.15;
-const RISE = 0.004;
-const ROOM_AT_FIRST = 20;
+/** The room is followed within about half a second, at first quicker. */
+const FOLLOW = 0.02;
+const FRAMES_TO_KNOW_ROOM = 20;
 
 export type SpeechEvent =
   | { readonly kind: 'begun' }
@@ -20,6 +26,7 @@ export type SpeechEvent =
 
 export class Endpointer {
   private room = Number.NaN;
+  private spread = 0;
   private seen = 0;
   private recent: boolean[] = [];
   private speaking = false;
@@ -37,16 +44,25 @@ export class Endpointer {
     return this.loudest - this.room;
   }
 
+  /** Decibels above which a frame counts as speech now. */
+  get limit(): number {
+    const uneven = LEAST_OVER_ROOM / 2 + SPREADS_OVER_ROOM * this.spread;
+    const over = Math.min(MOST_OVER_ROOM, Math.max(LEAST_OVER_ROOM, uneven));
+    const open = this.speaking ? this.loudest - BELOW_LOUDEST : Number.NEGATIVE_INFINITY;
+    return Math.max(this.room + over, open);
+  }
+
   get isSpeaking(): boolean {
     return this.speaking;
   }
 
   /** Takes the next frame's loudness in decibels. */
   take(decibels: number): SpeechEvent | null {
-    this.follow(decibels);
-    const loud = this.seen > ROOM_AT_FIRST && decibels > this.room + OVER_ROOM;
+    this.seen++;
+    if (!this.speaking) this.follow(decibels);
+    const loud = this.seen > FRAMES_TO_KNOW_ROOM && decibels > this.limit;
     this.recent = [...this.recent.slice(1 - WINDOW_TO_BEGIN), loud];
-    return this.speaking ? this.goOn(loud, decibels) : this.perhapsBegin();
+    return this.speaking ? this.goOn(decibels) : this.perhapsBegin(decibels);
   }
 
   /** Closes the utterance: the caller has its answer. */
@@ -57,18 +73,19 @@ export class Endpointer {
     this.quiet = 0;
   }
 
-  private perhapsBegin(): SpeechEvent | null {
+  private perhapsBegin(decibels: number): SpeechEvent | null {
     if (this.recent.filter(Boolean).length < FRAMES_TO_BEGIN) return null;
     this.speaking = true;
-    this.loudest = Number.NEGATIVE_INFINITY;
+    this.loudest = decibels;
     this.length = WINDOW_TO_BEGIN;
     this.quiet = 0;
     return { kind: 'begun' };
   }
 
-  private goOn(loud: boolean, decibels: number): SpeechEvent | null {
+  private goOn(decibels: number): SpeechEvent | null {
     this.length++;
     this.loudest = Math.max(this.loudest, decibels);
+    const loud = this.recent.slice(-WINDOW_TO_GO_ON).filter(Boolean).length >= FRAMES_TO_GO_ON;
     this.quiet = loud ? 0 : this.quiet + 1;
     if (this.length > LONGEST) {
       // What sounds this long is the room: a machine was switched on.
@@ -80,11 +97,11 @@ export class Endpointer {
   }
 
   private follow(decibels: number): void {
-    this.seen++;
     if (Number.isNaN(this.room)) this.room = decibels;
-    // At first the room is unknown, so it is learnt in a fifth of a second.
-    if (this.seen <= ROOM_AT_FIRST) this.room += (decibels - this.room) / this.seen;
-    else if (decibels < this.room) this.room += FALL * (decibels - this.room);
-    else if (!this.speaking) this.room += Math.min(0.3, RISE * (decibels - this.room) + 0.01);
+    const pace = Math.max(FOLLOW, 1 / this.seen);
+    this.spread += pace * (Math.abs(decibels - this.room) - this.spread);
+    // The beginning of a word must not lift the room before it is noticed.
+    const step = Math.min(decibels - this.room, this.seen > FRAMES_TO_KNOW_ROOM ? 12 : 60);
+    this.room += pace * step;
   }
 }

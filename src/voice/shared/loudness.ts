@@ -25,12 +25,8 @@ export function loudnessMeter(): (frame: Int16Array) => number {
   };
 }
 
-const OVER_ROOM = 6;
-const BELOW_LOUDEST = 18;
-
-/** Which frames stand out of the room for more than a click: three of five around each. */
-export function loudFrames(decibels: readonly number[], room: number): readonly boolean[] {
-  const limit = Math.max(room + OVER_ROOM, Math.max(...decibels) - BELOW_LOUDEST);
+/** Which frames stand above the limit for more than a click: three of five around each. */
+export function loudFrames(decibels: readonly number[], limit: number): readonly boolean[] {
   const above = decibels.map((value) => value > limit);
   return above.map((_, i) => above.slice(Math.max(0, i - 2), i + 3).filter(Boolean).length >= 3);
 }

@@ -14,6 +14,8 @@ import { VoiceBook } from './voice-book.ts';
 
 /** Sound kept from before speech was noticed: the quiet first consonant. */
 const BEFORE = 40;
+/** Fewer loud frames than this are a knock, not speech that was not understood. */
+const FEWEST_LOUD = 20;
 /** The longest utterance and what comes before it. */
 const KEPT = 8 * FRAMES_PER_SECOND;
 
@@ -124,7 +126,7 @@ export class EarBrain {
     const frames = this.kept.slice(this.begin);
     const samples = joinAll(frames.map((frame) => frame.samples));
     const decibels = frames.map((frame) => frame.decibels);
-    return this.recogniser.find(samples, loudFrames(decibels, this.endpointer.roomLevel));
+    return this.recogniser.find(samples, loudFrames(decibels, this.endpointer.limit));
   }
 
   private settle(finding: Finding): void {
@@ -137,7 +139,8 @@ export class EarBrain {
   private answer(finding: Finding): void {
     const voted = this.book.vote(finding, this.words.phrases);
     if (voted.text === '' || voted.confidence < 0.5) {
-      this.tell({ kind: 'unclear', text: voted.text });
+      const isSpeech = finding.loud.filter(Boolean).length >= FEWEST_LOUD;
+      if (isSpeech) this.tell({ kind: 'unclear', text: voted.text });
       return;
     }
     this.tell({ kind: 'heard', text: voted.text, confidence: voted.confidence });

@@ -20,10 +20,12 @@ export interface Finding {
 /** Probability of each step between free phones: higher makes the ear refuse more. */
 const FREE_PHONES = phoneLoop(0.02);
 /** When more of the loud sound is outside the words, they were an accident in other talk. */
-const MOST_UNCOVERED = 0.3;
-/** Margin at which confidence is one half, for phrases and for numbers, which are read back anyway. */
-const ENOUGH = 0;
-const ENOUGH_FOR_NUMBER = 0.1;
+const MOST_UNCOVERED = 0.42;
+/**
+ * Margin at which confidence is one half. A single short word is the easiest to find in other talk;
+ * numbers are read back anyway.
+ */
+const ENOUGH = { word: 0, phrase: -0.15, number: 0.1 };
 /** Margin over it that makes confidence nearly one. */
 const SURE_ABOVE = 1;
 /** Natural logarithm of how much likelier a reading inside its range is than one outside. */
@@ -125,7 +127,8 @@ export class Recogniser {
   }
 
   private confidence({ text, margin }: Judged): number {
-    const enough = this.phrases.has(text) ? ENOUGH : ENOUGH_FOR_NUMBER;
+    const kind = !this.phrases.has(text) ? 'number' : text.includes(' ') ? 'phrase' : 'word';
+    const enough = ENOUGH[kind];
     return Math.max(0, Math.min(0.99, 0.5 + (0.49 * (margin - enough)) / SURE_ABOVE));
   }
 
