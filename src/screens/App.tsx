@@ -1,18 +1,22 @@
 /** The whole of what is seen: the address chooses a screen. */
 
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { Begin } from './begin/Begin.tsx';
 import { BenchScreen } from './bench/BenchScreen.tsx';
 import { Frame } from './frame/Frame.tsx';
+import { later } from './frame/later.tsx';
 import { useLook } from './frame/use-look.ts';
-import { KeptRunScreen } from './logbook/KeptRunScreen.tsx';
-import { Logbook } from './logbook/Logbook.tsx';
 import { type Route, readRoute } from './route.ts';
 import { Shelf } from './shelf/Shelf.tsx';
-import { Slate } from './slate/Slate.tsx';
-import { Toolroom } from './toolroom/Toolroom.tsx';
 import { useChanges } from './use-changes.ts';
 import type { WorldProps } from './world.ts';
+
+const Begin = later(async () => (await import('./begin/Begin.tsx')).Begin);
+const Logbook = later(async () => (await import('./logbook/Logbook.tsx')).Logbook);
+const KeptRunScreen = later(
+  async () => (await import('./logbook/KeptRunScreen.tsx')).KeptRunScreen,
+);
+const Slate = later(async () => (await import('./slate/Slate.tsx')).Slate);
+const Toolroom = later(async () => (await import('./toolroom/Toolroom.tsx')).Toolroom);
 
 const TITLES: Readonly<Record<Route['at'], string>> = {
   shelf: 'Shelf',

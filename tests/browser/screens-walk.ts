@@ -21,7 +21,8 @@ export async function beginRun(page: Page, address: string): Promise<void> {
   await page.goto(`${address}#/begin/gate-hinge-pin`);
   await page.getByLabel('Who is making it').fill('Marta');
   await page.getByRole('button', { name: /Begin the job/ }).click();
-  await page.locator('.bench').waitFor();
+  // The pictures come a moment after the words.
+  await page.locator('.bench .picture').first().waitFor();
 }
 
 /** Does what the Bench asks for until it looks as wanted. */

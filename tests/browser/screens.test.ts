@@ -51,6 +51,8 @@ async function faultsEverywhere(): Promise<readonly string[]> {
   for (const size of SIZES) {
     await page.setViewportSize(size);
     for (const [colorScheme, letters] of LOOKS) {
+      // Twice the letters on a wall say nothing that a desk does not.
+      if (letters > 1 && size === SIZES[3]) continue;
       await page.emulateMedia({ colorScheme });
       await setLetters(letters);
       const faults = await faultsOf(page);

@@ -2,6 +2,7 @@
 
 import { useEffect, useMemo } from 'preact/hooks';
 import { Cautions } from '../frame/Cautions.tsx';
+import { later } from '../frame/later.tsx';
 import { addressOf } from '../route.ts';
 import type { LiveRun } from '../world.ts';
 import { Answers } from './Answers.tsx';
@@ -9,12 +10,10 @@ import { Asks } from './Asks.tsx';
 import { Asleep } from './Asleep.tsx';
 import { BenchHead } from './BenchHead.tsx';
 import { Dock } from './Dock.tsx';
-import { Done } from './Done.tsx';
 import { Figures } from './Figures.tsx';
 import { factKeys } from './fact-keys.ts';
 import { HeldBand } from './HeldBand.tsx';
 import { Lead } from './Lead.tsx';
-import { Machine, Piece } from './Pictures.tsx';
 import { Said } from './Said.tsx';
 import type { Say } from './SayButton.tsx';
 import { type Scene, sceneOf, wordOf } from './scene.ts';
@@ -22,6 +21,10 @@ import { useBenchKeys } from './use-bench-keys.ts';
 import { useLiveRun } from './use-live-run.ts';
 import { useNumber } from './use-number.ts';
 import { Why } from './Why.tsx';
+
+const Machine = later(async () => (await import('./Pictures.tsx')).Machine);
+const Piece = later(async () => (await import('./Pictures.tsx')).Piece);
+const Done = later(async () => (await import('./Done.tsx')).Done);
 
 interface BenchProps {
   readonly run: LiveRun;

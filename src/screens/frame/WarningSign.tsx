@@ -2,7 +2,14 @@
 
 export function WarningSign() {
   return (
-    <svg class="sign" viewBox="0 0 48 44" role="img" aria-label="Caution">
+    <svg class="sign" viewBox="-1 -1 50 46" role="img" aria-label="Caution">
+      <path
+        d="M24 3 45 40H3z"
+        fill="none"
+        stroke="var(--safety-yellow)"
+        stroke-width="6.5"
+        stroke-linejoin="round"
+      />
       <path
         d="M24 3 45 40H3z"
         fill="var(--safety-yellow)"
