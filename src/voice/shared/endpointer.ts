@@ -6,7 +6,7 @@ const LEAST_OVER_ROOM = 6;
 const MOST_OVER_ROOM = 13;
 const SPREADS_OVER_ROOM = 2;
 /** What lies so far below the loudest part of an utterance no longer belongs to it. */
-const BELOW_LOUDEST = 20;
+const BELOW_LOUDEST = 28;
 const FRAMES_TO_BEGIN = 7;
 const WINDOW_TO_BEGIN = 10;
 /** A knock shorter than this does not keep an utterance open. */

@@ -3,14 +3,24 @@ import type { ListenFor } from '../../bench/ports.ts';
 
 /** Frames of ten milliseconds. Telephone practice: half a second after a whole answer, more inside digits. */
 export const QUIET_ENOUGH = 30;
+/** Nothing that counts yet: it may be the first half of a phrase. */
+export const QUIET_UNSURE = 55;
 export const QUIET_LONG = 90;
+
+/** How long a quiet ends an utterance of which this was understood so far, in frames. */
+export function quietToEnd(text: string, words: ListenFor): number {
+  if (text === '') return QUIET_UNSURE;
+  return mayGoOn(text, words) ? QUIET_LONG : QUIET_ENOUGH;
+}
 
 const NUMBER_WORDS =
   /\b(zero|oh|one|two|three|four|five|six|seven|eight|nine|\w+teen|ten|eleven|twelve|\w+ty|hundred|thousand|point|minus|plus)$/;
 
 /** True when the words may be the beginning of something longer that counts now. */
 export function mayGoOn(text: string, { phrases, number }: ListenFor): boolean {
-  if (phrases.some((phrase) => phrase.startsWith(`${text} `))) return true;
+  // "stop" need not wait for "stop stop": it means the same, and must act at once.
+  const longer = phrases.filter((phrase) => phrase.startsWith(`${text} `));
+  if (longer.some((phrase) => phrase !== `${text} ${text}`)) return true;
   if (!number || !NUMBER_WORDS.test(text)) return false;
   const decimals = /\bpoint\b(.*)$/.exec(text)?.[1]?.trim().split(/\s+/).length ?? 0;
   return decimals < number.decimals || decimals === 0;

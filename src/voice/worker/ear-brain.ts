@@ -5,7 +5,7 @@ import { buildGrammar } from '../shared/grammar.ts';
 import { advise } from '../shared/level-advice.ts';
 import { FRAME, FRAMES_PER_SECOND, loudFrames, loudnessMeter } from '../shared/loudness.ts';
 import type { FromEar } from '../shared/messages.ts';
-import { mayGoOn, QUIET_ENOUGH, QUIET_LONG } from '../shared/patience.ts';
+import { QUIET_ENOUGH, quietToEnd } from '../shared/patience.ts';
 import type { Pronunciations } from '../shared/pronunciation.ts';
 import { RoomWatch } from '../shared/room-watch.ts';
 import type { Engine, EngineParts } from './engine.ts';
@@ -115,9 +115,10 @@ export class EarBrain {
       return;
     }
     if (!this.early) this.early = this.find();
-    const waits = this.early.text !== '' && mayGoOn(this.early.text, this.words);
-    if (waits && frames < QUIET_LONG) return;
-    const finding = waits ? this.find() : this.early;
+    const wait = quietToEnd(this.early.text, this.words);
+    if (frames < wait) return;
+    // Quiet that belonged to the utterance may have changed what fits.
+    const finding = wait > QUIET_ENOUGH ? this.find() : this.early;
     this.endpointer.close();
     this.settle(finding);
   }

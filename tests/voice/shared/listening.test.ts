@@ -70,8 +70,11 @@ describe('waiting for more', () => {
     ['twenty four point nine five', false],
     ['next', false],
     ['no', true],
+    ['stop', false],
   ])('after "%s" is %s', (text, waits) => {
-    expect(mayGoOn(text, { phrases: ['next', 'no', 'no wrong'], number })).toBe(waits);
+    expect(
+      mayGoOn(text, { phrases: ['next', 'no', 'no wrong', 'stop', 'stop stop'], number }),
+    ).toBe(waits);
   });
 
   it('is never for numbers where none is wanted', () => {
