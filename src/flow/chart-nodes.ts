@@ -51,15 +51,18 @@ class StepChart {
       hold: { target: '.hold', actions: ['doubtPower', this.arrows.holdFor('person')] },
       interrupted: { target: '.hold', actions: ['doubtAll', this.arrows.holdFor('interruption')] },
       fact: { guard: 'loses', actions: [this.arrows.setFact()] },
+      ...(this.arrows.plan.powered ? { adjusted: { actions: [this.forgetOtherSpeed()] } } : {}),
     };
+  }
+
+  private forgetOtherSpeed(): Ref {
+    return { type: 'forgetOtherSpeed', params: { step: this.arrows.id } };
   }
 
   gate(): ChartNode {
     const { plan } = this.arrows;
     return {
-      ...(plan.powered
-        ? { entry: [{ type: 'forgetOtherSpeed', params: { step: this.arrows.id } }] }
-        : {}),
+      ...(plan.powered ? { entry: [this.forgetOtherSpeed()] } : {}),
       always: [this.arrows.powerSurprise(), { guard: met(plan.gate), target: this.first }],
       on: { fact: this.arrows.answers(plan.gate), ...this.arrows.back() },
     };
@@ -86,7 +89,6 @@ class StepChart {
           actions: [this.arrows.setFact()],
         },
         'carry-on': carryOn,
-        next: carryOn,
       },
     };
   }

@@ -6,7 +6,7 @@ import { stepNode } from './chart-nodes.ts';
 import type { ChartWorld } from './chart-world.ts';
 import type { FlowContext } from './events.ts';
 import { unknownFacts } from './facts.ts';
-import { type JobInputs, type Numbers, workOut } from './numbers.ts';
+import { type JobInputs, type Numbers, type Running, workOut } from './numbers.ts';
 import type { Flow } from './resolve.ts';
 import { endStep } from './step-graph.ts';
 import { planSteps, type StepPlan } from './step-plan.ts';
@@ -28,8 +28,13 @@ export type JobResult =
   | { readonly ok: false; readonly faults: readonly string[] };
 
 /** Works the numbers out and builds the chart; refuses when a rule refuses one of them. */
-export function compileJob(flow: Flow, card: Card, inputs: JobInputs = {}): JobResult {
-  const worked = workOut(flow, card, inputs);
+export function compileJob(
+  flow: Flow,
+  card: Card,
+  inputs: JobInputs = {},
+  running: Running = {},
+): JobResult {
+  const worked = workOut(flow, card, inputs, running);
   if (!worked.ok) return worked;
   const { numbers } = worked;
   const plans = planSteps(flow);

@@ -15,7 +15,9 @@ export type FlowEvent =
   /** In the base unit of the reading's quantity, after it was read back and confirmed. */
   | { readonly type: 'reading'; readonly value: number }
   | { readonly type: 'choose'; readonly option: string }
-  | { readonly type: 'trouble'; readonly walk: string };
+  | { readonly type: 'trouble'; readonly walk: string }
+  /** The numbers were worked out anew: a speed that was set may be the wrong one now. */
+  | { readonly type: 'adjusted' };
 
 /** A fact nobody has answered for. */
 export const unknownState = 'unknown';

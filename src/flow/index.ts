@@ -3,6 +3,7 @@
  * Never speaks, stores, waits, or decides what the world does: it is a pure function of what was said.
  */
 
+export { type Adjusted, type Adjustment, adjustJob, speedWorking } from './adjust.ts';
 export { askedFacts, type FactAnswer, reportable } from './asked.ts';
 export { type Card, cardFields, readCard } from './card.ts';
 export { type CardFile, cardShape } from './card-shape.ts';
@@ -36,7 +37,14 @@ export {
   kindShape,
   type MachineKind,
 } from './kind-shape.ts';
-export { defaultInputs, type JobInputs, type Numbers, type Readings, workOut } from './numbers.ts';
+export {
+  defaultInputs,
+  type JobInputs,
+  type Numbers,
+  type Readings,
+  type Running,
+  workOut,
+} from './numbers.ts';
 export {
   accepts,
   beginJob,

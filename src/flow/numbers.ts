@@ -20,8 +20,12 @@ export type JobInputs = Readonly<Record<string, number | string>>;
 /** Reading name → number in base unit. */
 export type Readings = Readonly<Record<string, number>>;
 
+/** Working of a speed → the speed the machine is said to be set to, in rev/min. */
+export type Running = Readonly<Record<string, number>>;
+
 export interface Numbers {
   readonly inputs: JobInputs;
+  readonly running: Running;
   /**
    * The value in base units, or undefined when a reading behind it is not taken or a rule refuses.
    * `quantity` is what the place wants: "um" is a roughness in one place and a length in another.
@@ -47,12 +51,20 @@ function defaultOf(input: FlowInput): number | string {
   return 'options' in input ? input.default : inBase(input, input.default);
 }
 
-/** Works out everything that no reading is needed for; a rule that refuses is a fault of the job. */
-export function workOut(flow: Flow, card: Card, given: JobInputs): NumbersResult {
+/**
+ * Works out everything that no reading is needed for; a rule that refuses is a fault of the job.
+ * A speed in `running` stands in place of the one its working would give.
+ */
+export function workOut(
+  flow: Flow,
+  card: Card,
+  given: JobInputs,
+  running: Running = {},
+): NumbersResult {
   const inputs = { ...defaultInputs(flow), ...given };
   const faults = inputFaults(flow, card, inputs);
   if (faults.length > 0) return { ok: false, faults };
-  const numbers = makeNumbers(flow, card, inputs);
+  const numbers = makeNumbers(flow, card, inputs, running);
   const refused = flow.file.workings.flatMap((working) => {
     if (readingsBehind({ working: working.id }, flow.scope).length > 0) return [];
     const answer = numbers.working(working.id, {});
@@ -92,7 +104,7 @@ function inBase(input: NumberInput, value: number): number {
   return constantInBase(value, input.unit, input.quantity as Quantity);
 }
 
-function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
+function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running): Numbers {
   // Readings never change in place, so their identity is key enough; the last few are all that matter.
   const known = new WeakMap<Readings, Map<string, RuleAnswer>>();
   const fixed = new Map<string, RuleAnswer>();
@@ -116,6 +128,8 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
   function answerAnew(id: string, readings: Readings): RuleAnswer {
     const file = flow.scope.workings.get(id);
     const rule = file && findRule(file.rule);
+    const set = running[id];
+    if (set !== undefined) return asItRuns(set);
     if (!file || !rule) return { ok: false, fault: `There is no working "${id}".` };
     const given: Record<string, RuleValue> = {};
     for (const [name, ref] of Object.entries(file.given)) {
@@ -139,6 +153,7 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
 
   return {
     inputs,
+    running,
     value,
     working,
     number: (ref, readings, quantity) => {
@@ -146,4 +161,9 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs): Numbers {
       return typeof found === 'number' ? found : undefined;
     },
   };
+}
+
+/** The machine is set to it, so nothing rounds or limits it here: what it must not exceed was refused before. */
+function asItRuns(speed: number): RuleAnswer {
+  return { ok: true, value: speed, working: `${speed} rev/min, as you run it` };
 }

@@ -1,6 +1,8 @@
 /** The one list of what may be said now. The ear, the keys, the screen and the prover all read it. */
 
 import type { Quantity } from '../trade/index.ts';
+import type { Adjustment } from './adjust.ts';
+import { adjustItems } from './adjust-words.ts';
 import { askedFacts, type FactAnswer, reportable } from './asked.ts';
 import { type Ask, asks, moves } from './command-words.ts';
 import type { Job } from './compile.ts';
@@ -14,13 +16,15 @@ import { plausibleRange } from './verdict.ts';
 export interface SaidItem {
   /** Stable within a state: "next", "fact:guard:closed", "ask:repeat". */
   readonly id: string;
-  readonly kind: 'move' | 'fact' | 'loss' | 'choice' | 'trouble' | 'ask' | 'drill';
+  readonly kind: 'move' | 'fact' | 'loss' | 'choice' | 'trouble' | 'adjust' | 'ask' | 'drill';
   /** The first is the one that is shown; all are understood. */
   readonly phrases: readonly string[];
   /** Only its exact words count: a gate where harm is possible. */
   readonly strict: boolean;
   readonly event?: FlowEvent;
   readonly ask?: Ask;
+  /** Works the numbers out again; no event of the chart. */
+  readonly adjust?: Adjustment;
 }
 
 /** The number that may be said now, in the unit it is read in on this machine. */
@@ -43,16 +47,36 @@ export interface SaidList {
 export function saidList(job: Job, snapshot: FlowSnapshot): SaidList {
   if (positionOf(snapshot).phase === 'end') return { items: [ask('repeat'), ask('words')] };
   const number = numberNow(job, snapshot);
+  const items = [
+    ...factItems(job, snapshot),
+    ...choices(job, snapshot),
+    ...moveItems(snapshot),
+    ...troubles(job, snapshot),
+    ...(Object.keys(asks) as Ask[]).map(ask),
+  ];
   return {
-    items: [
-      ...factItems(job, snapshot),
-      ...choices(job, snapshot),
-      ...moveItems(snapshot),
-      ...troubles(job, snapshot),
-      ...(Object.keys(asks) as Ask[]).map(ask),
-    ],
+    items: [...items, ...adjustments(job, snapshot, items)],
     ...(number ? { number } : {}),
   };
+}
+
+/** Words of flow and kind come first: a material never takes the word of a fact. */
+function adjustments(
+  job: Job,
+  snapshot: FlowSnapshot,
+  others: readonly SaidItem[],
+): readonly SaidItem[] {
+  const taken = [
+    ...others.flatMap((item) => item.phrases),
+    ...job.flow.kind.facts.flatMap(({ states }) =>
+      states.flatMap((one) => [one.word, ...one.also]),
+    ),
+  ];
+  return adjustItems(job, snapshot, taken).map((item) => ({
+    ...item,
+    kind: 'adjust',
+    strict: true,
+  }));
 }
 
 function ask(name: Ask): SaidItem {

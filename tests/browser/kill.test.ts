@@ -19,14 +19,16 @@ function chooser(seed: number) {
   };
 }
 
-/** Says at least `more` words, and on until a step is begun; gives back how many were said in all. */
+/** Says at least `more` words, and on until a word begins a new step; gives back how many were said in all. */
 async function saysOn(ida: Person, script: readonly string[], said: number, more: number) {
-  const before = await ida.settledStep();
+  let at = await ida.settledStep();
   let count = 0;
   for (const word of script.slice(said)) {
     await ida.says(word);
     count++;
-    if (count > more && (await ida.settledStep()) !== before) break;
+    const now = await ida.settledStep();
+    if (count > more && now !== at) break;
+    at = now;
   }
   return said + count;
 }

@@ -1,0 +1,88 @@
+/** The words by which a job is worked out again: its choices as people call them, and the speeds of its card. */
+
+import { findRule, type RuleInput } from '../trade/index.ts';
+import { sayNumber } from '../words/index.ts';
+import { type Adjustment, speedWorking } from './adjust.ts';
+import type { Job } from './compile.ts';
+import type { FlowInput } from './flow-shape.ts';
+import { type FlowSnapshot, positionOf } from './position.ts';
+
+export interface AdjustItem {
+  /** "adjust:tool:carbide", "running:460". */
+  readonly id: string;
+  readonly phrases: readonly string[];
+  readonly adjust: Adjustment;
+}
+
+/** All that may be said here to change the numbers; words that `taken` has already are left out. */
+export function adjustItems(
+  job: Job,
+  snapshot: FlowSnapshot,
+  taken: Iterable<string>,
+): readonly AdjustItem[] {
+  if (positionOf(snapshot).phase === 'end') return [];
+  const items = [...job.flow.file.inputs.flatMap((input) => choiceItems(job, input))];
+  const all = [...items, ...speedItems(job, snapshot)];
+  const shared = sharedPhrases(all, taken);
+  return all.flatMap((item) => {
+    const phrases = item.phrases.filter((phrase) => !shared.has(phrase));
+    return phrases.length === 0 ? [] : [{ ...item, phrases }];
+  });
+}
+
+type ChoiceInput = Extract<FlowInput, { options: string[] }>;
+
+function choiceItems(job: Job, input: FlowInput): readonly AdjustItem[] {
+  if (!('options' in input)) return [];
+  return input.options.map((value) => ({
+    id: `adjust:${input.id}:${value}`,
+    phrases: phrasesOf(job, input, value),
+    adjust: { type: 'adjust', input: input.id, value },
+  }));
+}
+
+/** "brass" for "free-cutting-brass"; "no coolant" where the choice is a yes or a no. */
+function phrasesOf(job: Job, input: ChoiceInput, option: string): readonly string[] {
+  const label = input.label.toLowerCase();
+  if (option === 'yes') return [`with ${label}`, `${label} on`];
+  if (option === 'no') return [`no ${label}`, `without ${label}`, `${label} off`];
+  const said = rulesFedBy(job, input.id).flatMap((one) =>
+    one.kind === 'choice' ? (one.said?.[option] ?? []) : [],
+  );
+  const plain = option.replaceAll('-', ' ');
+  const words = /^[a-z ]+$/.test(plain) && plain.length > 3 ? [plain] : [];
+  return [...new Set([...said.map((name) => name.replaceAll('-', ' ')), ...words])];
+}
+
+/** The rule inputs that a choice of the flow is handed to. */
+function rulesFedBy(job: Job, input: string): readonly RuleInput[] {
+  return job.flow.file.workings.flatMap(({ rule, given }) =>
+    Object.entries(given).flatMap(([name, ref]) => {
+      if (!('input' in ref) || ref.input !== input) return [];
+      return findRule(rule)?.inputs.filter((one) => one.name === name) ?? [];
+    }),
+  );
+}
+
+function speedItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
+  const { speeds } = job.card.values;
+  if (speedWorking(job, snapshot) === undefined || !Array.isArray(speeds)) return [];
+  return speeds.map((speed: number) => {
+    const words = sayNumber(speed, 'rev/min', 0);
+    return {
+      id: `running:${speed}`,
+      phrases: [`running ${words}`, `i am running ${words}`],
+      adjust: { type: 'running', speed },
+    };
+  });
+}
+
+/** What is said in two ways at once would be a guess: none of them counts. */
+function sharedPhrases(items: readonly AdjustItem[], taken: Iterable<string>): ReadonlySet<string> {
+  const seen = new Set<string>();
+  const shared = new Set<string>(taken);
+  for (const phrase of items.flatMap((item) => item.phrases)) {
+    (seen.has(phrase) ? shared : seen).add(phrase);
+  }
+  return shared;
+}
