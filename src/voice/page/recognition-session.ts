@@ -33,79 +33,92 @@ export function startSession(
   clock: Clock,
   listener: SessionListener,
 ): Session {
-  const read = resultReader();
-  let over = false;
-  let outcome: SessionEnd = { kind: 'quiet' };
-  let pending: { readonly spoken: Spoken; readonly cancel: () => void } | undefined;
-  let cancelLimit = () => {};
-  let lastDelivered = '';
+  return new RunningSession(recogniser, clock, listener);
+}
 
-  const limit = (ms: number, end: SessionEnd) => {
-    cancelLimit();
-    cancelLimit = clock.after(ms, () => finish(end));
-  };
+class RunningSession implements Session {
+  private readonly read = resultReader();
+  private over = false;
+  private outcome: SessionEnd = { kind: 'quiet' };
+  private pending: { readonly spoken: Spoken; readonly cancel: () => void } | undefined;
+  private cancelLimit = () => {};
+  private lastDelivered = '';
 
-  const deliver = (spoken: Spoken) => {
-    if (spoken.text === lastDelivered) return;
-    lastDelivered = spoken.text;
-    outcome = { kind: 'heard' };
-    listener.spoken(spoken);
-  };
-
-  const settlePending = () => {
-    const waiting = pending;
-    dropPending();
-    if (waiting) deliver(waiting.spoken);
-  };
-
-  const dropPending = () => {
-    pending?.cancel();
-    pending = undefined;
-  };
-
-  const take = (reading: Reading) => {
-    dropPending();
-    reading.spoken.forEach(deliver);
-    if (!reading.pending) return;
-    const { spoken, settleMs } = reading.pending;
-    pending = { spoken, cancel: clock.after(settleMs, settlePending) };
-  };
-
-  function finish(end: SessionEnd): void {
-    if (over) return;
-    if (end.kind !== 'error') settlePending();
-    over = true;
-    dropPending();
-    cancelLimit();
-    release(recogniser);
-    listener.ended(end.kind === 'quiet' ? outcome : end);
+  constructor(
+    private readonly recogniser: Recognition,
+    private readonly clock: Clock,
+    private readonly listener: SessionListener,
+  ) {
+    this.listen();
+    this.limit(START_LIMIT_MS, { kind: 'stuck' });
+    const problem = tryCall(() => recogniser.start());
+    if (problem) this.limit(0, problem);
   }
 
-  recogniser.onstart = () => {
-    limit(AUDIO_LIMIT_MS, { kind: 'stuck' });
-    listener.started();
-  };
-  recogniser.onaudiostart = () => limit(RUN_LIMIT_MS, { kind: 'quiet' });
-  recogniser.onresult = (event) => take(read(event));
-  recogniser.onnomatch = () => listener.unclear();
-  recogniser.onend = () => finish(outcome);
-  recogniser.onerror = ({ error }) => {
-    outcome = { kind: 'error', code: error };
-    limit(END_AFTER_ERROR_MS, outcome);
-  };
+  abort(): void {
+    if (this.over) return;
+    this.dropPending();
+    this.limit(END_AFTER_ABORT_MS, { kind: 'quiet' });
+    tryCall(() => this.recogniser.abort());
+  }
 
-  limit(START_LIMIT_MS, { kind: 'stuck' });
-  const problem = tryCall(() => recogniser.start());
-  if (problem) limit(0, problem);
+  private listen(): void {
+    const { recogniser } = this;
+    recogniser.onstart = () => {
+      this.limit(AUDIO_LIMIT_MS, { kind: 'stuck' });
+      this.listener.started();
+    };
+    recogniser.onaudiostart = () => this.limit(RUN_LIMIT_MS, { kind: 'quiet' });
+    recogniser.onresult = (event) => this.take(this.read(event));
+    recogniser.onnomatch = () => this.listener.unclear();
+    recogniser.onend = () => this.finish(this.outcome);
+    recogniser.onerror = ({ error }) => {
+      this.outcome = { kind: 'error', code: error };
+      this.limit(END_AFTER_ERROR_MS, this.outcome);
+    };
+  }
 
-  return {
-    abort: () => {
-      if (over) return;
-      dropPending();
-      limit(END_AFTER_ABORT_MS, { kind: 'quiet' });
-      tryCall(() => recogniser.abort());
-    },
-  };
+  /** At most one wait runs; when it is over, the session ends like this. */
+  private limit(ms: number, end: SessionEnd): void {
+    this.cancelLimit();
+    this.cancelLimit = this.clock.after(ms, () => this.finish(end));
+  }
+
+  private take(reading: Reading): void {
+    this.dropPending();
+    for (const spoken of reading.spoken) this.deliver(spoken);
+    if (!reading.pending) return;
+    const { spoken, settleMs } = reading.pending;
+    this.pending = { spoken, cancel: this.clock.after(settleMs, () => this.settlePending()) };
+  }
+
+  private deliver(spoken: Spoken): void {
+    if (spoken.text === this.lastDelivered) return;
+    this.lastDelivered = spoken.text;
+    this.outcome = { kind: 'heard' };
+    this.listener.spoken(spoken);
+  }
+
+  private settlePending(): void {
+    const waiting = this.pending;
+    this.dropPending();
+    if (waiting) this.deliver(waiting.spoken);
+  }
+
+  private dropPending(): void {
+    this.pending?.cancel();
+    this.pending = undefined;
+  }
+
+  private finish(end: SessionEnd): void {
+    if (this.over) return;
+    if (end.kind !== 'error') this.settlePending();
+    this.over = true;
+    this.dropPending();
+    this.cancelLimit();
+    release(this.recogniser);
+    this.listener.ended(end.kind === 'quiet' ? this.outcome : end);
+  }
 }
 
 /** `start` throws when a session is active or the page is being left; both are stuck, not fatal. */
