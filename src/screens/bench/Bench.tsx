@@ -16,7 +16,8 @@ import { HeldBand } from './HeldBand.tsx';
 import { Lead } from './Lead.tsx';
 import { Said } from './Said.tsx';
 import type { Say } from './SayButton.tsx';
-import { type Scene, sceneOf, wordOf } from './scene.ts';
+import { type Scene, sceneOf } from './scene.ts';
+import { situationOf } from './situation.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
 import { useLiveRun } from './use-live-run.ts';
 import { useNumber } from './use-number.ts';
@@ -92,22 +93,6 @@ export function Bench({ run, resumed }: BenchProps) {
       )}
     </div>
   );
-}
-
-function situationOf(scene: Scene, typed: string, keys: ReadonlyMap<string, string>) {
-  const facts = new Map<string, string>();
-  for (const { fact, met, ask } of scene.gate) {
-    const key = keys.get(fact);
-    if (!met && ask && key !== undefined) facts.set(key, ask.word);
-  }
-  return {
-    held: scene.layout === 'held',
-    numberUnit: scene.list.number?.unit ?? null,
-    waiting: scene.waiting !== null,
-    typed,
-    choices: scene.choices.map(wordOf),
-    facts,
-  };
 }
 
 function useTitle({ view }: Scene): void {

@@ -2,6 +2,7 @@
 
 import type { WorldProps } from '../world.ts';
 import { Cards } from './Cards.tsx';
+import { KeyList } from './KeyList.tsx';
 import { SettingsForm } from './SettingsForm.tsx';
 
 export function Toolroom({ world }: WorldProps) {
@@ -10,6 +11,7 @@ export function Toolroom({ world }: WorldProps) {
       <h1>Toolroom</h1>
       <Cards world={world} />
       <SettingsForm world={world} />
+      <KeyList />
     </>
   );
 }
