@@ -91,6 +91,14 @@ export const kindShape = z.strictObject({
   prompts: promptsShape,
   /** Moments of its own that a step can be marked with, such as taking the work out. */
   moments: z.array(idShape).default([]),
+  /** The part of the machine that a state of a cut is about, where it is not the step's own. */
+  phaseParts: z
+    .strictObject({
+      dial: idShape.optional(),
+      start: idShape.optional(),
+      stopping: idShape.optional(),
+    })
+    .prefault({}),
   /** Shown before the first step; the user's shop rules come first. */
   cautions: z.array(sentenceShape).min(1),
   hazards: z.array(hazardShape).min(1),

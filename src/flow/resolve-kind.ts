@@ -57,6 +57,9 @@ export function checkKind(kind: MachineKind, complain: Complain): void {
       checkFactState(fact, String(state), kind, ['roles', role, key], complain);
     }
   }
+  for (const [phase, part] of Object.entries(kind.phaseParts)) {
+    if (part !== undefined) checkPart(part, kind, ['phaseParts', phase], complain);
+  }
   kind.hazards.forEach((hazard, index) => {
     checkCondition(hazard.never, kind, ['hazards', index, 'never'], complain);
   });

@@ -57,7 +57,8 @@ export function viewOf(job: Job, snapshot: FlowSnapshot): View {
   const of = job.flow.file.steps.length;
   if (!step) return endView(of);
   const item = walk && walkItem(job.flow.kind, walk);
-  const part = item?.part ?? firstPart(job, snapshot) ?? step.part;
+  const own = partOfPhase(job.flow.kind, phase);
+  const part = item?.part ?? own ?? firstPart(job, snapshot) ?? step.part;
   const why = item?.why ?? step.why;
   const { held } = snapshot.context;
   return {
@@ -70,7 +71,7 @@ export function viewOf(job: Job, snapshot: FlowSnapshot): View {
     ...(why === undefined ? {} : { why: fill(job, snapshot, why).shown }),
     cautions: step.cautions.map((text) => fill(job, snapshot, text).shown),
     ...(part === undefined ? {} : { part }),
-    ...(step.direction === undefined ? {} : { direction: step.direction }),
+    ...(step.direction === undefined || part !== step.part ? {} : { direction: step.direction }),
     ...(held ? { held: { by: held.by, lost: labels(job.flow.kind, held.lost) } } : {}),
   };
 }
@@ -102,6 +103,10 @@ function labels(kind: MachineKind, facts: readonly string[]): readonly string[] 
 function walkItem(kind: MachineKind, walk: { readonly id: string; readonly item: string }) {
   const items = kind.walks.find((one) => one.id === walk.id)?.items;
   return items?.find((one) => one.id === walk.item);
+}
+
+function partOfPhase({ phaseParts }: MachineKind, phase: Phase): string | undefined {
+  return phase in phaseParts ? phaseParts[phase as keyof typeof phaseParts] : undefined;
 }
 
 function firstPart(job: Job, snapshot: FlowSnapshot): string | undefined {
