@@ -1,17 +1,19 @@
 /** Begins a run, or finds the way back into one that was broken off. Pure. */
 
 import {
+  type Adjustment,
+  adjustJob,
   beginJob,
   type FlowEvent,
-  type FlowSnapshot,
   type Job,
   joined,
   stepJob,
   viewOf,
 } from '../flow/index.ts';
+import { adjustmentIn } from './adjust-run.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
-import type { Heard, KeptReading, RunEntry, RunHead } from './ports.ts';
+import type { Heard, RunEntry, RunHead } from './ports.ts';
 import type { RunState, RunStep } from './run-state.ts';
 import { beginTalk } from './talk-chart.ts';
 
@@ -40,7 +42,7 @@ export type ReplayResult =
 /** The run exactly as it was after its last entry: same step, facts and readings. */
 export function replayRun(job: Job, head: RunHead, entries: readonly RunEntry[]): ReplayResult {
   let { state } = beginRun(job, head);
-  const past: { snapshot: FlowSnapshot; readings: readonly KeptReading[] }[] = [];
+  const past: NonNullable<RunState['undo']>[] = [];
   for (const entry of entries) {
     if (entry.seq !== state.seq) {
       return {
@@ -54,21 +56,37 @@ export function replayRun(job: Job, head: RunHead, entries: readonly RunEntry[])
       state = { ...state, ...past.pop() };
       continue;
     }
-    past.push({ snapshot: state.snapshot, readings: state.readings });
+    const { job: numbers, snapshot, readings } = state;
+    past.push({ job: numbers, snapshot, readings });
     state = replayed(state, entry);
   }
   return { ok: true, state };
 }
 
 function replayed(state: RunState, entry: RunEntry): RunState {
+  const change = adjustmentIn(entry.event);
+  if (change) return { ...state, ...adjustedAgain(state, change), ...lastSaid(state, entry) };
   const event = entry.event as FlowEvent;
   const reading = keptReading(state.job, state.snapshot, event, entry.at);
   return {
     ...state,
     snapshot: stepJob(state.job, state.snapshot, event),
     readings: reading ? [...state.readings, reading] : state.readings,
-    lastLine: entry.said ?? state.lastLine,
+    ...lastSaid(state, entry),
   };
+}
+
+function lastSaid(state: RunState, entry: RunEntry): Pick<RunState, 'lastLine'> {
+  return { lastLine: entry.said ?? state.lastLine };
+}
+
+/** What was accepted once is accepted again: the same texts give the same numbers. */
+function adjustedAgain(
+  { job, snapshot }: RunState,
+  change: Adjustment,
+): Pick<RunState, 'job' | 'snapshot'> {
+  const adjusted = adjustJob(job, snapshot, change);
+  return adjusted.ok ? { job: adjusted.job, snapshot: adjusted.snapshot } : { job, snapshot };
 }
 
 /**

@@ -3,7 +3,8 @@
 import { type Ask, askedFacts, joined, positionOf, type View, viewOf } from '../flow/index.ts';
 import { joinList, sayDigits, sayNumber } from '../words/index.ts';
 import type { RunState } from './run-state.ts';
-import { saidNow } from './said-now.ts';
+import { type BenchItem, saidNow } from './said-now.ts';
+import { sentence } from './sentence.ts';
 import type { PendingNumber } from './talk-chart.ts';
 
 /** The answer to a question that changes nothing. */
@@ -46,15 +47,16 @@ function figureReply(view: View, id: string, none: string): string {
   return `${sentence(figure.spoken)}.${ruled}`;
 }
 
-function sentence(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** The words that move the job, without the questions. */
 export function wordsNow(state: RunState): readonly string[] {
   const { items, number } = saidNow(state);
-  const words = items.filter((item) => item.kind !== 'ask').map((item) => item.phrases[0] ?? '');
+  const words = items.filter(movesTheJob).map((item) => item.phrases[0] ?? '');
   return number ? ['the size', ...words] : words;
+}
+
+/** Materials, tools and speeds would make the list too long to listen to. */
+function movesTheJob({ kind }: BenchItem): boolean {
+  return kind !== 'ask' && kind !== 'adjust';
 }
 
 /** A refused "next" names what is missing and nothing else. */

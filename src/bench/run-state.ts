@@ -5,6 +5,7 @@ import type { KeptReading, RunEntry, RunHead } from './ports.ts';
 import type { TalkSnapshot } from './talk-chart.ts';
 
 export interface RunState {
+  /** With its numbers as they are now: a change of tool, material or speed makes it anew. */
   readonly job: Job;
   readonly head: RunHead;
   readonly snapshot: FlowSnapshot;
@@ -14,6 +15,7 @@ export interface RunState {
   readonly readings: readonly KeptReading[];
   /** What "wrong" would go back to; nothing when the last word cannot be taken back. */
   readonly undo: {
+    readonly job: Job;
     readonly snapshot: FlowSnapshot;
     readonly readings: readonly KeptReading[];
   } | null;

@@ -1,6 +1,6 @@
 /** The said list with the turn of talk laid over it: while a number is read back, its answers come first. */
 
-import { type SaidItem, type SaidList, saidList } from '../flow/index.ts';
+import { type SaidItem, type SaidList, saidList, speedWorking } from '../flow/index.ts';
 import type { ListenFor } from './ports.ts';
 import type { RunState } from './run-state.ts';
 import { answerState } from './talk-chart.ts';
@@ -16,6 +16,8 @@ export interface BenchItem extends Omit<SaidItem, 'kind'> {
 export interface BenchList {
   readonly items: readonly BenchItem[];
   readonly number?: NonNullable<SaidList['number']>;
+  /** The speed that runs may be told: "I am running four hundred". */
+  readonly running?: boolean;
 }
 
 const correct = answer('correct', ['correct', 'yes correct']);
@@ -31,7 +33,9 @@ export function saidNow(state: RunState): BenchList {
   const list = saidList(state.job, state.snapshot);
   const waiting = answerState(state.talk);
   if (waiting === 'none') {
-    return state.undo ? { ...list, items: [...list.items, wrong] } : list;
+    const running = speedWorking(state.job, state.snapshot) !== undefined;
+    const items = state.undo ? [...list.items, wrong] : list.items;
+    return { ...list, items, ...(running ? { running } : {}) };
   }
   const still = list.items.filter(
     (item) => item.kind === 'ask' || item.kind === 'drill' || item.id === 'hold',

@@ -1,7 +1,15 @@
 /** One thing heard, one step of a run: what is believed after it, and what the shell must do. Pure. */
 
-import { accepts, type FlowEvent, positionOf, stepJob, viewOf } from '../flow/index.ts';
-import { normalise } from '../words/index.ts';
+import {
+  type Adjustment,
+  accepts,
+  type FlowEvent,
+  positionOf,
+  stepJob,
+  viewOf,
+} from '../flow/index.ts';
+import { normalise, sayNumber } from '../words/index.ts';
+import { adjustRun } from './adjust-run.ts';
 import { announce } from './announce.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
@@ -31,6 +39,8 @@ export function hear(state: RunState, heard: Heard): RunStep {
   switch (meant.kind) {
     case 'item':
       return takeItem(state, heard, meant.item, meant.sure);
+    case 'running':
+      return takeRunning(state, heard, meant);
     case 'number':
       return takeNumber(state, heard, meant, list);
     case 'several':
@@ -58,8 +68,48 @@ function takeItem(state: RunState, heard: Heard, item: BenchItem, sure: number):
   }
   const ready = talked(state, { type: 'understood' });
   if (item.answer) return takeAnswer(ready, heard, item.answer);
+  if (item.adjust) return takeAdjustment(ready, heard, item.adjust, item.phrases[0] ?? '');
   if (item.ask) return asked(ready, heard, replyTo(item.ask, ready));
   return item.event ? takeEvent(ready, heard, item.event) : { state: ready, effects: [] };
+}
+
+function takeRunning(
+  state: RunState,
+  heard: Heard,
+  { speed, sure }: Extract<Understood, { kind: 'running' }>,
+): RunStep {
+  if (heard.from === 'speech' && sure < leastSureForGate) {
+    const words = sayNumber(speed, 'rev/min', 0);
+    return asked(state, heard, `Did you say running ${words}? Say it again.`);
+  }
+  return takeAdjustment(
+    talked(state, { type: 'understood' }),
+    heard,
+    { type: 'running', speed },
+    '',
+  );
+}
+
+/** Everything that depends is worked out again; what a rule refuses changes nothing. */
+function takeAdjustment(state: RunState, heard: Heard, change: Adjustment, word: string): RunStep {
+  const adjusted = adjustRun(state, change, word);
+  const { line } = adjusted;
+  if (!adjusted.ok) return refused(state, heard, line);
+  const { snapshot } = adjusted.next;
+  const entry = { ...entryOf(state, heard, { ...change }, 'moved'), said: line };
+  const next: RunState = {
+    ...state,
+    ...adjusted.next,
+    seq: state.seq + 1,
+    undo: mayUndo(state, snapshot) ? before(state) : null,
+    lastLine: line,
+  };
+  const cue: Effect = { kind: 'cue', cue: 'heard' };
+  return { state: next, effects: [{ kind: 'append', entry }, cue, ...speak(line)] };
+}
+
+function before({ job, snapshot, readings }: RunState): NonNullable<RunState['undo']> {
+  return { job, snapshot, readings };
 }
 
 function takeAnswer(state: RunState, heard: Heard, answer: BenchItem['answer']): RunStep {
@@ -81,12 +131,17 @@ function takeBack(state: RunState, heard: Heard): RunStep {
   const { undo } = state;
   if (!undo) return asked(state, heard, 'Nothing can be taken back here.');
   const entry = entryOf(state, heard, { type: 'undo' }, 'moved');
-  const line = announce(state.job, state.snapshot, undo.snapshot);
+  const line = announceUndo(state, undo);
   const next = { ...state, ...undo, undo: null, seq: state.seq + 1, lastLine: line };
   return {
     state: next,
     effects: [{ kind: 'append', entry: { ...entry, said: line } }, ...speak(line)],
   };
+}
+
+/** Seen with the numbers that hold again. */
+function announceUndo(state: RunState, undo: NonNullable<RunState['undo']>): string {
+  return announce(undo.job, undo.job === state.job ? state.snapshot : undo.snapshot, undo.snapshot);
 }
 
 function takeNumber(
@@ -127,7 +182,7 @@ function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
     snapshot,
     seq: state.seq + 1,
     readings,
-    undo: mayUndo(state, snapshot) ? { snapshot: state.snapshot, readings: state.readings } : null,
+    undo: mayUndo(state, snapshot) ? before(state) : null,
     lastLine: line,
   };
   return {

@@ -18,6 +18,8 @@ export type Understood =
       readonly fits: boolean;
       readonly corrects: boolean;
     }
+  /** "I am running four hundred". */
+  | { readonly kind: 'running'; readonly speed: number; readonly sure: number }
   /** More than one word could be meant. */
   | { readonly kind: 'several'; readonly items: readonly BenchItem[] }
   /** A bare yes where the state must be named. */
@@ -33,6 +35,8 @@ export function understand(heard: Heard, list: BenchList): Understood {
     const item = list.items.find((one) => one.id === exact.id);
     if (item) return { kind: 'item', item, sure: exact.sure * heard.confidence };
   }
+  const speed = list.running && runningIn(heard.text);
+  if (speed) return { kind: 'running', speed, sure: heard.confidence };
   const number = list.number && numberIn(texts, list.number);
   if (number) return number;
   if (exact.kind === 'several') {
@@ -41,6 +45,15 @@ export function understand(heard: Heard, list: BenchList): Understood {
   const plain = normalise(heard.text);
   if (bareYes.has(plain)) return { kind: 'bare-yes' };
   return { kind: 'nothing', words: plain === '' ? 0 : plain.split(' ').length };
+}
+
+const runningWords = /^(?:i am |i m |im |i'm )?running (?:at )?(.+)$/;
+
+/** Only the likeliest text, and only the whole of it, tells the speed that runs. */
+function runningIn(text: string): number | undefined {
+  const said = runningWords.exec(normalise(text))?.[1];
+  const [best] = said === undefined ? [] : readNumber(said, { unit: 'rev/min', decimals: 0 });
+  return best?.value;
 }
 
 /** Words of one kind have one sort of consequence: a near sound never crosses into another kind. */

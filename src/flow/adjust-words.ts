@@ -49,9 +49,11 @@ function phrasesOf(job: Job, input: ChoiceInput, option: string): readonly strin
   const said = rulesFedBy(job, input.id).flatMap((one) =>
     one.kind === 'choice' ? (one.said?.[option] ?? []) : [],
   );
+  const names = said.map((name) => name.replaceAll('-', ' '));
   const plain = option.replaceAll('-', ' ');
-  const words = /^[a-z ]+$/.test(plain) && plain.length > 3 ? [plain] : [];
-  return [...new Set([...said.map((name) => name.replaceAll('-', ' ')), ...words])];
+  if (!/^[a-z ]{4,}$/.test(plain)) return [...new Set(names)];
+  // One plain word is what people say: "carbide". A compound name comes after what they call it.
+  return [...new Set(plain === option ? [plain, ...names] : [...names, plain])];
 }
 
 /** The rule inputs that a choice of the flow is handed to. */
@@ -68,7 +70,7 @@ function speedItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
   const { speeds } = job.card.values;
   if (speedWorking(job, snapshot) === undefined || !Array.isArray(speeds)) return [];
   return speeds.map((speed: number) => {
-    const words = sayNumber(speed, 'rev/min', 0);
+    const words = sayNumber(speed, 'rev/min', 0).replaceAll('-', ' ');
     return {
       id: `running:${speed}`,
       phrases: [`running ${words}`, `i am running ${words}`],

@@ -128,8 +128,6 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
   function answerAnew(id: string, readings: Readings): RuleAnswer {
     const file = flow.scope.workings.get(id);
     const rule = file && findRule(file.rule);
-    const set = running[id];
-    if (set !== undefined) return asItRuns(set);
     if (!file || !rule) return { ok: false, fault: `There is no working "${id}".` };
     const given: Record<string, RuleValue> = {};
     for (const [name, ref] of Object.entries(file.given)) {
@@ -137,7 +135,9 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
       const found = value(ref, readings, input?.kind === 'number' ? input.quantity : undefined);
       if (found !== undefined) given[name] = found;
     }
-    return answerRule(rule, given as RuleValues);
+    const answer = answerRule(rule, given as RuleValues);
+    const set = running[id];
+    return set === undefined ? answer : asItRuns(set, answer);
   }
 
   function value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined {
@@ -164,6 +164,23 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
 }
 
 /** The machine is set to it, so nothing rounds or limits it here: what it must not exceed was refused before. */
-function asItRuns(speed: number): RuleAnswer {
-  return { ok: true, value: speed, working: `${speed} rev/min, as you run it` };
+function asItRuns(speed: number, worked: RuleAnswer): RuleAnswer {
+  const said = `${speed} rev/min, as you run it`;
+  if (!worked.ok) return { ok: true, value: speed, working: said };
+  const { value, working, parts } = worked;
+  return {
+    ok: true,
+    value: speed,
+    working: `${said}; worked out it would be: ${working}`,
+    ...(parts ? { parts: atSpeed(parts, speed / value) } : {}),
+  };
+}
+
+type Parts = NonNullable<Extract<RuleAnswer, { ok: true }>['parts']>;
+
+/** The surface speed goes with the spindle; what was wanted stays. */
+function atSpeed(parts: Parts, share: number): Parts {
+  const surface = parts.surfaceSpeed;
+  if (typeof surface?.value !== 'number') return parts;
+  return { ...parts, surfaceSpeed: { ...surface, value: surface.value * share } };
 }

@@ -16,6 +16,8 @@ const core = ({ state }: Turn) => ({
   value: state.snapshot.value,
   context: state.snapshot.context,
   readings: state.readings,
+  inputs: state.job.numbers.inputs,
+  running: state.job.numbers.running,
   seq: state.seq,
 });
 

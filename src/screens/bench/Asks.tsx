@@ -52,9 +52,9 @@ export function Asks({ scene, say, onGiveUp }: AsksProps) {
 function Changed({ scene, say, onGiveUp }: AsksProps) {
   return (
     <>
-      {scene.losses.length > 0 && (
+      {scene.losses.length + scene.adjusts.length > 0 && (
         <More name="Something changed">
-          {scene.losses.map((item) => (
+          {[...scene.losses, ...scene.adjusts].map((item) => (
             <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
           ))}
         </More>

@@ -33,6 +33,8 @@ export interface Scene {
   readonly answers: readonly BenchItem[];
   readonly losses: readonly BenchItem[];
   readonly troubles: readonly BenchItem[];
+  /** What works the numbers out again; what is so already is left out. */
+  readonly adjusts: readonly BenchItem[];
   /** True when "next" would lead on. */
   readonly ready: boolean;
   readonly open: number;
@@ -58,9 +60,14 @@ export function sceneOf(state: RunState): Scene {
     answers,
     losses: of('loss'),
     troubles: of('trouble'),
+    adjusts: of('adjust').filter((item) => !isSo(state, item)),
     ready: !blocked,
     open,
   };
+}
+
+function isSo({ job }: RunState, { adjust }: BenchItem): boolean {
+  return adjust?.type === 'adjust' && job.numbers.inputs[adjust.input] === adjust.value;
 }
 
 /** The phrase that is shown for an item. */

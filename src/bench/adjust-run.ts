@@ -1,0 +1,107 @@
+/** A change of tool, material or speed in the middle of a run: worked out again, kept, and said. Pure. */
+
+import {
+  type Adjusted,
+  type Adjustment,
+  adjustJob,
+  figuresNow,
+  type Job,
+  positionOf,
+  speedWorking,
+  workOut,
+} from '../flow/index.ts';
+import { sayNumber } from '../words/index.ts';
+import { announce } from './announce.ts';
+import type { RunEntry } from './ports.ts';
+import type { RunState } from './run-state.ts';
+import { sentence } from './sentence.ts';
+
+/** More figures than this are not told at once; the screen has them. */
+const mostTold = 3;
+
+export type AdjustedRun =
+  | { readonly ok: true; readonly next: Pick<RunState, 'job' | 'snapshot'>; readonly line: string }
+  | { readonly ok: false; readonly line: string };
+
+/** The run with its numbers worked out again and the line that tells it, or the sentence that refuses it. */
+export function adjustRun(state: RunState, change: Adjustment, word: string): AdjustedRun {
+  const { job, snapshot } = state;
+  if (change.type === 'adjust' && job.numbers.inputs[change.input] === change.value) {
+    return { ok: false, line: `${sentence(word)} already.` };
+  }
+  const adjusted = adjustJob(job, snapshot, change);
+  if (!adjusted.ok) return { ok: false, line: adjusted.fault };
+  const { job: next, snapshot: after } = adjusted;
+  return {
+    ok: true,
+    next: { job: next, snapshot: after },
+    line: [
+      headOf(change, word),
+      told(change, state, { job: next, snapshot: after }),
+      sceneLine(adjusted),
+    ]
+      .filter((text) => text !== '')
+      .join(' '),
+  };
+}
+
+function headOf(change: Adjustment, word: string): string {
+  if (change.type === 'adjust') return `${sentence(word)}.`;
+  return `${sentence(sayNumber(change.speed, 'rev/min', 0))}, as you run it.`;
+}
+
+/** "Speed seven hundred and fifty-five, feed zero point two millimetres a rev." */
+function told(
+  change: Adjustment,
+  before: Pick<RunState, 'job' | 'snapshot'>,
+  after: Pick<RunState, 'job' | 'snapshot'>,
+): string {
+  const old = new Map(
+    figuresNow(before.job, before.snapshot).map((figure) => [figure.id, figure.text]),
+  );
+  const news = figuresNow(after.job, after.snapshot)
+    .filter(({ id, text }) => old.get(id) !== text)
+    .filter(({ id }) => change.type === 'adjust' || id !== 'speed')
+    .slice(0, mostTold)
+    .map((figure) => `${figure.label.toLowerCase()} ${figure.spoken}`);
+  if (news.length > 0) return `${sentence(news.join(', '))}.`;
+  return change.type === 'adjust'
+    ? 'No figure here changes.'
+    : tooFast(change.speed, before.job, after);
+}
+
+/** Common practice, no source: the rule of what a running speed means for the edge has the same share. */
+const fastShare = 1.2;
+
+/** A speed far above the worked one is told once, with both figures. */
+function tooFast(
+  speed: number,
+  { flow, card, numbers }: Job,
+  { job, snapshot }: Pick<RunState, 'job' | 'snapshot'>,
+): string {
+  const working = speedWorking(job, snapshot);
+  const plain = workOut(flow, card, numbers.inputs);
+  if (working === undefined || !plain.ok) return '';
+  const wanted = plain.numbers.number({ working }, snapshot.context.readings);
+  if (wanted === undefined || speed <= wanted * fastShare) return '';
+  return `Fast for the edge: worked out, it is ${sayNumber(wanted, 'rev/min', 0)}.`;
+}
+
+/** Where the change moved the job or took a belief away, what is to be done now. */
+function sceneLine({ job, before, snapshot }: Extract<Adjusted, { ok: true }>): string {
+  const same =
+    JSON.stringify(positionOf(before)) === JSON.stringify(positionOf(snapshot)) &&
+    JSON.stringify(before.context) === JSON.stringify(snapshot.context);
+  return same ? '' : announce(job, before, snapshot);
+}
+
+/** The change an entry of a run stands for, if it stands for one. */
+export function adjustmentIn(event: RunEntry['event']): Adjustment | undefined {
+  if (event?.type === 'running' && typeof event.speed === 'number') {
+    return { type: 'running', speed: event.speed };
+  }
+  if (event?.type !== 'adjust') return undefined;
+  const { input, value } = event;
+  if (typeof input !== 'string' || typeof value !== 'string') return undefined;
+  return { type: 'adjust', input, value };
+}
