@@ -16,10 +16,20 @@ import { readFlowAt, shippedCards, shippedKinds } from './flow-files.ts';
 type SaidAt = ListenFor | { readonly fault: string };
 
 /** States looked at before giving up. */
-const MOST_STATES = 60_000;
+const MOST_STATES = 20_000;
 
-/** What may be said on entering the step, with the flow's own inputs on the first machine that fits. */
+/** What may be said on entering the step, with the flow's own inputs on a machine that fits. */
 export function saidAtStep(file: string, step: string): SaidAt {
+  const reached = reachStep(file, step);
+  return 'fault' in reached ? reached : listenAt(reached.job, reached.snapshot);
+}
+
+export type Reached =
+  | { readonly job: Job; readonly snapshot: FlowSnapshot }
+  | { readonly fault: string };
+
+/** The flow, walked to the step by the shortest way. */
+export function reachStep(file: string, step: string): Reached {
   const read = readFlowAt(file, shippedKinds());
   if (!read.ok) return { fault: read.faults.map((fault) => fault.message).join(' ') };
   const { flow } = read;
@@ -30,9 +40,10 @@ export function saidAtStep(file: string, step: string): SaidAt {
   const compiled = shippedCards().map((card) => compileJob(flow, card));
   const fitting = compiled.filter((result) => result.ok).at(-1);
   if (!fitting) return { fault: compiled.flatMap((r) => (r.ok ? [] : r.faults)).join(' ') };
-  const reached = walkTo(fitting.job, step);
-  if (!reached) return { fault: `The step "${step}" was not reached in ${MOST_STATES} states.` };
-  return listenAt(fitting.job, reached);
+  const { job } = fitting;
+  const snapshot = walkTo(job, step);
+  if (snapshot) return { job, snapshot };
+  return { fault: `The step "${step}" was not reached in ${MOST_STATES} states.` };
 }
 
 function listenAt(job: Job, snapshot: FlowSnapshot): ListenFor {
@@ -73,8 +84,9 @@ function eventsAt(job: Job, snapshot: FlowSnapshot): readonly FlowEvent[] {
     event && id !== 'hold' && id !== 'back' ? [event] : [],
   );
   if (!number) return events;
-  const value = number.expected ?? (number.min + number.max) / 2;
-  return [{ type: 'reading', value }, ...events];
+  const middle = number.expected ?? (number.min + number.max) / 2;
+  const values = [middle, number.min, number.max];
+  return [...values.map((value) => ({ type: 'reading', value }) as const), ...events];
 }
 
 function keyOf(snapshot: FlowSnapshot): string {

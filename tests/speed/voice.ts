@@ -11,7 +11,7 @@ import { loadMouth } from '../../src/cli/say-engine.ts';
 import { packageFolder } from '../../src/voice/build/index.ts';
 import { readWav } from '../../src/voice/shared/index.ts';
 import { EarBrain, fliteSound } from '../../src/voice/worker/index.ts';
-import { type Count, type Trial, tryEar } from '../voice/ear-figures.ts';
+import { type Count, type Outcome, type Trial, tryEar } from '../voice/ear-figures.ts';
 import { hasEspeak, speech, type VoiceName } from '../voice/made-speech.ts';
 import { makeNoise, NOISES } from '../voice/shop-ear.ts';
 import { mixed, random } from '../voice/shop-noise.ts';
@@ -90,9 +90,7 @@ const CONDITIONS = [
 }[];
 
 function chosenVoices(): readonly VoiceName[] {
-  return hasEspeak()
-    ? ['flite:rms', 'espeak:en-gb-scotland', 'espeak:en-us+f4']
-    : ['flite:rms', 'flite:awb:1.1', 'flite:kal'];
+  return hasEspeak() ? ['flite:rms', 'espeak:en-us+f4'] : ['flite:rms', 'flite:kal'];
 }
 
 function talkers(): readonly VoiceName[] {
@@ -115,6 +113,10 @@ function percent(name: string, { right, said }: Count, target?: number): Figure 
 function countFigures(name: string, count: Count, target?: number): readonly Figure[] {
   const wrong = { name: `${name}: wrong of ${count.said}`, value: count.wrong, unit: 'times' };
   return [percent(name, count, target), { ...wrong, target: 0 }];
+}
+
+function summary({ commands, numbers: values }: Outcome): string {
+  return `commands ${commands.right} of ${commands.said}, numbers ${values.right} of ${values.said}`;
 }
 
 /** A gate's word heard where another was said. */

@@ -21,6 +21,7 @@ const OURS: Readonly<Record<string, readonly string[]>> = {
   microns: ['M AY K R AA N Z'],
   micrometre: ['M AY K R AH M IY T ER'],
   micrometres: ['M AY K R AH M IY T ER Z'],
+  brazed: ['B R EY Z D'],
   deburr: ['D IY B ER'],
   swarf: ['S W AO R F'],
   tailstock: ['T EY L S T AA K'],
