@@ -2,7 +2,14 @@
 
 import type { Card, FlowInput } from '../../flow/index.ts';
 import { type Draft, textIn } from './draft.ts';
-import { isTyped, rangeText, readInput, type TypedInput, unitOfInput } from './input-text.ts';
+import {
+  isTyped,
+  optionText,
+  rangeText,
+  readInput,
+  type TypedInput,
+  unitOfInput,
+} from './input-text.ts';
 
 interface InputFieldProps {
   readonly input: FlowInput;
@@ -63,17 +70,10 @@ function Picked({ input, units, draft, onText }: InputFieldProps) {
       >
         {input.options.map((option) => (
           <option key={option} value={option}>
-            {shown(option)}
+            {optionText(option)}
           </option>
         ))}
       </select>
     </div>
   );
-}
-
-/** "low-carbon-steel" as "Low carbon steel", "hss" as it is written on the tool. */
-function shown(option: string): string {
-  if (option === 'hss') return 'HSS';
-  const text = option.replaceAll('-', ' ');
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

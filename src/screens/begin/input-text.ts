@@ -57,6 +57,13 @@ function outside(value: number, low = -Infinity, high = Infinity): boolean {
   return value < low - slack || value > high + slack;
 }
 
+/** "low-carbon-steel" as "Low carbon steel", "hss" as it is written on the tool. */
+export function optionText(option: string): string {
+  if (option === 'hss') return 'HSS';
+  const text = option.replaceAll('-', ' ');
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
 function plain(value: number): string {
   return String(Number(value.toFixed(4)));
 }

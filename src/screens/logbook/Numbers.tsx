@@ -2,7 +2,7 @@
 
 import { type FlowInput, formatOf, type Job } from '../../flow/index.ts';
 import { fromBase, type Quantity } from '../../trade/index.ts';
-import { isTyped } from '../begin/input-text.ts';
+import { isTyped, optionText } from '../begin/input-text.ts';
 import { sizeText } from './verdict-words.ts';
 
 export function Numbers({ job }: { readonly job: Job }) {
@@ -26,7 +26,7 @@ export function Numbers({ job }: { readonly job: Job }) {
 function shown(job: Job, input: FlowInput): string {
   const value = job.numbers.inputs[input.id];
   if (value === undefined) return '';
-  if (typeof value === 'string' || !isTyped(input)) return String(value).replaceAll('-', ' ');
+  if (typeof value === 'string' || !isTyped(input)) return optionText(String(value));
   const quantity = input.quantity as Quantity;
   const { unit } = formatOf(quantity, job.card.units, input);
   return sizeText(fromBase(value, unit, quantity), unit);

@@ -2,6 +2,7 @@
 
 import type { RunHead, RunState } from '../../bench/index.ts';
 import { positionOf } from '../../flow/index.ts';
+import { optionText } from '../begin/input-text.ts';
 import type { SheetHead } from '../drawing/sheet.ts';
 import { type PieceNow, pieceNow } from '../piece/piece-now.ts';
 import { whenText } from './when.ts';
@@ -19,9 +20,7 @@ export function sheetHeadOf({ job }: RunState, head: RunHead): SheetHead {
       { label: 'Date', value: whenText(head.endedAt ?? head.startedAt) },
       { label: 'Flow', value: `${head.flowId}, revision ${head.flowVersion}` },
       { label: 'Machine', value: job.card.title },
-      ...(typeof material === 'string'
-        ? [{ label: 'Material', value: material.replaceAll('-', ' ') }]
-        : []),
+      ...(typeof material === 'string' ? [{ label: 'Material', value: optionText(material) }] : []),
     ],
     note: 'Not to scale, mm',
   };
