@@ -6,6 +6,7 @@ import type { RunState } from './run-state.ts';
 import { type BenchItem, saidNow } from './said-now.ts';
 import { sentence } from './sentence.ts';
 import type { PendingNumber } from './talk-chart.ts';
+import { figureAsked, whyThat } from './why-that.ts';
 
 /** The answer to a question that changes nothing. */
 export function replyTo(ask: Ask, state: RunState): string {
@@ -15,6 +16,8 @@ export function replyTo(ask: Ask, state: RunState): string {
       return state.lastLine;
     case 'why':
       return whyReply(view);
+    case 'whyThat':
+      return whyThatReply(state, view);
     case 'where':
       return whereReply(state, view);
     case 'words':
@@ -31,16 +34,26 @@ function whyReply(view: View): string {
   return asked?.why ?? view.why ?? 'No reason is written for this step.';
 }
 
+function whyThatReply({ told }: RunState, view: View): string {
+  if (told && 'why' in told) return told.why;
+  const figure = figureAsked(view, told?.figure);
+  return figure ? whyThat(figure) : 'No figure was told.';
+}
+
+/** The figure an answered question was about. */
+export function figureOfAsk(ask: Ask, view: View): string | undefined {
+  const id = ask === 'depth' && view.figures.some((one) => one.id === 'cut') ? 'cut' : ask;
+  return view.figures.find((one) => one.id === id)?.id;
+}
+
 function whereReply(state: RunState, view: View): string {
   const facts = askedFacts(state.job, state.snapshot).map(({ fact }) => fact.label.toLowerCase());
   const open = facts.length > 0 ? ` Open: ${joinList(facts)}.` : '';
   return `Step ${view.step.index + 1} of ${view.step.of}: ${view.step.title}.${open}`;
 }
 
-function figureReply(view: View, id: string, none: string): string {
-  const figure = view.figures.find(
-    (one) => one.id === (id === 'depth' && view.figures.some((f) => f.id === 'cut') ? 'cut' : id),
-  );
+function figureReply(view: View, id: Ask, none: string): string {
+  const figure = view.figures.find((one) => one.id === figureOfAsk(id, view));
   if (!figure) return none;
   const ruled =
     id !== 'speed' || figure.ruledBy === undefined ? '' : ` ${sentence(figure.ruledBy)} rules.`;

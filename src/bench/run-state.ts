@@ -21,6 +21,8 @@ export interface RunState {
   } | null;
   /** The last line that told something, for "repeat". */
   readonly lastLine: string;
+  /** What "why that" is about: the figure told last, or the line that tells what stands behind an answer. */
+  readonly told?: { readonly figure: string } | { readonly why: string };
 }
 
 /** What the shell must do, in this order. An entry is kept before anything after it is done. */

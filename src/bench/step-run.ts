@@ -2,6 +2,7 @@
 
 import {
   type Adjustment,
+  type Ask,
   accepts,
   type FlowEvent,
   positionOf,
@@ -14,7 +15,15 @@ import { announce } from './announce.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
 import type { Heard } from './ports.ts';
-import { nameTheState, outOfRange, questionFar, readBack, refusal, replyTo } from './replies.ts';
+import {
+  figureOfAsk,
+  nameTheState,
+  outOfRange,
+  questionFar,
+  readBack,
+  refusal,
+  replyTo,
+} from './replies.ts';
 import type { Effect, RunState, RunStep } from './run-state.ts';
 import { type BenchItem, type BenchList, saidNow } from './said-now.ts';
 import {
@@ -69,8 +78,14 @@ function takeItem(state: RunState, heard: Heard, item: BenchItem, sure: number):
   const ready = talked(state, { type: 'understood' });
   if (item.answer) return takeAnswer(ready, heard, item.answer);
   if (item.adjust) return takeAdjustment(ready, heard, item.adjust, item.phrases[0] ?? '');
-  if (item.ask) return asked(ready, heard, replyTo(item.ask, ready));
+  if (item.ask) return takeAsk(ready, heard, item.ask);
   return item.event ? takeEvent(ready, heard, item.event) : { state: ready, effects: [] };
+}
+
+function takeAsk(state: RunState, heard: Heard, ask: Ask): RunStep {
+  const figure = figureOfAsk(ask, viewOf(state.job, state.snapshot));
+  const told = figure === undefined ? state : { ...state, told: { figure } };
+  return asked(told, heard, replyTo(ask, state));
 }
 
 function takeRunning(
@@ -103,6 +118,7 @@ function takeAdjustment(state: RunState, heard: Heard, change: Adjustment, word:
     seq: state.seq + 1,
     undo: mayUndo(state, snapshot) ? before(state) : null,
     lastLine: line,
+    told: { figure: 'speed' },
   };
   const cue: Effect = { kind: 'cue', cue: 'heard' };
   return { state: next, effects: [{ kind: 'append', entry }, cue, ...speak(line)] };
@@ -177,8 +193,9 @@ function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
   const line = drill + announce(state.job, state.snapshot, snapshot, reading);
   const entry = { ...entryOf(state, heard, { ...event }, 'moved'), said: line };
   const readings = reading ? [...state.readings, reading] : state.readings;
+  const { told: _over, ...answered } = talked(state, { type: 'answered' });
   const next: RunState = {
-    ...talked(state, { type: 'answered' }),
+    ...answered,
     snapshot,
     seq: state.seq + 1,
     readings,

@@ -4,6 +4,7 @@
 export const asks = {
   repeat: ['repeat', 'say again'],
   why: ['why'],
+  whyThat: ['why that', 'why that number'],
   where: ['where am i'],
   words: ['what can i say'],
   speed: ['speed', 'what speed'],

@@ -1,26 +1,23 @@
 /** The figures that matter now, each with its unit and the working behind it. */
 
 import { findRule, type Quantity } from '../trade/index.ts';
-import { sayNumber, showNumber } from '../words/index.ts';
 import type { Job } from './compile.ts';
 import { displayOf, formatOf, type Shown, shownAs } from './display.ts';
+import { type Behind, behindOf, textsOf } from './figure-behind.ts';
+import type { StepOf } from './flow-shape.ts';
 import { nextPass } from './pass.ts';
 import type { FlowSnapshot } from './position.ts';
 import { planAt } from './position.ts';
 import { limitsOf } from './verdict.ts';
 import type { ValueRef } from './words-shape.ts';
 
-export interface Figure {
+export interface Figure extends Partial<Behind> {
   readonly id: string;
   readonly label: string;
   /** "450 rpm", with a space that does not break. */
   readonly text: string;
   /** "four hundred and fifty". */
   readonly spoken: string;
-  /** One line with the numbers put in, when a rule worked it out. */
-  readonly working?: string;
-  readonly ruledBy?: string;
-  readonly source?: string;
 }
 
 /** A figure with what stands behind it; undefined while it cannot be worked out. */
@@ -33,35 +30,18 @@ export function figureOf(
 ): Figure | undefined {
   const value = job.numbers.value(ref, snapshot.context.readings);
   if (value === undefined || Array.isArray(value)) return undefined;
-  if (typeof value === 'string') return wordFigure(id, label, value);
+  if (typeof value === 'string') {
+    return { ...wordFigure(id, label, value), ...behindOf(job, snapshot, ref) };
+  }
   const display = displayOf(ref, job.flow, job.card.units);
   if (!display || typeof value !== 'number') return undefined;
   const shown = shownAs(value, display.quantity, display.format);
-  return { id, label, ...texts(shown), ...behind(job, snapshot, ref) };
+  return { id, label, ...textsOf(shown), ...behindOf(job, snapshot, ref) };
 }
 
 function wordFigure(id: string, label: string, word: string): Figure {
   const text = word.replaceAll('-', ' ');
   return { id, label, text, spoken: text };
-}
-
-function texts(shown: Shown): { text: string; spoken: string } {
-  return {
-    text: showNumber(shown.value, shown.unit, shown.decimals),
-    spoken: sayNumber(shown.value, shown.unit, shown.decimals),
-  };
-}
-
-function behind(job: Job, snapshot: FlowSnapshot, ref: ValueRef): Partial<Figure> {
-  if (!('working' in ref)) return {};
-  const answer = job.numbers.working(ref.working, snapshot.context.readings);
-  if (!answer.ok) return {};
-  const rule = findRule(job.flow.scope.workings.get(ref.working)?.rule ?? '');
-  return {
-    working: answer.working,
-    ...(answer.ruledBy === undefined ? {} : { ruledBy: answer.ruledBy }),
-    ...(rule ? { source: rule.source } : {}),
-  };
 }
 
 /** One decimal more where the dial is set between two marks. */
@@ -78,10 +58,10 @@ function lengthFigure(
   id: string,
   label: string,
   value: number,
-  working?: string,
+  behind: Behind | undefined,
 ): Figure {
   const shown = shownAs(value, 'length', formatOf('length', job.card.units));
-  return { id, label, ...texts(exactly(shown)), ...(working === undefined ? {} : { working }) };
+  return { id, label, ...textsOf(exactly(shown)), ...behind };
 }
 
 /** Speed, feed, depth, dial and the rest of the step a snapshot stands in. */
@@ -111,13 +91,33 @@ export function passFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[]
   const state = step && snapshot.context.passes[step.id];
   if (step?.kind !== 'passes' || !state) return [];
   const pass = nextPass(step, state, snapshot.context.readings, job.world);
-  const working = pass.answer.ok ? pass.answer.working : undefined;
+  const behind = behindPass(pass);
+  const size = lengthFigure(job, 'size', 'Now', state.size, behindSize(job, snapshot, step));
+  const goal = figureOf(job, snapshot, 'finish', 'Finish', step.finish);
+  const from = goal ? [size, goal] : [size];
+  const given = behind && { ...behind, given: from };
   return [
-    lengthFigure(job, 'dial', 'Dial', pass.dial, working),
-    lengthFigure(job, 'cut', 'Depth a side', pass.depthASide),
-    lengthFigure(job, 'left', 'Left', pass.left),
-    lengthFigure(job, 'size', 'Now', state.size),
+    lengthFigure(job, 'dial', 'Dial', pass.dial, given),
+    lengthFigure(job, 'cut', 'Depth a side', pass.depthASide, given),
+    lengthFigure(job, 'left', 'Left', pass.left, {
+      working: from.map(({ text }) => text).join(step.side === 'outside' ? ' less ' : ' up to '),
+      given: from,
+      source: 'subtraction',
+    }),
+    size,
   ];
+}
+
+function behindPass({ answer }: ReturnType<typeof nextPass>): Behind | undefined {
+  const rule = findRule('next-pass');
+  if (!answer.ok || !rule) return undefined;
+  return { working: answer.working, formula: rule.formula, source: answer.source ?? rule.source };
+}
+
+/** Before the first measurement the size is what the step begins from. */
+function behindSize(job: Job, snapshot: FlowSnapshot, step: StepOf<'passes'>): Behind | undefined {
+  const taken = snapshot.context.readings[step.reading.id] !== undefined;
+  return behindOf(job, snapshot, taken ? { reading: step.reading.id } : step.from);
 }
 
 export function limitFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[] {
@@ -130,6 +130,7 @@ export function limitFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[
   return (['lower', 'upper'] as const).map((key) => ({
     id: key,
     label: key === 'lower' ? 'Least' : 'Most',
-    ...texts(shownAs(limits[key], quantity, format)),
+    ...textsOf(shownAs(limits[key], quantity, format)),
+    ...behindOf(job, snapshot, step[key]),
   }));
 }

@@ -20,6 +20,7 @@ export {
 } from './events.ts';
 export { isLoss, isMet, missingFacts, stateOf } from './facts.ts';
 export { type Fault, faultText, type Path, pathText } from './fault.ts';
+export type { Behind, Given } from './figure-behind.ts';
 export { type Figure, figuresNow } from './figures.ts';
 export {
   type FlowFile,

@@ -178,3 +178,26 @@ describe('wrong', () => {
     expect(turn.at).toBe('protect/open');
   });
 });
+
+describe('"why that"', () => {
+  const gate = hears(begun(), ...toBar, ...toFirstGate);
+
+  test('tells what the figure told last comes from, the limit that ruled, and the source', () => {
+    expect(hears(gate, 'speed', 'why that').line).toBe(
+      'Speed three hundred: from bar diameter twenty-five millimetres and surface speed facing twenty-eight metres a minute. The surface speed rules. Source: Groover, Fundamentals of Modern Manufacturing 4e.',
+    );
+    expect(hears(gate, 'feed', 'why that').line).toMatch(
+      /^Feed zero point one millimetres a rev: from feed wanted facing .* Source: common practice, no source\.$/,
+    );
+  });
+
+  test('is about the figure that matters when none was told', () => {
+    expect(hears(gate, 'why that').line).toMatch(/^Speed three hundred: from /);
+  });
+
+  test('follows a change of tool', () => {
+    expect(hears(gate, 'carbide', 'why that').line).toMatch(
+      /^Speed one thousand two hundred and fifty-five: from /,
+    );
+  });
+});

@@ -44,3 +44,28 @@ describe('the figures of a cut', () => {
     expect(figuresNow(made, beginJob(made))).toHaveLength(3);
   });
 });
+
+describe('what stands behind a figure', () => {
+  test.each(['metric-lathe', 'inch-lathe'] as const)(
+    'is told for every figure of the whole job on the %s: working and source',
+    (card) => {
+      const job = jobOf(hingePin(), {}, cardNamed(card));
+      const figures = walkRight(job).flatMap((at) => figuresNow(job, at));
+      expect(figures.length).toBeGreaterThan(50);
+      expect(figures.filter((one) => !one.working || !one.source)).toEqual([]);
+    },
+  );
+
+  test('names what went in, under the words of the flow, and the formula', () => {
+    const job = jobOf(hingePin(), {}, cardNamed('metric-lathe'));
+    const speed = walkRight(job)
+      .filter((at) => positionOf(at).step === 'face')
+      .flatMap((at) => figuresNow(job, at))
+      .find((one) => one.id === 'speed');
+    expect(
+      speed?.given?.map(({ label, text }) => `${label} ${text.replace('\u00A0', ' ')}`),
+    ).toEqual(['Bar diameter 25 mm', 'Surface speed, facing 28 m/min']);
+    expect(speed?.formula).toContain('1000 v');
+    expect(speed?.ruledBy).toBe('the surface speed');
+  });
+});

@@ -79,10 +79,13 @@ function FigureCard({ figure, open, onAsk, large = false }: FigureCardProps) {
 
 /** The whole working, the limit that rules, and the source. */
 function Behind({ figure }: { readonly figure: Figure }) {
-  const { label, working = '', ruledBy, source } = figure;
+  const { label, working = '', given = [], formula, ruledBy, source } = figure;
   return (
     <div class="behind">
       <h2>{label}: why that?</h2>
+      {given.length > 0 && (
+        <p>From {given.map((one) => `${one.label.toLowerCase()} ${one.text}`).join('; ')}.</p>
+      )}
       <ol>
         {working.split('; ').map((part) => (
           <li key={part}>{part}</li>
@@ -93,6 +96,7 @@ function Behind({ figure }: { readonly figure: Figure }) {
           <strong>{ruledBy.charAt(0).toUpperCase() + ruledBy.slice(1)} rules.</strong>
         </p>
       )}
+      {formula !== undefined && <p class="hint">Formula: {formula}</p>}
       {source !== undefined && <p class="hint">Source: {source}</p>}
     </div>
   );

@@ -1,0 +1,41 @@
+/** What stands behind a figure, in one breath: what it comes from, which limit ruled, and the source. */
+
+import type { Behind, Figure, View } from '../flow/index.ts';
+import { joinList } from '../words/index.ts';
+import { sentence } from './sentence.ts';
+
+/** More than this many numbers cannot be followed by ear; the screen shows them all. */
+const mostGiven = 3;
+
+/** The figure a "why that" is about: the one last told while it still stands, else the one that matters here. */
+export function figureAsked(view: View, last: string | undefined): Figure | undefined {
+  const ids = [last, ...(view.phase === 'dial' ? ['dial'] : []), 'speed', 'dial'];
+  const found = ids.map((id) => view.figures.find((one) => one.id === id));
+  return found.find((figure) => figure !== undefined) ?? view.figures[0];
+}
+
+/** "Speed three hundred: from bar diameter twenty-five millimetres. The surface speed rules. Source: Groover." */
+export function whyThat(figure: Figure): string {
+  return behindLine(`${figure.label} ${figure.spoken}`, figure);
+}
+
+export function behindLine(head: string, behind: Partial<Behind>): string {
+  const { given = [], working = '', ruledBy, source } = behind;
+  const numbers = given
+    .slice(0, mostGiven)
+    .map(({ label, spoken }) => `${label.replaceAll(',', '').toLowerCase()} ${spoken}`);
+  const from = numbers.length > 0 ? `from ${joinList(numbers)}` : working;
+  return [
+    sentence(from === '' ? head : `${head}: ${from}`),
+    ruledBy === undefined ? '' : `${sentence(ruledBy)} rules`,
+    source === undefined ? '' : `Source: ${firstSource(source)}`,
+  ]
+    .filter((text) => text !== '')
+    .map((text) => `${text}.`)
+    .join(' ');
+}
+
+/** The first work named; pages, ranges and further works are to be read, not heard. */
+function firstSource(source: string): string {
+  return (source.split(/ \(|; |: /)[0] ?? source).replace(/\.$/, '');
+}
