@@ -65,9 +65,8 @@ export async function voiceFigures(): Promise<readonly Figure[]> {
     if (enrolments === 0)
       figures.push(...countFigures(`numbers, ${where}`, outcome.numbers, numbersWanted));
     gateWrong += throughGate(outcome.commands);
-    process.stderr.write(
-      `${[...outcome.commands.mistakes, ...outcome.numbers.mistakes].join('\n')}\n`,
-    );
+    const mistakes = [...outcome.commands.mistakes, ...outcome.numbers.mistakes];
+    process.stderr.write([`${where}: ${summary(outcome)}`, ...mistakes, ''].join('\n'));
   }
   figures.push({ name: 'wrong words through a gate', value: gateWrong, unit: 'times', target: 0 });
   return [...figures, await falseAccepts(talk), ...(await quickness()), await mouthSpeed()];
