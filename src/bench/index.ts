@@ -9,6 +9,8 @@ export { presentLine, wordsNow } from './replies.ts';
 export type { Effect, RunState, RunStep } from './run-state.ts';
 export { type BenchItem, type BenchList, listenFor, saidNow } from './said-now.ts';
 export { type Notice, openSession, type Session, type SessionWorld } from './session.ts';
+export { type SlateReply, type SlateResult, slateAnswer } from './slate-answer.ts';
+export { type SlateCard, type SlateQuestion, slateQuestion } from './slate-question.ts';
 export {
   beginSound,
   earOpen,

@@ -26,6 +26,7 @@ import {
 } from './replies.ts';
 import type { Effect, RunState, RunStep } from './run-state.ts';
 import { type BenchItem, type BenchList, saidNow } from './said-now.ts';
+import { slateAnswer } from './slate-answer.ts';
 import {
   answerState,
   askAgainLimit,
@@ -48,6 +49,8 @@ export function hear(state: RunState, heard: Heard): RunStep {
   switch (meant.kind) {
     case 'item':
       return takeItem(state, heard, meant.item, meant.sure);
+    case 'slate':
+      return takeSlate(state, heard, meant.question);
     case 'running':
       return takeRunning(state, heard, meant);
     case 'number':
@@ -86,6 +89,15 @@ function takeAsk(state: RunState, heard: Heard, ask: Ask): RunStep {
   const figure = figureOfAsk(ask, viewOf(state.job, state.snapshot));
   const told = figure === undefined ? state : { ...state, told: { figure } };
   return asked(told, heard, replyTo(ask, state));
+}
+
+/** Answered beside the run: nothing in it moves. */
+function takeSlate(state: RunState, heard: Heard, question: string): RunStep {
+  const ready = talked(state, { type: 'understood' });
+  const answer = slateAnswer(question, state.job.card);
+  if (!answer.ok) return asked(ready, heard, answer.fault);
+  const { spoken, why } = answer.reply;
+  return asked({ ...ready, told: { why } }, heard, spoken);
 }
 
 function takeRunning(

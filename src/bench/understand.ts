@@ -20,6 +20,8 @@ export type Understood =
     }
   /** "I am running four hundred". */
   | { readonly kind: 'running'; readonly speed: number; readonly sure: number }
+  /** A question to the Slate, without the word that begins it. */
+  | { readonly kind: 'slate'; readonly question: string }
   /** More than one word could be meant. */
   | { readonly kind: 'several'; readonly items: readonly BenchItem[] }
   /** A bare yes where the state must be named. */
@@ -35,6 +37,8 @@ export function understand(heard: Heard, list: BenchList): Understood {
     const item = list.items.find((one) => one.id === exact.id);
     if (item) return { kind: 'item', item, sure: exact.sure * heard.confidence };
   }
+  const question = slateWords.exec(heard.text.trim())?.[1];
+  if (question !== undefined) return { kind: 'slate', question };
   const speed = list.running && runningIn(heard.text);
   if (speed) return { kind: 'running', speed, sure: heard.confidence };
   const number = list.number && numberIn(texts, list.number);
@@ -46,6 +50,9 @@ export function understand(heard: Heard, list: BenchList): Understood {
   if (bareYes.has(plain)) return { kind: 'bare-yes' };
   return { kind: 'nothing', words: plain === '' ? 0 : plain.split(' ').length };
 }
+
+/** Talk in the shop never begins so; a question does. */
+const slateWords = /^(?:slate|work out)[,:]? +(.+)$/i;
 
 const runningWords = /^(?:i am |i m |im |i'm )?running (?:at )?(.+)$/;
 

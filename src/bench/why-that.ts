@@ -37,5 +37,8 @@ export function behindLine(head: string, behind: Partial<Behind>): string {
 
 /** The first work named; pages, ranges and further works are to be read, not heard. */
 function firstSource(source: string): string {
-  return (source.split(/ \(|; |: /)[0] ?? source).replace(/\.$/, '');
+  const [head = source, ...tail] = source.split(': ');
+  const isRanges = /\d-\d/.test(head) && tail.length > 0;
+  const work = isRanges ? tail.join(': ') : head === 'from memory' ? source : head;
+  return (work.split(/ \(|; /)[0] ?? work).replace(/\.$/, '');
 }

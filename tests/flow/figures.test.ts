@@ -64,7 +64,7 @@ describe('what stands behind a figure', () => {
       .find((one) => one.id === 'speed');
     expect(
       speed?.given?.map(({ label, text }) => `${label} ${text.replace('\u00A0', ' ')}`),
-    ).toEqual(['Bar diameter 25 mm', 'Surface speed, facing 28 m/min']);
+    ).toEqual(['Bar diameter 25.00 mm', 'Surface speed, facing 28 m/min']);
     expect(speed?.formula).toContain('1000 v');
     expect(speed?.ruledBy).toBe('the surface speed');
   });

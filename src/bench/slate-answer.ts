@@ -1,0 +1,145 @@
+/** A question in free words, answered by the trade: the answer to show, the line to say, and what stands behind it. */
+
+import { formatOf, type Given, shownAs } from '../flow/index.ts';
+import {
+  answerRule,
+  baseUnitOf,
+  type Quantity,
+  type Rule,
+  type RuleAnswer,
+  type RuleValue,
+} from '../trade/index.ts';
+import { sayNumber, showNumber } from '../words/index.ts';
+import { sentence } from './sentence.ts';
+import { type SlateCard, slateQuestion } from './slate-question.ts';
+import { behindLine } from './why-that.ts';
+
+export interface SlateReply {
+  readonly question: string;
+  readonly rule: string;
+  readonly title: string;
+  /** "530 rpm". */
+  readonly shown: string;
+  /** "Five hundred and thirty. The surface speed rules." */
+  readonly spoken: string;
+  readonly working: string;
+  readonly formula: string;
+  readonly ruledBy?: string;
+  readonly source: string;
+  /** What is said to "why that". */
+  readonly why: string;
+}
+
+export type SlateResult =
+  | { readonly ok: true; readonly reply: SlateReply }
+  | { readonly ok: false; readonly fault: string };
+
+export function slateAnswer(text: string, card?: SlateCard): SlateResult {
+  const asked = slateQuestion(text, card);
+  if (!asked.ok) return asked;
+  const answer = answerRule(asked.rule, asked.values);
+  if (!answer.ok) return answer;
+  return { ok: true, reply: replyOf(text, asked.rule, asked.values, answer, card) };
+}
+
+type Good = Extract<RuleAnswer, { ok: true }>;
+
+function replyOf(
+  question: string,
+  rule: Rule,
+  values: Readonly<Record<string, RuleValue>>,
+  answer: Good,
+  card: SlateCard | undefined,
+): SlateReply {
+  const units = card?.units ?? 'metric';
+  const { shown, spoken } = told(rule, answer, units);
+  const { ruledBy, working } = answer;
+  const source = answer.source ?? rule.source;
+  const rules = ruledBy === undefined ? '' : ` ${sentence(ruledBy)} rules.`;
+  return {
+    question,
+    rule: rule.name,
+    title: rule.title,
+    shown,
+    spoken: `${sentence(spoken)}.${rules}`,
+    working,
+    formula: rule.formula,
+    ...(ruledBy === undefined ? {} : { ruledBy }),
+    source,
+    why: behindLine(spoken, {
+      given: givenTo(rule, values, units),
+      working,
+      source,
+      ...(ruledBy ? { ruledBy } : {}),
+    }),
+  };
+}
+
+/** What the person said of it, under the rule's own names: not the machine's lists and limits. */
+function givenTo(
+  rule: Rule,
+  values: Readonly<Record<string, RuleValue>>,
+  units: SlateCard['units'],
+): readonly Given[] {
+  return rule.inputs.flatMap((input) => {
+    const value = values[input.name];
+    const label = input.name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+    if (typeof value === 'string') {
+      const text = value.replaceAll('-', ' ');
+      return [{ label, text, spoken: text }];
+    }
+    if (input.kind !== 'number' || typeof value !== 'number') return [];
+    if (/limit$/.test(label)) return [];
+    const { shown, spoken } = dressed(value, input.quantity, units);
+    return [{ label, text: shown, spoken }];
+  });
+}
+
+interface Told {
+  readonly shown: string;
+  readonly spoken: string;
+}
+
+/** Limits are told as two figures: half of a pair is worse than none. */
+function told(rule: Rule, answer: Good, units: SlateCard['units']): Told {
+  const lower = answer.parts?.lower?.value;
+  const upper = answer.parts?.upper?.value;
+  if (typeof lower === 'number' && typeof upper === 'number') {
+    const [low, high] = [lower, upper].map((value) => dressed(value, rule.output.quantity, units));
+    return {
+      shown: `${low?.shown} to ${high?.shown}`,
+      spoken: `from ${low?.spoken} to ${high?.spoken}`,
+    };
+  }
+  const size = dressed(answer.value, rule.output.quantity, units);
+  const { word } = answer;
+  if (rule.name === 'pass-plan') {
+    return { shown: `${size.shown} passes`, spoken: `${size.spoken} passes` };
+  }
+  if (word === undefined || /^[\d.]+$/.test(word)) return size;
+  return {
+    shown: `${word} (${size.shown})`,
+    spoken: `${word.replace(/^#/, 'number ')}, ${size.spoken}`,
+  };
+}
+
+/** Lengths to the micrometre or the tenth of a thou, since a gauge may ask for it; the rest as the bench has it. */
+const finer: Partial<Record<Quantity, number>> = {
+  length: 3,
+  feedPerRev: 3,
+  angle: 3,
+  roughness: 2,
+};
+
+function dressed(value: number, quantity: Quantity, units: SlateCard['units']): Told {
+  const unit = baseUnitOf(quantity);
+  const decimals = finer[quantity];
+  const format = formatOf(quantity, units, decimals === undefined ? {} : { unit, decimals });
+  const one = shownAs(value, quantity, format);
+  const trimmed = Number(one.value.toFixed(one.decimals));
+  const places = (String(trimmed).split('.')[1] ?? '').length;
+  return {
+    shown: showNumber(one.value, one.unit, Math.min(one.decimals, places)),
+    spoken: sayNumber(one.value, one.unit, one.decimals),
+  };
+}
