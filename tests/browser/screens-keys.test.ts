@@ -131,6 +131,19 @@ describe('by touch', () => {
   });
 });
 
+describe('a run that is given up', () => {
+  it('says so, asks for nothing more, and stands in the Logbook', async () => {
+    await beginRun(page, site.address);
+    await page.getByRole('button', { name: 'End this run' }).click();
+    await page.getByRole('button', { name: 'Give up this run' }).click();
+    await expect.poll(() => page.getByLabel('Instruction').textContent()).toMatch(/given up/);
+    expect(await page.locator('.gate, .pad, .dock-next').count()).toBe(0);
+    await page.getByRole('link', { name: 'See it in the Logbook' }).click();
+    await page.locator('.kept').waitFor();
+    expect(await page.locator('.kept .facts').first().textContent()).toContain('Given up');
+  });
+});
+
 describe('a wrong number where a job begins', () => {
   it('is told beside its field, and nothing that was typed is lost', async () => {
     await page.goto(`${site.address}#/shelf`);

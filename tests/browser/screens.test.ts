@@ -75,13 +75,16 @@ function setLetters(times: number): Promise<void> {
   );
 }
 
-/** Faults that axe calls serious or critical, on the phone in dark and on the desk in light. */
-async function axeFaults(): Promise<readonly string[]> {
+/** Where axe looks. On the Bench every contrast is measured above already, so once is enough there. */
+const AXE_LOOKS = [
+  [SIZES[0], 'dark'],
+  [SIZES[2], 'light'],
+] as const;
+
+/** Faults that axe calls serious or critical. */
+async function axeFaults(times: number): Promise<readonly string[]> {
   const found: string[] = [];
-  for (const [size, colorScheme] of [
-    [SIZES[0], 'dark'],
-    [SIZES[2], 'light'],
-  ] as const) {
+  for (const [size, colorScheme] of AXE_LOOKS.slice(0, times)) {
     await page.emulateMedia({ colorScheme });
     await page.setViewportSize(size);
     const { violations } = await page.evaluate(() =>
@@ -97,7 +100,8 @@ async function axeFaults(): Promise<readonly string[]> {
 
 async function isWhole(): Promise<void> {
   expect(await faultsEverywhere()).toEqual([]);
-  expect(await axeFaults()).toEqual([]);
+  const onBench = (await page.locator('.bench').count()) > 0;
+  expect(await axeFaults(onBench ? 1 : 2)).toEqual([]);
 }
 
 describe('the Bench is whole at every size', () => {

@@ -33,65 +33,110 @@ interface BenchProps {
 }
 
 export function Bench({ run, resumed }: BenchProps) {
-  const { state, notice, said } = useLiveRun(run);
-  const scene = useMemo(() => sceneOf(state), [state]);
-  const keys = useMemo(() => factKeys(state.job.flow.kind.facts), [state.job]);
-  const say: Say = (word, from) => run.heard(word, from);
-  const number = useNumber(scene, (text) => run.heard(text, 'key'));
-  const situation = situationOf(scene, number.text, keys);
+  const bench = useBench(run);
+  const { state, notice, said, scene, say } = bench;
   const over = scene.layout === 'done';
-  useTitle(scene);
-  useTop(scene);
-  useBenchKeys(situation, (meaning) => {
-    if (over) return;
-    if (meaning.kind === 'say') say(meaning.word, 'key');
-    if (meaning.kind === 'type') number.type(meaning.typed);
-    if (meaning.kind === 'take') number.take();
-  });
-  const { layout } = scene;
-  const doing = layout === 'doing';
-  const figures = <Figures key={scene.view.step.id} view={scene.view} />;
-  const asks = (
-    <Asks key={scene.view.step.id} scene={scene} say={say} onGiveUp={() => run.giveUp()} />
-  );
   return (
     <div class="bench" data-layout={scene.layout} data-sound={notice.sound}>
       <BenchHead state={state} scene={scene} notice={notice} />
       {scene.layout === 'held' && <HeldBand view={scene.view} />}
       <main class="bench-main">
         <div class="bench-now">
-          <Lead view={scene.view} />
+          <Now {...bench} />
           <Asleep run={run} resumed={resumed} />
-          {over && <Done state={state} />}
-          {(doing || layout === 'gate' || layout === 'measuring') && figures}
-          {!over && <Cautions lines={scene.view.cautions} />}
         </div>
         {!over && (
           <div class="bench-say">
-            <Answers scene={scene} keys={keys} say={say} number={number} situation={situation} />
-            {doing && <Machine state={state} view={scene.view} />}
-            {layout !== 'cutting' && asks}
+            <Answers {...bench} />
+            {scene.layout === 'doing' && <Machine state={state} view={scene.view} />}
+            {scene.layout !== 'cutting' && <Asks key={scene.view.step.id} {...bench} />}
           </div>
         )}
         <div class="bench-below">
-          {layout === 'cutting' ? figures : <Why view={scene.view} />}
-          {layout === 'cutting' && asks}
-          {layout !== 'cutting' && (
-            <div class="pictures">
-              {!doing && !over && <Machine state={state} view={scene.view} />}
-              <Piece state={state} />
-            </div>
-          )}
+          {scene.layout === 'cutting' ? <WhileCutting {...bench} /> : <Below {...bench} />}
         </div>
       </main>
-      {over ? <Ways runId={state.head.id} /> : null}
-      {!over && (
+      {over ? (
+        <Ways runId={state.head.id} />
+      ) : (
         <footer class="bench-foot">
           <Said said={said ?? state.lastLine} view={scene.view} />
           <Dock scene={scene} say={say} />
         </footer>
       )}
     </div>
+  );
+}
+
+/** The run as it is now, and the ways to answer it. */
+function useBench(run: LiveRun) {
+  const { state, notice, said } = useLiveRun(run);
+  const scene = useMemo(() => sceneOf(state), [state]);
+  const keys = useMemo(() => factKeys(state.job.flow.kind.facts), [state.job]);
+  const say: Say = (word, from) => run.heard(word, from);
+  const number = useNumber(scene, (text) => run.heard(text, 'key'));
+  const situation = situationOf(scene, number.text, keys);
+  useTitle(scene);
+  useTop(scene);
+  useBenchKeys(situation, (meaning) => {
+    if (scene.layout === 'done') return;
+    if (meaning.kind === 'say') say(meaning.word, 'key');
+    if (meaning.kind === 'type') number.type(meaning.typed);
+    if (meaning.kind === 'take') number.take();
+  });
+  const onGiveUp = () => run.giveUp();
+  return { state, notice, said, scene, keys, say, number, situation, onGiveUp };
+}
+
+type BenchNow = ReturnType<typeof useBench>;
+
+/** The instruction, and what belongs right under it. */
+function Now({ state, scene }: BenchNow) {
+  const { layout, view } = scene;
+  if (layout === 'done') {
+    return (
+      <>
+        <Lead view={state.head.status === 'given-up' ? { ...view, ...GIVEN_UP } : view} />
+        <Done state={state} />
+      </>
+    );
+  }
+  return (
+    <>
+      <Lead view={view} />
+      {layout !== 'cutting' && layout !== 'held' && <Figures key={view.step.id} view={view} />}
+      <Cautions lines={view.cautions} />
+    </>
+  );
+}
+
+const givenUp = 'This run is given up.';
+const GIVEN_UP = {
+  lead: { shown: givenUp, spoken: givenUp },
+  ask: { shown: '', spoken: '' },
+};
+
+/** While it cuts, figures have the whole width and no picture takes the eye. */
+function WhileCutting(bench: BenchNow) {
+  const { view } = bench.scene;
+  return (
+    <>
+      <Figures key={view.step.id} view={view} />
+      <Asks key={view.step.id} {...bench} />
+    </>
+  );
+}
+
+function Below({ state, scene }: BenchNow) {
+  const beside = scene.layout === 'doing' || scene.layout === 'done';
+  return (
+    <>
+      <Why view={scene.view} />
+      <div class="pictures">
+        {!beside && <Machine state={state} view={scene.view} />}
+        <Piece state={state} />
+      </div>
+    </>
   );
 }
 

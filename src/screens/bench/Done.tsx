@@ -4,6 +4,5 @@ import type { RunState } from '../../bench/index.ts';
 import { ReadingsList } from '../logbook/ReadingsList.tsx';
 
 export function Done({ state }: { readonly state: RunState }) {
-  if (state.head.status === 'given-up') return <p>This run was given up. It is in the Logbook.</p>;
   return <ReadingsList readings={state.readings} job={state.job} />;
 }

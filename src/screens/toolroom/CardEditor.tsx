@@ -52,24 +52,7 @@ export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
           onInput={(event) => setText(event.currentTarget.value)}
         />
       </div>
-      <div id="card-faults" aria-live="polite">
-        {faults.length === 0 && refused.length === 0 && <p class="soft">The card is whole.</p>}
-        <ul class="fault-list">
-          {faults.map((fault) => (
-            <li key={`${fault.line} ${fault.column} ${fault.message}`}>
-              <button type="button" class="fault-line" onClick={() => goTo(fault)}>
-                <span class="fault-place">
-                  Line {fault.line}, column {fault.column}
-                </span>
-                <span>{fault.message}</span>
-              </button>
-            </li>
-          ))}
-          {refused.map((fault) => (
-            <li key={fault}>{fault}</li>
-          ))}
-        </ul>
-      </div>
+      <Faults faults={faults} refused={refused} onGoTo={goTo} />
       <p class="row">
         <button
           type="button"
@@ -84,5 +67,35 @@ export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
         </button>
       </p>
     </section>
+  );
+}
+
+interface FaultsProps {
+  readonly faults: readonly Fault[];
+  /** What was said when the card was to be kept. */
+  readonly refused: readonly string[];
+  readonly onGoTo: (fault: Fault) => void;
+}
+
+function Faults({ faults, refused, onGoTo }: FaultsProps) {
+  return (
+    <div id="card-faults" aria-live="polite">
+      {faults.length === 0 && refused.length === 0 && <p class="soft">The card is whole.</p>}
+      <ul class="fault-list">
+        {faults.map((fault) => (
+          <li key={`${fault.line} ${fault.column} ${fault.message}`}>
+            <button type="button" class="fault-line" onClick={() => onGoTo(fault)}>
+              <span class="fault-place">
+                Line {fault.line}, column {fault.column}
+              </span>
+              <span>{fault.message}</span>
+            </button>
+          </li>
+        ))}
+        {refused.map((fault) => (
+          <li key={fault}>{fault}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
