@@ -1,163 +1,147 @@
 /** Proves one flow with every machine card of its kind, and puts the outcome into one row. */
 
-import { type Card, compileJob, type Flow, type Job } from "../flow/index.ts";
+import { type Card, compileJob, type Flow, type Job } from '../flow/index.ts';
 import {
-	type Claim,
-	claimNamed,
-	claimsOf,
-	type Problem,
-	type Proof,
-	prove,
-	replayLine,
-	toldAs,
-	type Verdict,
-} from "../proof/index.ts";
+  type Claim,
+  claimNamed,
+  claimsOf,
+  type Problem,
+  type Proof,
+  prove,
+  replayLine,
+  toldAs,
+  type Verdict,
+} from '../proof/index.ts';
 
 export interface ReportedProblem {
-	readonly kind: "hazard" | "format" | "job";
-	readonly claim: string;
-	readonly sentence: string;
-	readonly step: string;
-	readonly message: string;
-	readonly card: string;
-	/** The shortest way there, turn by turn: "you: next", "bench: …". */
-	readonly path: readonly string[];
-	readonly facts?: Readonly<Record<string, string>>;
-	/** One line to paste. */
-	readonly replay?: string;
+  readonly kind: 'hazard' | 'format' | 'job';
+  readonly claim: string;
+  readonly sentence: string;
+  readonly step: string;
+  readonly message: string;
+  readonly card: string;
+  /** The shortest way there, turn by turn: "you: next", "bench: …". */
+  readonly path: readonly string[];
+  readonly facts?: Readonly<Record<string, string>>;
+  /** One line to paste. */
+  readonly replay?: string;
 }
 
 export interface ProveReport {
-	readonly flow: string;
-	readonly ok: boolean;
-	readonly verdict: Verdict;
-	readonly reason?: string;
-	readonly cards: readonly string[];
-	readonly states: number;
-	readonly transitions: number;
-	/** Hazards checked. */
-	readonly hazards: readonly string[];
-	readonly claims: readonly Claim[];
-	readonly coverage: {
-		readonly steps: number;
-		readonly ofSteps: number;
-		readonly places: number;
-	};
-	readonly problems: readonly ReportedProblem[];
-	readonly ms: number;
+  readonly flow: string;
+  readonly ok: boolean;
+  readonly verdict: Verdict;
+  readonly reason?: string;
+  readonly cards: readonly string[];
+  readonly states: number;
+  readonly transitions: number;
+  /** Hazards checked. */
+  readonly hazards: readonly string[];
+  readonly claims: readonly Claim[];
+  readonly coverage: {
+    readonly steps: number;
+    readonly ofSteps: number;
+    readonly places: number;
+  };
+  readonly problems: readonly ReportedProblem[];
+  readonly ms: number;
 }
 
 /** `path` is the flow's file as it was given, for the line to paste. */
-export function proveFlow(
-	path: string,
-	flow: Flow,
-	cards: readonly Card[],
-): ProveReport {
-	const begun = performance.now();
-	const outcomes = cards.map((card) => proveWith(path, flow, card));
-	const proofs = outcomes.flatMap(({ proof }) => (proof ? [proof] : []));
-	const worst = worstOf(proofs);
-	const problems = outcomes.flatMap((outcome) => outcome.problems);
-	const verdict =
-		problems.length > 0 ? "broken" : (worst?.verdict ?? "too-large");
-	const unreached = new Set(
-		problems
-			.filter(({ claim }) => claim === "FORMAT-REACH")
-			.map(({ step }) => step),
-	);
-	const ofSteps = flow.file.steps.length;
-	return {
-		flow: flow.file.id,
-		ok: verdict === "proved",
-		verdict,
-		...(worst?.reason === undefined ? {} : { reason: worst.reason }),
-		cards: cards.map((card) => card.id),
-		states: sum(proofs, (proof) => proof.states),
-		transitions: sum(proofs, (proof) => proof.transitions),
-		hazards: flow.kind.hazards.map((hazard) => hazard.id),
-		claims: outcomes.find(({ job }) => job)?.job ? claimsFrom(outcomes) : [],
-		coverage: {
-			steps: verdict === "too-large" ? 0 : ofSteps - unreached.size,
-			ofSteps,
-			places: Math.max(0, ...proofs.map((proof) => proof.places)),
-		},
-		problems,
-		ms: Math.round((performance.now() - begun) * 10) / 10,
-	};
+export function proveFlow(path: string, flow: Flow, cards: readonly Card[]): ProveReport {
+  const begun = performance.now();
+  const outcomes = cards.map((card) => proveWith(path, flow, card));
+  const proofs = outcomes.flatMap(({ proof }) => (proof ? [proof] : []));
+  const worst = worstOf(proofs);
+  const problems = outcomes.flatMap((outcome) => outcome.problems);
+  const verdict = problems.length > 0 ? 'broken' : (worst?.verdict ?? 'too-large');
+  const unreached = new Set(
+    problems.filter(({ claim }) => claim === 'FORMAT-REACH').map(({ step }) => step),
+  );
+  const ofSteps = flow.file.steps.length;
+  return {
+    flow: flow.file.id,
+    ok: verdict === 'proved',
+    verdict,
+    ...(worst?.reason === undefined ? {} : { reason: worst.reason }),
+    cards: cards.map((card) => card.id),
+    states: sum(proofs, (proof) => proof.states),
+    transitions: sum(proofs, (proof) => proof.transitions),
+    hazards: flow.kind.hazards.map((hazard) => hazard.id),
+    claims: outcomes.find(({ job }) => job)?.job ? claimsFrom(outcomes) : [],
+    coverage: {
+      steps: verdict === 'too-large' ? 0 : ofSteps - unreached.size,
+      ofSteps,
+      places: Math.max(0, ...proofs.map((proof) => proof.places)),
+    },
+    problems,
+    ms: Math.round((performance.now() - begun) * 10) / 10,
+  };
 }
 
 interface Outcome {
-	readonly job?: Job;
-	readonly proof?: Proof;
-	readonly problems: readonly ReportedProblem[];
+  readonly job?: Job;
+  readonly proof?: Proof;
+  readonly problems: readonly ReportedProblem[];
 }
 
 function claimsFrom(outcomes: readonly Outcome[]): readonly Claim[] {
-	const job = outcomes.find((outcome) => outcome.job)?.job;
-	return job ? claimsOf(job) : [];
+  const job = outcomes.find((outcome) => outcome.job)?.job;
+  return job ? claimsOf(job) : [];
 }
 
 function proveWith(path: string, flow: Flow, card: Card): Outcome {
-	const compiled = compileJob(flow, card);
-	if (!compiled.ok) return { problems: [jobProblem(card, compiled.faults)] };
-	const { job } = compiled;
-	const proof = prove(job);
-	return {
-		job,
-		proof,
-		problems: proof.problems.map((problem) => reported(path, job, problem)),
-	};
+  const compiled = compileJob(flow, card);
+  if (!compiled.ok) return { problems: [jobProblem(card, compiled.faults)] };
+  const { job } = compiled;
+  const proof = prove(job);
+  return {
+    job,
+    proof,
+    problems: proof.problems.map((problem) => reported(path, job, problem)),
+  };
 }
 
 /** The numbers of the flow cannot be worked out on this machine: there is no job to prove. */
 function jobProblem(card: Card, faults: readonly string[]): ReportedProblem {
-	return {
-		kind: "job",
-		claim: "FORMAT-SPOKEN",
-		sentence: "Every value is worked out before it is spoken or shown.",
-		step: "",
-		message: faults.join(" "),
-		card: card.id,
-		path: [],
-	};
+  return {
+    kind: 'job',
+    claim: 'FORMAT-SPOKEN',
+    sentence: 'Every value is worked out before it is spoken or shown.',
+    step: '',
+    message: faults.join(' '),
+    card: card.id,
+    path: [],
+  };
 }
 
 function reported(path: string, job: Job, problem: Problem): ReportedProblem {
-	const { claim, step, message, events, facts } = problem;
-	const told = events
-		? toldAs(job, events).map(({ who, says }) => `${who}: ${says}`)
-		: [];
-	const line = events && replayLine(job, events);
-	return {
-		kind: claim.startsWith("FORMAT-") ? "format" : "hazard",
-		claim,
-		sentence: claimNamed(job, claim).sentence,
-		step,
-		message,
-		card: job.card.id,
-		path: told,
-		...(facts ? { facts } : {}),
-		...(line === undefined
-			? {}
-			: {
-					replay: `npm run -s prove -- ${path} --card ${job.card.id} --replay "${line}"`,
-				}),
-	};
+  const { claim, step, message, events, facts } = problem;
+  const told = events ? toldAs(job, events).map(({ who, says }) => `${who}: ${says}`) : [];
+  const line = events && replayLine(job, events);
+  return {
+    kind: claim.startsWith('FORMAT-') ? 'format' : 'hazard',
+    claim,
+    sentence: claimNamed(job, claim).sentence,
+    step,
+    message,
+    card: job.card.id,
+    path: told,
+    ...(facts ? { facts } : {}),
+    ...(line === undefined
+      ? {}
+      : {
+          replay: `npm run -s prove -- ${path} --card ${job.card.id} --replay "${line}"`,
+        }),
+  };
 }
 
-const order: readonly Verdict[] = [
-	"broken",
-	"unseeable",
-	"too-large",
-	"proved",
-];
+const order: readonly Verdict[] = ['broken', 'unseeable', 'too-large', 'proved'];
 
 function worstOf(proofs: readonly Proof[]): Proof | undefined {
-	return [...proofs].sort(
-		(a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict),
-	)[0];
+  return [...proofs].sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict))[0];
 }
 
 function sum(proofs: readonly Proof[], of: (proof: Proof) => number): number {
-	return proofs.reduce((total, proof) => total + of(proof), 0);
+  return proofs.reduce((total, proof) => total + of(proof), 0);
 }

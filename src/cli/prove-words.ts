@@ -11,47 +11,46 @@ Walks every situation that a flow can come to, and judges its claims. Without a 
 Exit 0: all proved. 1: one is not, or a mutant that matters was missed. 2: a file cannot be read.`;
 
 export interface ProveWords {
-	readonly files: readonly string[];
-	readonly json: boolean;
-	readonly mutants: boolean;
-	readonly card?: string;
-	readonly replay?: string;
+  readonly files: readonly string[];
+  readonly json: boolean;
+  readonly mutants: boolean;
+  readonly card?: string;
+  readonly replay?: string;
 }
 
 export type ProveWordsResult =
-	| { readonly ok: true; readonly words: ProveWords }
-	| { readonly ok: false; readonly fault: string };
+  | { readonly ok: true; readonly words: ProveWords }
+  | { readonly ok: false; readonly fault: string };
 
 /** What is asked for, or the sentence that says which word is not known. */
 export function readProveWords(given: readonly string[]): ProveWordsResult {
-	const files: string[] = [];
-	const values: Record<string, string> = {};
-	const set = new Set<string>();
-	for (let at = 0; at < given.length; at += 1) {
-		const word = given[at] ?? "";
-		if (word === "--json" || word === "--mutants") set.add(word);
-		else if (word === "--card" || word === "--replay") {
-			const value = given[++at];
-			if (value === undefined)
-				return { ok: false, fault: `${word} needs a value behind it.` };
-			values[word] = value;
-		} else if (word.startsWith("--")) {
-			return {
-				ok: false,
-				fault: `There is no "${word}". There are: --json, --mutants, --card, --replay.`,
-			};
-		} else files.push(word);
-	}
-	const card = values["--card"];
-	const replay = values["--replay"];
-	return {
-		ok: true,
-		words: {
-			files,
-			json: set.has("--json"),
-			mutants: set.has("--mutants"),
-			...(card === undefined ? {} : { card }),
-			...(replay === undefined ? {} : { replay }),
-		},
-	};
+  const files: string[] = [];
+  const values: Record<string, string> = {};
+  const set = new Set<string>();
+  for (let at = 0; at < given.length; at += 1) {
+    const word = given[at] ?? '';
+    if (word === '--json' || word === '--mutants') set.add(word);
+    else if (word === '--card' || word === '--replay') {
+      const value = given[++at];
+      if (value === undefined) return { ok: false, fault: `${word} needs a value behind it.` };
+      values[word] = value;
+    } else if (word.startsWith('--')) {
+      return {
+        ok: false,
+        fault: `There is no "${word}". There are: --json, --mutants, --card, --replay.`,
+      };
+    } else files.push(word);
+  }
+  const card = values['--card'];
+  const replay = values['--replay'];
+  return {
+    ok: true,
+    words: {
+      files,
+      json: set.has('--json'),
+      mutants: set.has('--mutants'),
+      ...(card === undefined ? {} : { card }),
+      ...(replay === undefined ? {} : { replay }),
+    },
+  };
 }

@@ -1,42 +1,35 @@
 /** Judges the condition of a hazard at one snapshot. */
 
 import {
-	type Condition,
-	endStep,
-	type FlowSnapshot,
-	type Job,
-	planAt,
-	positionOf,
-	stateOf,
-} from "../flow/index.ts";
+  type Condition,
+  endStep,
+  type FlowSnapshot,
+  type Job,
+  planAt,
+  positionOf,
+  stateOf,
+} from '../flow/index.ts';
 
 /** True where the condition holds. A fact that is not known is in none of its states. */
-export function isSo(
-	condition: Condition,
-	job: Job,
-	snapshot: FlowSnapshot,
-): boolean {
-	if ("all" in condition)
-		return condition.all.every((one) => isSo(one, job, snapshot));
-	if ("any" in condition)
-		return condition.any.some((one) => isSo(one, job, snapshot));
-	if ("moment" in condition) return isMoment(condition.moment, snapshot);
-	if ("speedAbove" in condition)
-		return isAbove(condition.speedAbove, job, snapshot);
-	const state = stateOf(snapshot.context.facts, condition.fact);
-	return "is" in condition ? state === condition.is : state !== condition.not;
+export function isSo(condition: Condition, job: Job, snapshot: FlowSnapshot): boolean {
+  if ('all' in condition) return condition.all.every((one) => isSo(one, job, snapshot));
+  if ('any' in condition) return condition.any.some((one) => isSo(one, job, snapshot));
+  if ('moment' in condition) return isMoment(condition.moment, snapshot);
+  if ('speedAbove' in condition) return isAbove(condition.speedAbove, job, snapshot);
+  const state = stateOf(snapshot.context.facts, condition.fact);
+  return 'is' in condition ? state === condition.is : state !== condition.not;
 }
 
 /** Moments are the tags of the chart's states; the end is one as well. */
 function isMoment(moment: string, snapshot: FlowSnapshot): boolean {
-	if (moment === "end") return positionOf(snapshot).step === endStep;
-	return snapshot.tags.has(moment);
+  if (moment === 'end') return positionOf(snapshot).step === endStep;
+  return snapshot.tags.has(moment);
 }
 
 function isAbove(limit: string, job: Job, snapshot: FlowSnapshot): boolean {
-	const step = planAt(job, snapshot)?.step;
-	const most = job.card.values[limit];
-	if (!step || !("speed" in step) || typeof most !== "number") return false;
-	const speed = job.numbers.number(step.speed, snapshot.context.readings);
-	return speed !== undefined && speed > most;
+  const step = planAt(job, snapshot)?.step;
+  const most = job.card.values[limit];
+  if (!step || !('speed' in step) || typeof most !== 'number') return false;
+  const speed = job.numbers.number(step.speed, snapshot.context.readings);
+  return speed !== undefined && speed > most;
 }

@@ -3,16 +3,16 @@
  * too large, or unseeable. Never guesses, never changes a flow, and never says "fine" of what it did not walk.
  */
 
-export { type Claim, claimNamed, claimsOf, formatClaims } from "./claims.ts";
-export { Memory } from "./memory.ts";
-export type { Problem, Proof, Verdict, Walked, Watch } from "./proof.ts";
-export { type ProveOptions, prove } from "./prove.ts";
+export { type Claim, claimNamed, claimsOf, formatClaims } from './claims.ts';
+export { Memory } from './memory.ts';
+export type { Problem, Proof, Verdict, Walked, Watch } from './proof.ts';
+export { type ProveOptions, prove } from './prove.ts';
 export {
-	playBack,
-	type ReplayResult,
-	replayLine,
-	type Turn,
-	toldAs,
-} from "./told.ts";
-export { Cancelled } from "./walk.ts";
-export { walkPlainly } from "./walk-plain.ts";
+  playBack,
+  type ReplayResult,
+  replayLine,
+  type Turn,
+  toldAs,
+} from './told.ts';
+export { Cancelled } from './walk.ts';
+export { walkPlainly } from './walk-plain.ts';

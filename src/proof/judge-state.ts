@@ -1,27 +1,27 @@
 /** What the claims say of one snapshot. The plain walk and the reduced one run these very functions. */
 
 import {
-	accepts,
-	type FlowEvent,
-	type FlowSnapshot,
-	type Job,
-	type Phase,
-	planAt,
-	plausibleRange,
-	positionOf,
-	type StepPlan,
-	stateOf,
-} from "../flow/index.ts";
-import { goesOn, noSizes, sizesOf, wordsOf } from "./alphabet.ts";
-import { isSo } from "./condition.ts";
+  accepts,
+  type FlowEvent,
+  type FlowSnapshot,
+  type Job,
+  type Phase,
+  planAt,
+  plausibleRange,
+  positionOf,
+  type StepPlan,
+  stateOf,
+} from '../flow/index.ts';
+import { goesOn, noSizes, sizesOf, wordsOf } from './alphabet.ts';
+import { isSo } from './condition.ts';
 
 /** Readings are told apart no finer than this (verdict.ts). */
 const resolution = 1e-5;
 
 /** One claim broken, in words. */
 export interface Broken {
-	readonly claim: string;
-	readonly message: string;
+  readonly claim: string;
+  readonly message: string;
 }
 
 /**
@@ -29,134 +29,114 @@ export interface Broken {
  * "are all that are missing sayable" is asked fact by fact.
  */
 export interface Question {
-	readonly claim: string;
-	/** The sentence that says what is wrong, or nothing. */
-	ask(snapshot: FlowSnapshot): string | undefined;
+  readonly claim: string;
+  /** The sentence that says what is wrong, or nothing. */
+  ask(snapshot: FlowSnapshot): string | undefined;
 }
 
 /** The questions for every snapshot that stands where this one stands. */
 export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
-	const { step, phase } = positionOf(at);
-	const plan = planAt(job, at);
-	const hazards = job.flow.kind.hazards.map(
-		(hazard): Question => ({
-			claim: hazard.id,
-			ask: (snapshot) =>
-				isSo(hazard.never, job, snapshot) ? hazard.sentence : undefined,
-		}),
-	);
-	if (!plan) return hazards;
-	return [
-		...hazards,
-		powerQuestion(job, at),
-		stopQuestion("stop", step),
-		stopQuestion("hold", step),
-		onwardQuestion(job, plan, phase),
-		...missingQuestions(job, plan, phase),
-		...sizeQuestions(job, plan),
-	];
+  const { step, phase } = positionOf(at);
+  const plan = planAt(job, at);
+  const hazards = job.flow.kind.hazards.map(
+    (hazard): Question => ({
+      claim: hazard.id,
+      ask: (snapshot) => (isSo(hazard.never, job, snapshot) ? hazard.sentence : undefined),
+    }),
+  );
+  if (!plan) return hazards;
+  return [
+    ...hazards,
+    powerQuestion(job, at),
+    stopQuestion('stop', step),
+    stopQuestion('hold', step),
+    onwardQuestion(job, plan, phase),
+    ...missingQuestions(job, plan, phase),
+    ...sizeQuestions(job, plan),
+  ];
 }
 
 /** A walk that waits until it stands still is like a hold: it asks for nothing else. */
 function powerQuestion(job: Job, at: FlowSnapshot): Question {
-	const { power } = job.flow.kind.roles;
-	const { phase, walk } = positionOf(at);
-	const may =
-		["cutting", "stopping", "hold"].includes(phase) || walk?.item === "settle";
-	const ask = ({ context }: FlowSnapshot) =>
-		!may && stateOf(context.facts, power.fact) === power.on
-			? `It is known to be ${power.on}, and this is no cut, and nothing asks for it to stop.`
-			: undefined;
-	return { claim: "FORMAT-POWER", ask };
+  const { power } = job.flow.kind.roles;
+  const { phase, walk } = positionOf(at);
+  const may = ['cutting', 'stopping', 'hold'].includes(phase) || walk?.item === 'settle';
+  const ask = ({ context }: FlowSnapshot) =>
+    !may && stateOf(context.facts, power.fact) === power.on
+      ? `It is known to be ${power.on}, and this is no cut, and nothing asks for it to stop.`
+      : undefined;
+  return { claim: 'FORMAT-POWER', ask };
 }
 
-function stopQuestion(type: "stop" | "hold", step: string): Question {
-	const ask = (snapshot: FlowSnapshot) =>
-		accepts(snapshot, { type })
-			? undefined
-			: `"${type}" is not heard in step "${step}".`;
-	return { claim: "FORMAT-STOP", ask };
+function stopQuestion(type: 'stop' | 'hold', step: string): Question {
+  const ask = (snapshot: FlowSnapshot) =>
+    accepts(snapshot, { type }) ? undefined : `"${type}" is not heard in step "${step}".`;
+  return { claim: 'FORMAT-STOP', ask };
 }
 
 /** Where next is refused, something else that goes on is taken. */
 function onwardQuestion(job: Job, plan: StepPlan, phase: Phase): Question {
-	const words = wordsOf(job, plan.step).filter(
-		(event) =>
-			goesOn(job, phase, event) &&
-			event.type !== "back" &&
-			event.type !== "trouble",
-	);
-	const ask = (snapshot: FlowSnapshot) => {
-		const sizes = sizesOf(job, plan.step, snapshot.context.readings);
-		const onward: readonly FlowEvent[] = [
-			...words,
-			...sizes.map((value): FlowEvent => ({ type: "reading", value })),
-		];
-		return onward.some((event) => accepts(snapshot, event))
-			? undefined
-			: `"next" is refused, and nothing can be said that would help.`;
-	};
-	return { claim: "FORMAT-NAMES", ask };
+  const words = wordsOf(job, plan.step).filter(
+    (event) => goesOn(job, phase, event) && event.type !== 'back' && event.type !== 'trouble',
+  );
+  const ask = (snapshot: FlowSnapshot) => {
+    const sizes = sizesOf(job, plan.step, snapshot.context.readings);
+    const onward: readonly FlowEvent[] = [
+      ...words,
+      ...sizes.map((value): FlowEvent => ({ type: 'reading', value })),
+    ];
+    return onward.some((event) => accepts(snapshot, event))
+      ? undefined
+      : `"next" is refused, and nothing can be said that would help.`;
+  };
+  return { claim: 'FORMAT-NAMES', ask };
 }
 
 /** Each condition of a gate that is not met can be answered, and has a word. */
-function missingQuestions(
-	job: Job,
-	plan: StepPlan,
-	phase: Phase,
-): readonly Question[] {
-	if (phase !== "gate") return [];
-	return Object.entries(plan.gate).map(([fact, state]) => ({
-		claim: "FORMAT-NAMES",
-		ask: (snapshot) => {
-			if (stateOf(snapshot.context.facts, fact) === state) return undefined;
-			if (accepts(snapshot, { type: "fact", fact, state })) return undefined;
-			return `"${wordFor(job, fact, state)}" is wanted here, and cannot be said.`;
-		},
-	}));
+function missingQuestions(job: Job, plan: StepPlan, phase: Phase): readonly Question[] {
+  if (phase !== 'gate') return [];
+  return Object.entries(plan.gate).map(([fact, state]) => ({
+    claim: 'FORMAT-NAMES',
+    ask: (snapshot) => {
+      if (stateOf(snapshot.context.facts, fact) === state) return undefined;
+      if (accepts(snapshot, { type: 'fact', fact, state })) return undefined;
+      return `"${wordFor(job, fact, state)}" is wanted here, and cannot be said.`;
+    },
+  }));
 }
 
 export function wordFor(job: Job, fact: string, state: string): string {
-	const states = job.flow.kind.facts.find((one) => one.id === fact)?.states;
-	return states?.find((one) => one.id === state)?.word ?? `${fact} ${state}`;
+  const states = job.flow.kind.facts.find((one) => one.id === fact)?.states;
+  return states?.find((one) => one.id === state)?.word ?? `${fact} ${state}`;
 }
 
 function sizeQuestions(job: Job, plan: StepPlan): readonly Question[] {
-	const { step } = plan;
-	if (!("reading" in step)) return [];
-	const takes = (snapshot: FlowSnapshot, value: number) =>
-		accepts(snapshot, { type: "reading", value });
-	const strange = (snapshot: FlowSnapshot) => {
-		const { readings } = snapshot.context;
-		const range = plausibleRange(step, job.numbers, readings);
-		const outside = sizesOf(job, step, readings).filter(
-			(value) =>
-				!range ||
-				value < range.lower - resolution ||
-				value > range.upper + resolution,
-		);
-		const taken = [...outside, ...noSizes].find((value) =>
-			takes(snapshot, value),
-		);
-		return taken === undefined
-			? undefined
-			: `${taken} is outside its range, and is taken.`;
-	};
-	const lost = (snapshot: FlowSnapshot) => {
-		if (!snapshot.tags.has("measuring")) return undefined;
-		const { readings } = snapshot.context;
-		const range = plausibleRange(step, job.numbers, readings);
-		const inside = sizesOf(job, step, readings).filter(
-			(value) => range && value >= range.lower && value <= range.upper,
-		);
-		if (inside.length === 0) return "There is no size that could be taken.";
-		const refused = inside.find((value) => !takes(snapshot, value));
-		return refused === undefined
-			? undefined
-			: `The size ${refused} leads nowhere.`;
-	};
-	return [
-		{ claim: "FORMAT-RANGE", ask: strange },
-		{ claim: "FORMAT-VERDICT", ask: lost },
-	];
+  const { step } = plan;
+  if (!('reading' in step)) return [];
+  const takes = (snapshot: FlowSnapshot, value: number) =>
+    accepts(snapshot, { type: 'reading', value });
+  const strange = (snapshot: FlowSnapshot) => {
+    const { readings } = snapshot.context;
+    const range = plausibleRange(step, job.numbers, readings);
+    const outside = sizesOf(job, step, readings).filter(
+      (value) => !range || value < range.lower - resolution || value > range.upper + resolution,
+    );
+    const taken = [...outside, ...noSizes].find((value) => takes(snapshot, value));
+    return taken === undefined ? undefined : `${taken} is outside its range, and is taken.`;
+  };
+  const lost = (snapshot: FlowSnapshot) => {
+    if (!snapshot.tags.has('measuring')) return undefined;
+    const { readings } = snapshot.context;
+    const range = plausibleRange(step, job.numbers, readings);
+    const inside = sizesOf(job, step, readings).filter(
+      (value) => range && value >= range.lower && value <= range.upper,
+    );
+    if (inside.length === 0) return 'There is no size that could be taken.';
+    const refused = inside.find((value) => !takes(snapshot, value));
+    return refused === undefined ? undefined : `The size ${refused} leads nowhere.`;
+  };
+  return [
+    { claim: 'FORMAT-RANGE', ask: strange },
+    { claim: 'FORMAT-VERDICT', ask: lost },
+  ];
 }

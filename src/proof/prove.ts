@@ -1,134 +1,121 @@
 /** Proves one job: walks it by sets, judges the claims, and tells the shortest way to each that is broken. */
 
-import { beginJob, type FlowEvent, type Job } from "../flow/index.ts";
-import { claimNamed } from "./claims.ts";
-import { judgeMove } from "./judge-move.ts";
-import { questionsAt } from "./judge-state.ts";
-import { textsOfView } from "./judge-texts.ts";
-import { type Finding, judgeWalk } from "./judge-walk.ts";
-import { Memory } from "./memory.ts";
-import type { Problem, Proof, Verdict, Watch } from "./proof.ts";
-import { shortestPaths } from "./shortest.ts";
-import { stepperOf } from "./stepper.ts";
-import { noRows } from "./value-sets.ts";
-import { TooLarge, Walk } from "./walk.ts";
-import { Unseeable } from "./watched.ts";
+import { beginJob, type FlowEvent, type Job } from '../flow/index.ts';
+import { claimNamed } from './claims.ts';
+import { judgeMove } from './judge-move.ts';
+import { questionsAt } from './judge-state.ts';
+import { textsOfView } from './judge-texts.ts';
+import { type Finding, judgeWalk } from './judge-walk.ts';
+import { Memory } from './memory.ts';
+import type { Problem, Proof, Verdict, Watch } from './proof.ts';
+import { shortestPaths } from './shortest.ts';
+import { stepperOf } from './stepper.ts';
+import { noRows } from './value-sets.ts';
+import { TooLarge, Walk } from './walk.ts';
+import { Unseeable } from './watched.ts';
 
 export interface ProveOptions extends Watch {
-	/** Kept by whoever proves again and again, such as the Desk after each edit. */
-	readonly memory?: Memory;
-	/** Nodes of sets; the default is about 200 MB. */
-	readonly nodes?: number;
-	/** False where the verdict is enough: paths are not looked for. */
-	readonly paths?: boolean;
+  /** Kept by whoever proves again and again, such as the Desk after each edit. */
+  readonly memory?: Memory;
+  /** Nodes of sets; the default is about 200 MB. */
+  readonly nodes?: number;
+  /** False where the verdict is enough: paths are not looked for. */
+  readonly paths?: boolean;
 }
 
 const mostNodes = 1_000_000;
 
 /** Throws `Cancelled` when `cancelled` says so; everything else is a verdict. */
 export function prove(job: Job, options: ProveOptions = {}): Proof {
-	try {
-		const walk = new Walk(
-			job,
-			options.memory ?? new Memory(),
-			{ nodes: options.nodes ?? mostNodes },
-			options,
-		);
-		walk.run();
-		return judged(walk, options.paths ?? true);
-	} catch (error) {
-		if (error instanceof TooLarge || error instanceof RangeError)
-			return gaveUp("too-large", error);
-		if (error instanceof Unseeable) return gaveUp("unseeable", error);
-		throw error;
-	}
+  try {
+    const walk = new Walk(
+      job,
+      options.memory ?? new Memory(),
+      { nodes: options.nodes ?? mostNodes },
+      options,
+    );
+    walk.run();
+    return judged(walk, options.paths ?? true);
+  } catch (error) {
+    if (error instanceof TooLarge || error instanceof RangeError) return gaveUp('too-large', error);
+    if (error instanceof Unseeable) return gaveUp('unseeable', error);
+    throw error;
+  }
 }
 
 function gaveUp(verdict: Verdict, error: Error): Proof {
-	return {
-		verdict,
-		reason: error.message,
-		problems: [],
-		places: 0,
-		states: 0,
-		transitions: 0,
-	};
+  return {
+    verdict,
+    reason: error.message,
+    problems: [],
+    places: 0,
+    states: 0,
+    transitions: 0,
+  };
 }
 
 function judged(walk: Walk, withPaths: boolean): Proof {
-	const findings = judgeWalk(walk);
-	const paths = withPaths
-		? shortestPaths(walk, findings)
-		: new Map<Finding, readonly FlowEvent[]>();
-	const problems = findings.map((finding) =>
-		problemOf(walk.job, finding, paths.get(finding)),
-	);
-	const settled = [...walk.places.values()].filter(
-		(one) => one.settled && one.rows !== noRows,
-	);
-	return {
-		verdict: problems.length > 0 ? "broken" : "proved",
-		problems: nearest(problems),
-		places: settled.length,
-		states: settled.reduce(
-			(sum, place) => sum + walk.sets.count(place.rows),
-			0,
-		),
-		transitions: walk.movesSeen(),
-	};
+  const findings = judgeWalk(walk);
+  const paths = withPaths
+    ? shortestPaths(walk, findings)
+    : new Map<Finding, readonly FlowEvent[]>();
+  const problems = findings.map((finding) => problemOf(walk.job, finding, paths.get(finding)));
+  const settled = [...walk.places.values()].filter((one) => one.settled && one.rows !== noRows);
+  return {
+    verdict: problems.length > 0 ? 'broken' : 'proved',
+    problems: nearest(problems),
+    places: settled.length,
+    states: settled.reduce((sum, place) => sum + walk.sets.count(place.rows), 0),
+    transitions: walk.movesSeen(),
+  };
 }
 
 /** One for each claim and step: with a path where there is one. */
 function nearest(problems: readonly Problem[]): readonly Problem[] {
-	const kept = new Map<string, Problem>();
-	for (const problem of problems) {
-		const key = `${problem.claim} ${problem.step}`;
-		const old = kept.get(key);
-		if (!old || (!old.events && problem.events)) kept.set(key, problem);
-	}
-	return [...kept.values()].sort(
-		(a, b) => Number(!a.events) - Number(!b.events),
-	);
+  const kept = new Map<string, Problem>();
+  for (const problem of problems) {
+    const key = `${problem.claim} ${problem.step}`;
+    const old = kept.get(key);
+    if (!old || (!old.events && problem.events)) kept.set(key, problem);
+  }
+  return [...kept.values()].sort((a, b) => Number(!a.events) - Number(!b.events));
 }
 
 function problemOf(
-	job: Job,
-	{ claim, step, message }: Finding,
-	events: Problem["events"],
+  job: Job,
+  { claim, step, message }: Finding,
+  events: Problem['events'],
 ): Problem {
-	const sentence = claimNamed(job, claim).sentence;
-	if (!events) return { claim, step, message: message ?? sentence };
-	const seen = replayed(job, claim, events);
-	return {
-		claim,
-		step,
-		message: seen.message ?? sentence,
-		events,
-		facts: seen.facts,
-	};
+  const sentence = claimNamed(job, claim).sentence;
+  if (!events) return { claim, step, message: message ?? sentence };
+  const seen = replayed(job, claim, events);
+  return {
+    claim,
+    step,
+    message: seen.message ?? sentence,
+    events,
+    facts: seen.facts,
+  };
 }
 
 /** Plays the path on the job itself: what is wrong at its end, in words. */
 function replayed(job: Job, claim: string, events: readonly FlowEvent[]) {
-	const step = stepperOf(job.machine);
-	let before = beginJob(job);
-	let message: string | undefined;
-	for (const event of events) {
-		try {
-			const after = step(before, event);
-			const broken = judgeMove(job, before, event, after);
-			message = broken?.claim === claim ? broken.message : undefined;
-			before = after;
-		} catch (error) {
-			message = error instanceof Error ? error.message : String(error);
-		}
-	}
-	const asked = questionsAt(job, before).filter(
-		(question) => question.claim === claim,
-	);
-	for (const { ask } of asked) message ??= ask(before);
-	if (claim === "FORMAT-SPOKEN") message ??= textsOfView(job, before);
-	if (claim === "FORMAT-END")
-		message ??= "From here the job cannot be brought to its end.";
-	return { message, facts: before.context.facts };
+  const step = stepperOf(job.machine);
+  let before = beginJob(job);
+  let message: string | undefined;
+  for (const event of events) {
+    try {
+      const after = step(before, event);
+      const broken = judgeMove(job, before, event, after);
+      message = broken?.claim === claim ? broken.message : undefined;
+      before = after;
+    } catch (error) {
+      message = error instanceof Error ? error.message : String(error);
+    }
+  }
+  const asked = questionsAt(job, before).filter((question) => question.claim === claim);
+  for (const { ask } of asked) message ??= ask(before);
+  if (claim === 'FORMAT-SPOKEN') message ??= textsOfView(job, before);
+  if (claim === 'FORMAT-END') message ??= 'From here the job cannot be brought to its end.';
+  return { message, facts: before.context.facts };
 }

@@ -1,191 +1,181 @@
 /** What a situation holds besides its place in the chart: facts, the speed that is set, and readings that something depends on. */
 
 import {
-	type FlowContext,
-	type Job,
-	type PassState,
-	readingsBehind,
-	type Step,
-	unknownState,
-	type ValueRef,
-} from "../flow/index.ts";
+  type FlowContext,
+  type Job,
+  type PassState,
+  readingsBehind,
+  type Step,
+  unknownState,
+  type ValueRef,
+} from '../flow/index.ts';
 
-import type { AskedStates } from "./told-apart.ts";
+import type { AskedStates } from './told-apart.ts';
 
 /** What a variable can hold: a fact's state, a number, or nothing yet. */
 export type Held = string | number | null;
 
-export type VariableKind = "fact" | "speed" | "reading" | "pass";
+export type VariableKind = 'fact' | 'speed' | 'reading' | 'pass';
 
 export interface Variable {
-	readonly kind: VariableKind;
-	/** The fact, the reading, or the step of the passes. */
-	readonly key: string;
-	readonly name: string;
-	readonly level: number;
-	/** Stands in the context where the value is left open; only its identity counts. */
-	readonly token: object;
-	readonly values: Values;
+  readonly kind: VariableKind;
+  /** The fact, the reading, or the step of the passes. */
+  readonly key: string;
+  readonly name: string;
+  readonly level: number;
+  /** Stands in the context where the value is left open; only its identity counts. */
+  readonly token: object;
+  readonly values: Values;
 }
 
 /** Numbers for what a variable can hold; 0 is always "not known" or "not taken". */
 export class Values {
-	private readonly numbers = new Map<Held, number>();
-	private readonly held: Held[] = [];
+  private readonly numbers = new Map<Held, number>();
+  private readonly held: Held[] = [];
 
-	/** `closed` sets hold these and no others: any other value counts as the first. */
-	constructor(
-		first: readonly Held[],
-		private readonly closed = false,
-	) {
-		for (const value of first) this.add(value);
-	}
+  /** `closed` sets hold these and no others: any other value counts as the first. */
+  constructor(
+    first: readonly Held[],
+    private readonly closed = false,
+  ) {
+    for (const value of first) this.add(value);
+  }
 
-	numberOf(value: Held): number {
-		return this.numbers.get(value) ?? (this.closed ? 0 : this.add(value));
-	}
+  numberOf(value: Held): number {
+    return this.numbers.get(value) ?? (this.closed ? 0 : this.add(value));
+  }
 
-	private add(value: Held): number {
-		const made = this.held.length;
-		if (made >= 4096)
-			throw new RangeError("More than 4096 different values of one kind.");
-		this.numbers.set(value, made);
-		this.held.push(value);
-		return made;
-	}
+  private add(value: Held): number {
+    const made = this.held.length;
+    if (made >= 4096) throw new RangeError('More than 4096 different values of one kind.');
+    this.numbers.set(value, made);
+    this.held.push(value);
+    return made;
+  }
 
-	at(number: number): Held {
-		return this.held[number] ?? null;
-	}
+  at(number: number): Held {
+    return this.held[number] ?? null;
+  }
 }
 
 /** All variables of a job. Facts stand above, late readings above early ones: what changes together is near the top. */
 export class Variables {
-	readonly all: readonly Variable[];
-	private readonly byName = new Map<string, Variable>();
-	private readonly byToken = new Map<unknown, Variable>();
+  readonly all: readonly Variable[];
+  private readonly byName = new Map<string, Variable>();
+  private readonly byToken = new Map<unknown, Variable>();
 
-	constructor(job: Job, asked: AskedStates) {
-		const speeds = new Values([null]);
-		const facts = job.flow.kind.facts.map((fact) => {
-			const values = new Values(
-				[unknownState, ...(asked.get(fact.id) ?? [])],
-				true,
-			);
-			return { kind: "fact" as const, key: fact.id, values };
-		});
-		const used = usedReadings(job);
-		const late = [...job.flow.file.steps]
-			.reverse()
-			.flatMap((step) => [
-				...(step.kind === "passes"
-					? [
-							{
-								kind: "pass" as const,
-								key: step.id,
-								values: new Values([null]),
-							},
-						]
-					: []),
-				...("reading" in step && used.has(step.reading.id)
-					? [
-							{
-								kind: "reading" as const,
-								key: step.reading.id,
-								values: new Values([null]),
-							},
-						]
-					: []),
-			]);
-		const speed = { kind: "speed" as const, key: "", values: speeds };
-		this.all = [...facts, speed, ...late].map((one, level) => ({
-			...one,
-			level,
-			name: `${one.kind}:${one.key}`,
-			token: Object.freeze({ size: Number.NaN, dial: Number.NaN }),
-		}));
-		for (const variable of this.all) {
-			this.byName.set(variable.name, variable);
-			this.byToken.set(variable.token, variable);
-		}
-	}
+  constructor(job: Job, asked: AskedStates) {
+    const speeds = new Values([null]);
+    const facts = job.flow.kind.facts.map((fact) => {
+      const values = new Values([unknownState, ...(asked.get(fact.id) ?? [])], true);
+      return { kind: 'fact' as const, key: fact.id, values };
+    });
+    const used = usedReadings(job);
+    const late = [...job.flow.file.steps].reverse().flatMap((step) => [
+      ...(step.kind === 'passes'
+        ? [
+            {
+              kind: 'pass' as const,
+              key: step.id,
+              values: new Values([null]),
+            },
+          ]
+        : []),
+      ...('reading' in step && used.has(step.reading.id)
+        ? [
+            {
+              kind: 'reading' as const,
+              key: step.reading.id,
+              values: new Values([null]),
+            },
+          ]
+        : []),
+    ]);
+    const speed = { kind: 'speed' as const, key: '', values: speeds };
+    this.all = [...facts, speed, ...late].map((one, level) => ({
+      ...one,
+      level,
+      name: `${one.kind}:${one.key}`,
+      token: Object.freeze({ size: Number.NaN, dial: Number.NaN }),
+    }));
+    for (const variable of this.all) {
+      this.byName.set(variable.name, variable);
+      this.byToken.set(variable.token, variable);
+    }
+  }
 
-	named(name: string): Variable | undefined {
-		return this.byName.get(name);
-	}
+  named(name: string): Variable | undefined {
+    return this.byName.get(name);
+  }
 
-	/** The variable whose value was left open, if that is what stands there. */
-	behind(token: unknown): Variable | undefined {
-		return typeof token === "object" ? this.byToken.get(token) : undefined;
-	}
+  /** The variable whose value was left open, if that is what stands there. */
+  behind(token: unknown): Variable | undefined {
+    return typeof token === 'object' ? this.byToken.get(token) : undefined;
+  }
 }
 
 /** What the context holds of a variable. */
 export function heldIn(context: FlowContext, variable: Variable): unknown {
-	switch (variable.kind) {
-		case "fact":
-			return context.facts[variable.key];
-		case "speed":
-			return context.speedSet;
-		case "reading":
-			return context.readings[variable.key] ?? null;
-		case "pass":
-			return context.passes[variable.key] ?? null;
-	}
+  switch (variable.kind) {
+    case 'fact':
+      return context.facts[variable.key];
+    case 'speed':
+      return context.speedSet;
+    case 'reading':
+      return context.readings[variable.key] ?? null;
+    case 'pass':
+      return context.passes[variable.key] ?? null;
+  }
 }
 
 /** A value as the chart holds it. What the dial reads is never looked at by a guard: any number does. */
 export function asHeld(
-	variable: Variable,
-	value: Held,
+  variable: Variable,
+  value: Held,
 ): string | number | null | undefined | PassState {
-	if (variable.kind === "fact" || variable.kind === "speed") return value;
-	if (value === null) return undefined;
-	return variable.kind === "pass" ? { size: Number(value), dial: 0 } : value;
+  if (variable.kind === 'fact' || variable.kind === 'speed') return value;
+  if (value === null) return undefined;
+  return variable.kind === 'pass' ? { size: Number(value), dial: 0 } : value;
 }
 
 /** Readings that a limit, a speed, a figure or a sentence is worked out from: the others are taken and never looked at. */
 function usedReadings(job: Job): ReadonlySet<string> {
-	const used = new Set<string>();
-	for (const step of job.flow.file.steps) {
-		for (const ref of valueRefsOf(step, job)) {
-			for (const reading of readingsBehind(ref, job.flow.scope))
-				used.add(reading);
-		}
-	}
-	return used;
+  const used = new Set<string>();
+  for (const step of job.flow.file.steps) {
+    for (const ref of valueRefsOf(step, job)) {
+      for (const reading of readingsBehind(ref, job.flow.scope)) used.add(reading);
+    }
+  }
+  return used;
 }
 
 /** Every value that a step names, in its limits, figures and sentences, that readings may stand behind. */
 export function valueRefsOf(step: Step, job: Job): readonly ValueRef[] {
-	const found: ValueRef[] = [];
-	const look = (value: unknown): void => {
-		if (typeof value === "string") found.push(...refsIn(value, job));
-		else if (Array.isArray(value)) value.forEach(look);
-		else if (isRef(value)) found.push(value);
-		else if (typeof value === "object" && value !== null)
-			Object.values(value).forEach(look);
-	};
-	look(step);
-	return found;
+  const found: ValueRef[] = [];
+  const look = (value: unknown): void => {
+    if (typeof value === 'string') found.push(...refsIn(value, job));
+    else if (Array.isArray(value)) value.forEach(look);
+    else if (isRef(value)) found.push(value);
+    else if (typeof value === 'object' && value !== null) Object.values(value).forEach(look);
+  };
+  look(step);
+  return found;
 }
 
 function isRef(value: unknown): value is ValueRef {
-	if (typeof value !== "object" || value === null) return false;
-	const keys = Object.keys(value);
-	if (keys.length === 0 || keys.length > 2) return false;
-	return ["working", "reading"].some((key) => {
-		const named = (value as Record<string, unknown>)[key];
-		return typeof named === "string";
-	});
+  if (typeof value !== 'object' || value === null) return false;
+  const keys = Object.keys(value);
+  if (keys.length === 0 || keys.length > 2) return false;
+  return ['working', 'reading'].some((key) => {
+    const named = (value as Record<string, unknown>)[key];
+    return typeof named === 'string';
+  });
 }
 
 /** Every {name} of a sentence that is a working or a reading. */
 function refsIn(text: string, { flow: { scope } }: Job): readonly ValueRef[] {
-	return [...text.matchAll(/\{([A-Za-z0-9]+)/g)].flatMap(
-		([, name = ""]): ValueRef[] => {
-			if (scope.workings.has(name)) return [{ working: name }];
-			return scope.readings.has(name) ? [{ reading: name }] : [];
-		},
-	);
+  return [...text.matchAll(/\{([A-Za-z0-9]+)/g)].flatMap(([, name = '']): ValueRef[] => {
+    if (scope.workings.has(name)) return [{ working: name }];
+    return scope.readings.has(name) ? [{ reading: name }] : [];
+  });
 }

@@ -1,0 +1,132 @@
+/** Random small flows, right and wrong ones: gates that lack a fact, loops, targets anywhere, facts that nobody restores. */
+
+import fc from 'fast-check';
+import { tinyFacts } from './tiny-kind.ts';
+
+const mm = (is: number) => ({ is, unit: 'mm' });
+
+const wanted = (facts: readonly string[], most = 3) =>
+  fc
+    .subarray([...facts], { maxLength: most })
+    .chain((chosen) =>
+      fc.record(
+        Object.fromEntries(
+          chosen.map((fact) => [fact, fc.constantFrom(...(tinyFacts[fact] ?? []).slice(0, 2))]),
+        ),
+      ),
+    );
+
+/** Mostly the good state, so that many flows are proved. */
+const mostlyGood = (facts: readonly string[], most = 3) =>
+  fc.oneof(
+    { weight: 4, arbitrary: fc.subarray([...facts], { maxLength: most }).map(goodOnes) },
+    { weight: 1, arbitrary: wanted(facts, most) },
+  );
+
+function goodOnes(facts: readonly string[]): Record<string, string> {
+  return Object.fromEntries(facts.map((fact) => [fact, tinyFacts[fact]?.[0] ?? '']));
+}
+
+const facts = Object.keys(tinyFacts);
+
+function stepOf(index: number, ids: readonly string[]) {
+  const id = ids[index] ?? '';
+  const following = ids[index + 1] ?? 'end';
+  const target = fc.oneof(
+    { weight: 3, arbitrary: fc.constant(following) },
+    { weight: 1, arbitrary: fc.constantFrom(...ids, 'end') },
+  );
+  const base = {
+    id: fc.constant(id),
+    title: fc.constant(`Step ${index}`),
+    say: fc.constantFrom('Do it.', 'Do it now.'),
+    needs: mostlyGood(facts),
+    next: target,
+  };
+  const reading = (name: string) => ({
+    id: name,
+    label: 'Size',
+    unit: 'mm',
+    decimals: 2,
+    min: mm(5),
+    max: mm(20),
+  });
+  const hands = fc.boolean();
+  const limits = { lower: fc.constant(mm(9)), upper: fc.constant(mm(11)) };
+  const side = fc.constantFrom('outside', 'inside');
+  const { next: _, ...ends } = base;
+  const cutNeeds = fc.oneof(
+    { weight: 3, arbitrary: fc.constant({ motor: 'off', tool: 'clear', guard: 'closed' }) },
+    { weight: 1, arbitrary: mostlyGood(facts) },
+  );
+  const speed = fc.constantFrom({ is: 100, unit: 'rpm' }, { is: 200, unit: 'rpm' });
+  return fc.oneof(
+    fc.record({
+      kind: fc.constant('tell'),
+      ...base,
+      hands,
+      moment: fc.option(fc.constant('reach'), { nil: undefined }),
+    }),
+    fc.record({ kind: fc.constant('check'), ...base, hands, facts: mostlyGood(facts, 2) }),
+    fc.record({
+      kind: fc.constant('do'),
+      ...base,
+      hands,
+      begins: wanted(facts, 1),
+      ends: mostlyGood(facts, 2),
+    }),
+    fc.record({
+      kind: fc.constant('choose'),
+      ...ends,
+      options: fc.tuple(target, target).map(([a, b]) => [
+        { id: 'left', word: 'go left', next: a },
+        { id: 'right', word: 'go right', next: b },
+      ]),
+    }),
+    fc.record({ kind: fc.constant('cut'), ...base, needs: cutNeeds, speed }),
+    fc.record({
+      kind: fc.constant('measure'),
+      ...base,
+      reading: fc.constant(reading(`r${index}`)),
+    }),
+    fc.record({
+      kind: fc.constant('inspect'),
+      ...ends,
+      ...limits,
+      side,
+      reading: fc.constant(reading(`r${index}`)),
+      within: target,
+      rework: target,
+      lost: target,
+    }),
+    fc.record({
+      kind: fc.constant('passes'),
+      ...base,
+      ...limits,
+      needs: cutNeeds,
+      speed,
+      side,
+      reading: fc.constant(reading(`r${index}`)),
+      from: fc.constant(mm(15)),
+      finish: fc.constant(mm(10)),
+      deepest: fc.constant(mm(1)),
+      finishAllowance: fc.constant(mm(0.5)),
+      lost: target,
+    }),
+  );
+}
+
+/** A flow file as a value; the reader may still refuse it. */
+export const randomFlow = fc.integer({ min: 1, max: 4 }).chain((count) => {
+  const ids = Array.from({ length: count }, (_, index) => `step-${'abcdef'[index]}`);
+  return fc.tuple(...ids.map((_, index) => stepOf(index, ids))).map((steps) => ({
+    followrest: 'flow',
+    version: 1,
+    id: 'random',
+    revision: 1,
+    title: 'Random',
+    about: '',
+    machineKind: 'lathe',
+    steps: steps.map((step) => JSON.parse(JSON.stringify(step)) as unknown),
+  }));
+});
