@@ -64,6 +64,8 @@ function buildMachine(flow: Flow, world: ChartWorld) {
   const steps = [...world.plans.values()].map((plan) => [plan.step.id, stepNode(plan, world)]);
   return chart.createMachine({
     id: 'flow',
+    // A step that is done as soon as it is begun, and leads to itself, would go round for ever: the prover reports it.
+    options: { maxIterations: 100 },
     initial: flow.file.steps[0]?.id ?? endStep,
     context,
     states: { ...Object.fromEntries(steps), [endStep]: { type: 'final', tags: ['end'] } },
