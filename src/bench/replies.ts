@@ -5,7 +5,7 @@ import { joinList, sayDigits, sayNumber } from '../words/index.ts';
 import type { RunState } from './run-state.ts';
 import { type BenchItem, saidNow } from './said-now.ts';
 import { sentence } from './sentence.ts';
-import type { PendingNumber } from './talk-chart.ts';
+import { answerState, type PendingNumber } from './talk-chart.ts';
 import { figureAsked, whyThat } from './why-that.ts';
 
 /** The answer to a question that changes nothing. */
@@ -13,7 +13,7 @@ export function replyTo(ask: Ask, state: RunState): string {
   const view = viewOf(state.job, state.snapshot);
   switch (ask) {
     case 'repeat':
-      return state.lastLine;
+      return repeatReply(state);
     case 'why':
       return whyReply(view);
     case 'whyThat':
@@ -27,6 +27,15 @@ export function replyTo(ask: Ask, state: RunState): string {
     default:
       return figureReply(view, ask, `No ${ask} at this step.`);
   }
+}
+
+/** While a number waits for its answer, that is what is said again. */
+function repeatReply(state: RunState): string {
+  const { pending } = state.talk.context;
+  if (!pending) return state.lastLine;
+  const expected = saidNow(state).number?.expected;
+  const questioned = answerState(state.talk) === 'questioned' && expected !== undefined;
+  return questioned ? questionFar(pending, expected) : readBack(pending);
 }
 
 function whyReply(view: View): string {

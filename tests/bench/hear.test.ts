@@ -76,6 +76,13 @@ describe('a number', () => {
     expect(hears(said, 'correct').state.snapshot.context.readings.barNow).toBe(24.95);
   });
 
+  test('is said again on repeat while it waits', () => {
+    const waiting = hears(bar, '24.95');
+    expect(hears(waiting, 'repeat').line).toBe(waiting.line);
+    const questioned = hears(bar, '26.9');
+    expect(hears(questioned, 'repeat').line).toBe(questioned.line);
+  });
+
   test('wrong is not taken', () => {
     const turn = hears(bar, '24.95', 'wrong');
     expect(turn.line).toBe('Say the size again.');
