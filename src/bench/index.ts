@@ -10,6 +10,7 @@ export type { Effect, RunState, RunStep } from './run-state.ts';
 export { type BenchItem, type BenchList, listenFor, saidNow } from './said-now.ts';
 export { type Notice, openSession, type Session, type SessionWorld } from './session.ts';
 export { type SlateReply, type SlateResult, slateAnswer } from './slate-answer.ts';
+export { slatePhrases } from './slate-phrases.ts';
 export { type SlateCard, type SlateQuestion, slateQuestion } from './slate-question.ts';
 export {
   beginSound,

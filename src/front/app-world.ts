@@ -7,6 +7,7 @@ import { type Cards, openCards } from './cards.ts';
 import { browserClock } from './clock.ts';
 import { openRunDesk, type RunDesk } from './run-desk.ts';
 import { openSettings, type SettingsKeeper } from './settings.ts';
+import { openSlateDesk } from './slate-desk.ts';
 import { shippedFlows } from './texts.ts';
 import { type LateVoices, voicesInTime } from './voices.ts';
 
@@ -81,6 +82,7 @@ function worldOf(rooms: Rooms): AppWorld {
     ears: () => voices.ears(),
     mouths: () => voices.mouths(),
     open: (runId) => desk.open(runId),
+    slate: openSlateDesk(rooms),
     troubles: () => troubles,
     persistent: async () => (await navigator.storage?.persisted?.()) ?? null,
     ...records(rooms),

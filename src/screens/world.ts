@@ -1,6 +1,6 @@
 /** What the screens are given. They call nothing else: devices, storage and voices stay behind this door. */
 
-import type { KeptRun, Notice, RunHead, RunState } from '../bench/index.ts';
+import type { KeptRun, Notice, RunHead, RunState, SlateReply } from '../bench/index.ts';
 
 /** A flow one can run, as the Shelf shows it. */
 export interface ShelfEntry {
@@ -85,6 +85,23 @@ export interface Settings {
   readonly cardId: string;
 }
 
+/** What the Slate needs of devices. */
+export interface SlateDesk {
+  /** The last answers, newest first. */
+  last(): Promise<readonly SlateReply[]>;
+  /** Keeps one more and gives back those that are kept now. */
+  keep(reply: SlateReply): Promise<readonly SlateReply[]>;
+  /** Opens the chosen ear for one question; gives back what shuts it early. */
+  listen(
+    report: (
+      heard:
+        | { readonly kind: 'heard'; readonly text: string }
+        | { readonly kind: 'deaf'; readonly sentence: string },
+    ) => void,
+  ): Promise<() => Promise<void>>;
+  say(line: string): Promise<void>;
+}
+
 export interface AppWorld {
   readonly shelf: readonly ShelfEntry[];
   cards(): readonly CardEntry[];
@@ -105,6 +122,7 @@ export interface AppWorld {
   exportAll(): Promise<string>;
   importAll(text: string): Promise<{ readonly ok: boolean; readonly message: string }>;
   readingsTable(runs: readonly KeptRun[]): string;
+  readonly slate: SlateDesk;
   /** What was wrong with kept data, each a sentence. */
   troubles(): readonly string[];
   /** Storage that the browser promised not to clear, or why not known. */

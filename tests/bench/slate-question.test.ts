@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { slateAnswer, slateQuestion } from '../../src/bench/index.ts';
+import { slateAnswer, slatePhrases, slateQuestion } from '../../src/bench/index.ts';
 import { readCard } from '../../src/flow/index.ts';
 import { textOf } from '../flow/shipped.ts';
 import { begun, hears, toBar, toFirstGate } from './scripted.ts';
@@ -135,6 +135,12 @@ describe('the answer', () => {
     expect(answer.reply.working).not.toBe('');
     expect(answer.reply.source).not.toBe('');
   });
+});
+
+test('every phrase an ear is given for the Slate is answered', () => {
+  const phrases = slatePhrases();
+  expect(phrases.length).toBeGreaterThan(200);
+  expect(phrases.filter((phrase) => !slateAnswer(phrase, card).ok)).toEqual([]);
 });
 
 describe('inside a run', () => {

@@ -1,10 +1,11 @@
 /** One working outside a run: choose a rule, give its numbers, see the answer with everything behind it. */
 
 import { useState } from 'preact/hooks';
-import { readCard } from '../../flow/index.ts';
+import { type Card, readCard } from '../../flow/index.ts';
 import { findRule, type RuleValue, rules } from '../../trade/index.ts';
 import { addressOf } from '../route.ts';
 import type { AppWorld, WorldProps } from '../world.ts';
+import { AskInWords } from './AskInWords.tsx';
 import { Question } from './Question.tsx';
 
 interface SlateProps extends WorldProps {
@@ -19,19 +20,23 @@ export function Slate({ world, rule: name }: SlateProps) {
       {rule ? (
         <Question key={rule.name} rule={rule} known={numbersOfCard(world)} />
       ) : (
-        <p class="slate-empty soft">Choose what to work out.</p>
+        <AskInWords world={world} card={cardInUse(world)} />
       )}
     </div>
   );
 }
 
-/** The numbers of the machine that was last used, under the names by which rules ask for them. */
-function numbersOfCard(world: AppWorld): Readonly<Record<string, RuleValue>> {
+/** The card of the machine that was last used. */
+function cardInUse(world: AppWorld): Card | undefined {
   const cards = world.cards();
   const entry = cards.find((card) => card.id === world.settings().cardId) ?? cards[0];
   const card = entry && readCard(entry.title, entry.card);
-  if (!card?.ok) return {};
-  const { topSpeed, ...values } = card.value.values;
+  return card?.ok ? card.value : undefined;
+}
+
+/** Its numbers, under the names by which rules ask for them. */
+function numbersOfCard(world: AppWorld): Readonly<Record<string, RuleValue>> {
+  const { topSpeed, ...values } = cardInUse(world)?.values ?? {};
   return topSpeed === undefined ? values : { ...values, cardLimit: topSpeed };
 }
 

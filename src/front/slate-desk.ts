@@ -1,0 +1,86 @@
+/** The Slate's devices: one question heard, one answer spoken, the last answers kept. */
+
+import { z } from 'zod';
+import { type SlateReply, slatePhrases } from '../bench/index.ts';
+import type { Ear } from '../bench/ports.ts';
+import type { Logbook } from '../logbook/index.ts';
+import type { SlateDesk } from '../screens/world.ts';
+import type { SettingsKeeper } from './settings.ts';
+import type { LateVoices } from './voices.ts';
+
+const key = 'slate';
+/** Older answers are worked out again as fast as they are found. */
+const mostKept = 20;
+
+const replyShape = z.object({
+  question: z.string(),
+  rule: z.string(),
+  title: z.string(),
+  shown: z.string(),
+  spoken: z.string(),
+  working: z.string(),
+  formula: z.string(),
+  ruledBy: z.string().exactOptional(),
+  source: z.string(),
+  why: z.string(),
+});
+
+export interface SlateWorld {
+  readonly logbook: Pick<Logbook, 'keep' | 'recall'>;
+  readonly settings: SettingsKeeper;
+  readonly voices: LateVoices;
+}
+
+export function openSlateDesk({ logbook, settings, voices }: SlateWorld): SlateDesk {
+  const last = async (): Promise<readonly SlateReply[]> =>
+    (await logbook.recall(key, (value) => z.array(replyShape).parse(value))) ?? [];
+  return {
+    last,
+    async keep(reply) {
+      const others = (await last()).filter((one) => one.question !== reply.question);
+      const kept = [reply, ...others].slice(0, mostKept);
+      await logbook.keep(key, kept);
+      return kept;
+    },
+    async listen(report) {
+      const ear = (await voices.found).ear(settings.current());
+      if (!ear) {
+        report({ kind: 'deaf', sentence: 'Not listening. Type the question.' });
+        return async () => undefined;
+      }
+      return hearOne(ear, report);
+    },
+    async say(line) {
+      const { rate, volume, pitch } = settings.current();
+      await (await voices.found).mouth(settings.current()).say(line, { rate, volume, pitch });
+    },
+  };
+}
+
+/** What is said first ends it: the microphone is never left open on a screen that waits for nothing. */
+async function hearOne(
+  ear: Ear,
+  report: Parameters<SlateDesk['listen']>[0],
+): Promise<() => Promise<void>> {
+  let open = true;
+  const close = async () => {
+    if (!open) return;
+    open = false;
+    await ear.close();
+  };
+  const done = (text: string) => {
+    if (!open || text.trim() === '') return;
+    void close();
+    report({ kind: 'heard', text });
+  };
+  await ear.open((heard) => {
+    if (heard.kind === 'heard') done(heard.heard.text);
+    if (heard.kind === 'unclear') done(heard.text);
+    if (heard.kind === 'deaf' && open) {
+      void close();
+      report({ kind: 'deaf', sentence: heard.deafness.sentence });
+    }
+  });
+  ear.listenFor({ phrases: slatePhrases() });
+  return close;
+}

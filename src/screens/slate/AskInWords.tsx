@@ -1,0 +1,143 @@
+/** A question in words, typed or spoken, and its answer: large, the working under it, the source under that. */
+
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { type SlateReply, slateAnswer } from '../../bench/index.ts';
+import type { Card } from '../../flow/index.ts';
+import { addressOf } from '../route.ts';
+import type { AppWorld } from '../world.ts';
+
+interface AskInWordsProps {
+  readonly world: AppWorld;
+  readonly card: Card | undefined;
+}
+
+export function AskInWords({ world, card }: AskInWordsProps) {
+  const [text, setText] = useState('');
+  const [fault, setFault] = useState('');
+  const [last, setLast] = useState<readonly SlateReply[]>([]);
+  const [shown, setShown] = useState<SlateReply | null>(null);
+  useEffect(() => {
+    void world.slate.last().then(setLast);
+  }, [world]);
+  const ask = (question: string, aloud: boolean) => {
+    setText(question);
+    const answer = slateAnswer(question, card);
+    setShown(answer.ok ? answer.reply : null);
+    setFault(answer.ok ? '' : answer.fault);
+    if (aloud) void world.slate.say(answer.ok ? answer.reply.spoken : answer.fault);
+    if (answer.ok) void world.slate.keep(answer.reply).then(setLast);
+  };
+  const hearing = useHearing(world, (heard) => ask(heard, true), setFault);
+  return (
+    <section class="slate-ask" aria-label="Ask in words">
+      <form
+        class="field"
+        onSubmit={(event) => {
+          event.preventDefault();
+          ask(text, false);
+        }}
+      >
+        <label for="slate-words">Ask in words</label>
+        <input
+          id="slate-words"
+          value={text}
+          autocomplete="off"
+          placeholder="speed for thirty millimetres brass"
+          aria-describedby="slate-words-fault"
+          onInput={(event) => setText(event.currentTarget.value)}
+        />
+        <p class="slate-ask-ways">
+          <button type="submit" class="button">
+            Work it out
+          </button>
+          <button type="button" class="button" aria-pressed={hearing.open} onClick={hearing.toggle}>
+            {hearing.open ? 'Listening: say it' : 'Say it'}
+          </button>
+        </p>
+      </form>
+      <div aria-live="polite">
+        <p class="fault" id="slate-words-fault">
+          {fault}
+        </p>
+        {shown && <WordAnswer reply={shown} />}
+      </div>
+      <LastAnswers last={last} onAsk={(question) => ask(question, false)} />
+    </section>
+  );
+}
+
+/** The microphone is open for one question, and shut when the screen is left. */
+function useHearing(world: AppWorld, heard: (text: string) => void, deaf: (why: string) => void) {
+  const [open, setOpen] = useState(false);
+  const close = useRef<(() => Promise<void>) | null>(null);
+  const gone = useRef(false);
+  useEffect(
+    () => () => {
+      gone.current = true;
+      void close.current?.();
+    },
+    [],
+  );
+  const toggle = async () => {
+    if (open) {
+      setOpen(false);
+      await close.current?.();
+      return;
+    }
+    setOpen(true);
+    close.current = await world.slate.listen((report) => {
+      if (gone.current) return;
+      setOpen(false);
+      if (report.kind === 'heard') heard(report.text);
+      else deaf(report.sentence);
+    });
+    if (gone.current) await close.current();
+  };
+  return { open, toggle: () => void toggle() };
+}
+
+export function WordAnswer({ reply }: { readonly reply: SlateReply }) {
+  const { title, shown, ruledBy, working, formula, source, rule } = reply;
+  return (
+    <div class="answer-card">
+      <p class="answer-meaning">{title}</p>
+      <p class="answer-value">
+        <strong>{shown}</strong>
+      </p>
+      {ruledBy !== undefined && (
+        <p class="answer-ruled">{`${ruledBy.charAt(0).toUpperCase()}${ruledBy.slice(1)} rules.`}</p>
+      )}
+      <div class="answer-behind">
+        <p class="answer-working">{working}</p>
+        <p class="hint">Formula: {formula}</p>
+        <p class="hint">Source: {source}</p>
+      </div>
+      <a class="hint" href={addressOf({ at: 'slate', rule })}>
+        Change its numbers
+      </a>
+    </div>
+  );
+}
+
+interface LastAnswersProps {
+  readonly last: readonly SlateReply[];
+  readonly onAsk: (question: string) => void;
+}
+
+export function LastAnswers({ last, onAsk }: LastAnswersProps) {
+  if (last.length === 0) return null;
+  return (
+    <details class="slate-last">
+      <summary>Last answers</summary>
+      <ol>
+        {last.map(({ question, shown }) => (
+          <li key={question}>
+            <button type="button" class="button small" onClick={() => onAsk(question)}>
+              {question}: <strong>{shown}</strong>
+            </button>
+          </li>
+        ))}
+      </ol>
+    </details>
+  );
+}
