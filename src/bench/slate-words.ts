@@ -79,7 +79,7 @@ const letters: Readonly<Record<string, string>> = { em: 'm', aitch: 'h', gee: 'g
 /** "m ten by one point two five" as "M10x1.25"; "quarter twenty" as "1/4-20"; nothing when it is no thread. */
 export function pickThread(words: string): string | undefined {
   const spelt = words.replace(/\b(?:em|aitch|gee|kay)\b/g, (word) => letters[word] ?? word).trim();
-  const metric = /^m ?(.+?)(?: ?(?:x|by|times) ?(.+))?$/.exec(spelt);
+  const metric = /^m ?(.+?)(?:(?: (?:x|by|times) |(?<=\d) ?x ?(?=\d))(.+))?$/.exec(spelt);
   if (metric) {
     const [, size = '', pitch] = metric;
     const major = numberIn(size);
