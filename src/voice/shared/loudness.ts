@@ -30,3 +30,20 @@ export function loudFrames(decibels: readonly number[], limit: number): readonly
   const above = decibels.map((value) => value > limit);
   return above.map((_, i) => above.slice(Math.max(0, i - 2), i + 3).filter(Boolean).length >= 3);
 }
+
+/** A loud stretch shorter than this (frames) is a knock, unless there is nothing longer. */
+const KNOCK = 15;
+
+/** The loud frames without knocks, since no word need explain those. */
+export function withoutKnocks(loud: readonly boolean[]): readonly boolean[] {
+  const kept = loud.map((isLoud, i) => isLoud && stretchAt(loud, i) >= KNOCK);
+  return kept.some(Boolean) ? kept : loud;
+}
+
+function stretchAt(loud: readonly boolean[], at: number): number {
+  let first = at;
+  while (first > 0 && loud[first - 1]) first--;
+  let last = at;
+  while (loud[last + 1]) last++;
+  return last - first + 1;
+}

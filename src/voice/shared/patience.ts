@@ -7,9 +7,14 @@ export const QUIET_ENOUGH = 30;
 export const QUIET_UNSURE = 55;
 export const QUIET_LONG = 90;
 
+/** So many loud frames are worth waiting for; fewer were a knock, and the next word must not join it. */
+const WORTH_WAITING = 40;
+
 /** How long a quiet ends an utterance of which this was understood so far, in frames. */
-export function quietToEnd(text: string, words: ListenFor): number {
-  if (text === '') return QUIET_UNSURE;
+export function quietToEnd(text: string, words: ListenFor, loud: readonly boolean[]): number {
+  if (text === '') {
+    return loud.filter(Boolean).length < WORTH_WAITING ? QUIET_ENOUGH : QUIET_UNSURE;
+  }
   return mayGoOn(text, words) ? QUIET_LONG : QUIET_ENOUGH;
 }
 

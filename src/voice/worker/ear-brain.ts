@@ -115,7 +115,7 @@ export class EarBrain {
       return;
     }
     if (!this.early) this.early = this.find();
-    const wait = quietToEnd(this.early.text, this.words);
+    const wait = quietToEnd(this.early.text, this.words, this.early.loud);
     if (frames < wait) return;
     // Quiet that belonged to the utterance may have changed what fits.
     const finding = wait > QUIET_ENOUGH ? this.find() : this.early;

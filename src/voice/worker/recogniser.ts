@@ -2,6 +2,7 @@
 import { Channel } from '../shared/channel.ts';
 import { type BuiltGrammar, type Grammar, phoneLoop } from '../shared/grammar.ts';
 import { type Judged, judge } from '../shared/judge.ts';
+import { withoutKnocks } from '../shared/loudness.ts';
 import { bandLogs, meanOf } from '../shared/mel.ts';
 import { withFloor } from '../shared/noise-floor.ts';
 import { type Decoded, Decoder } from './decoder.ts';
@@ -25,7 +26,7 @@ const MOST_UNCOVERED = 0.42;
  * Margin at which confidence is one half. A single short word is the easiest to find in other talk;
  * numbers are read back anyway.
  */
-const ENOUGH = { word: 0, phrase: -0.15, number: 0.1 };
+const ENOUGH = { word: 0, phrase: -0.15, number: 0.35 };
 /** Margin over it that makes confidence nearly one. */
 const SURE_ABOVE = 1;
 /** Natural logarithm of how much likelier a reading inside its range is than one outside. */
@@ -33,6 +34,7 @@ const LIKELIER_INSIDE = 12;
 /** The model is laid anew when the room's noise has changed by so much in some band, on average. */
 const NOISE_CHANGED = 0.5;
 const SECONDS_OF_ROOM = 3;
+const FEWEST_LOUD = 12;
 /** The channel changes quickly at first; then the model is laid anew less often. */
 const LEARN_AFTER = [1, 2, 4, 8, 16];
 
@@ -69,7 +71,8 @@ export class Recogniser {
   /** Looks for words in an utterance. It may be called again with more of the same utterance. */
   find(samples: Int16Array, loud: readonly boolean[]): Finding {
     const sound = withFloor(samples);
-    if (!this.mean.isKnown) this.learnChannel(sound, loud);
+    if (isKnock(loud)) return { text: '', confidence: 0, samples, loud };
+    if (!this.mean.isKnown) this.lay(this.channelOf(sound, loud));
     const judged = this.weigh(sound, loud);
     const text = judged?.text ?? '';
     return { text, confidence: judged ? this.confidence(judged) : 0, samples, loud };
@@ -78,7 +81,7 @@ export class Recogniser {
   /** Call once at the end of an utterance that was understood: it tells how speech sounds here. */
   learn({ samples, loud }: Finding): void {
     this.utterances++;
-    this.learnChannel(withFloor(samples), loud);
+    this.mean.learn(loudBands(withFloor(samples), loud), this.noise);
     if (LEARN_AFTER.includes(this.utterances)) this.isStale = true;
   }
 
@@ -97,18 +100,21 @@ export class Recogniser {
     return this.seconds.length > 0 ? meanOf(this.seconds) : null;
   }
 
-  private learnChannel(samples: Int16Array, loud: readonly boolean[]): void {
-    const frames = bandLogs(samples).filter((_, i) => loud[i]);
-    this.mean.learn(frames, this.noise);
+  /** Before the first word was understood, each utterance is all there is to tell the channel by. */
+  private channelOf(samples: Int16Array, loud: readonly boolean[]): Channel {
+    const channel = new Channel();
+    channel.learn(loudBands(samples, loud), this.noise);
+    return channel;
   }
 
   private weigh(samples: Int16Array, loud: readonly boolean[]): Judged | null {
     if (!this.grammar) return null;
     const found = this.likelier(this.grammar, samples);
-    const coarse = judge(found.segments, [], loud);
+    const speech = withoutKnocks(loud);
+    const coarse = judge(found.segments, [], speech);
     if (!found.words || !coarse || coarse.uncovered > MOST_UNCOVERED) return null;
     const free = this.decode(FREE_PHONES, samples);
-    return judge(found.segments, free.segments, loud);
+    return judge(found.segments, free.segments, speech);
   }
 
   /** A number inside the range wins unless one outside explains the sound much better. */
@@ -133,15 +139,24 @@ export class Recogniser {
   }
 
   /** A new decoder whose model expects this room and this channel; takes about a tenth of a second. */
-  private lay(): Decoder {
+  private lay(channel = this.mean): Decoder {
     this.decoder?.dispose();
     this.laidFor = this.noise;
     this.isStale = false;
-    const room = { noise: this.laidFor, channel: this.mean.mean };
+    const room = { noise: this.laidFor, channel: channel.mean };
     placeModel(this.engine, modelForRoom(this.model, room));
     this.decoder = new Decoder(this.engine, {});
     return this.decoder;
   }
+}
+
+function loudBands(samples: Int16Array, loud: readonly boolean[]): readonly Float64Array[] {
+  return bandLogs(samples).filter((_, i) => loud[i]);
+}
+
+/** Too short for a word: the shortest of them last about a fifth of a second. */
+function isKnock(loud: readonly boolean[]): boolean {
+  return loud.filter(Boolean).length < FEWEST_LOUD;
 }
 
 function differs(noise: Float64Array | null, laidFor: Float64Array | null): boolean {
