@@ -149,12 +149,13 @@ class PlainWalk {
     }
   }
 
-  /** The first is kept for each claim and step: it is the nearest. */
+  /** For each claim and step the nearest is kept. */
   private complain(claim: string, node: Node, message: string, last?: FlowEvent): void {
     const { step } = positionOf(node.snapshot);
     const key = `${claim} ${step}`;
-    if (this.problems.has(key)) return;
     const events = [...pathTo(node), ...(last ? [last] : [])];
+    const old = this.problems.get(key)?.events;
+    if (old && old.length <= events.length) return;
     this.problems.set(key, {
       claim,
       step,
