@@ -2,7 +2,6 @@
 
 import { type Logbook, openLogbook, readingsCsv } from '../logbook/index.ts';
 import type { AppWorld } from '../screens/world.ts';
-import { beginInLogbook } from './begin.ts';
 import { type Cards, openCards } from './cards.ts';
 import { browserClock } from './clock.ts';
 import { openRunDesk, type RunDesk } from './run-desk.ts';
@@ -100,6 +99,7 @@ function records({ logbook, cards, news }: Rooms) {
       if (!entry || !card) {
         return { ok: false, faults: ['Choose a flow and a machine card first.'] };
       }
+      const { beginInLogbook } = await import('./begin.ts');
       return beginInLogbook(choice, entry, card, logbook, browserClock.now());
     },
     runs: () => logbook.list(),

@@ -2,7 +2,7 @@
 
 import type { Logbook } from '../logbook/index.ts';
 import type { CardEntry } from '../screens/world.ts';
-import { readCardEntry, shippedCards } from './texts.ts';
+import { cardEntry, readCardEntry, shippedCards } from './texts.ts';
 
 const cardKey = 'card/';
 
@@ -19,7 +19,7 @@ export async function openCards(logbook: Logbook): Promise<Cards> {
   return {
     all: () => [...own, ...shipped],
     async keep(text) {
-      const read = readCardEntry(text, true);
+      const read = await readCardEntry(text, true);
       if (!read.ok) return read.faults;
       if (shipped.some((card) => card.id === read.value.id)) {
         return [
@@ -37,10 +37,8 @@ export async function openCards(logbook: Logbook): Promise<Cards> {
   };
 }
 
+/** Each was read whole before it was kept; one that is damaged since is reported by the logbook and left out. */
 async function ownCards(logbook: Logbook): Promise<readonly CardEntry[]> {
-  const texts = await logbook.recallAll(cardKey, (value) => String(value));
-  return [...texts.values()].flatMap((text) => {
-    const read = readCardEntry(text, true);
-    return read.ok ? [read.value] : [];
-  });
+  const entries = await logbook.recallAll(cardKey, (value) => cardEntry(String(value), true));
+  return [...entries.values()];
 }

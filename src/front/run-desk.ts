@@ -8,8 +8,7 @@ import {
   type TabOwnership,
 } from '../logbook/index.ts';
 import type { Opened } from '../screens/world.ts';
-import { resumeKept } from './begin.ts';
-import { type LiveSession, openLiveRun } from './live-run.ts';
+import type { LiveSession, openLiveRun } from './live-run.ts';
 import { browserScreenLock } from './screen-lock.ts';
 import type { SettingsKeeper } from './settings.ts';
 import type { LateVoices } from './voices.ts';
@@ -77,6 +76,7 @@ class Desk implements RunDesk {
     if (!kept) return this.refused(runId, 'This run is not in the Logbook of this device.');
     if (kept.head.status !== 'open')
       return this.refused(runId, 'This run is over. It can be read in the Logbook.');
+    const { resumeKept } = await import('./begin.ts');
     const resumed = resumeKept(kept, clock.now());
     if (!resumed.ok) return this.refused(runId, resumed.fault);
     this.live = await this.begin(runId, resumed.step);
@@ -90,7 +90,7 @@ class Desk implements RunDesk {
     step: Parameters<typeof openLiveRun>[0],
   ): Promise<LiveSession> {
     const { logbook, clock, settings } = this.world;
-    const voices = await this.world.voices.found;
+    const [voices, liveRun] = await Promise.all([this.world.voices.found, import('./live-run.ts')]);
     const chosen = settings.current();
     const manner = () => {
       const { rate, volume, pitch } = settings.current();
@@ -104,7 +104,7 @@ class Desk implements RunDesk {
       mouth: voices.mouth(chosen),
       ear: voices.ear(chosen),
     };
-    return openLiveRun(step, session, async () => {
+    return liveRun.openLiveRun(step, session, async () => {
       this.live = null;
       this.tabs.release(runId);
       await this.screen.release();

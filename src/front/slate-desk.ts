@@ -1,7 +1,7 @@
 /** The Slate's devices: one question heard, one answer spoken, the last answers kept. */
 
 import { z } from 'zod';
-import { type SlateReply, slatePhrases } from '../bench/index.ts';
+import type { SlateReply } from '../bench/index.ts';
 import type { Ear } from '../bench/ports.ts';
 import type { Logbook } from '../logbook/index.ts';
 import type { SlateDesk } from '../screens/world.ts';
@@ -81,6 +81,7 @@ async function hearOne(
       report({ kind: 'deaf', sentence: heard.deafness.sentence });
     }
   });
+  const { slatePhrases } = await import('../bench/index.ts');
   ear.listenFor({ phrases: slatePhrases() });
   return close;
 }

@@ -1,7 +1,9 @@
 /// <reference types="vite/client" />
-/** The flows, machine kinds and machine cards that are shipped with the page, as their texts. */
+/**
+ * The flows, machine kinds and machine cards that are shipped with the page, as their texts. They were read and proved
+ * by the tests, so the Shelf takes only their heads, and the room that reads flows is fetched when one is begun.
+ */
 
-import { faultText, readCard, readFlow, readKind } from '../flow/index.ts';
 import type { CardEntry, ShelfEntry } from '../screens/world.ts';
 
 const flowTexts = raw(import.meta.glob('../../flows/*.json', { query: '?raw', eager: true }));
@@ -14,16 +16,22 @@ function raw(modules: Record<string, unknown>): readonly string[] {
   return Object.values(modules).map((module) => (module as { default: string }).default);
 }
 
-/** Shipped files were read and proved by the tests: a fault here is a mistake of ours. */
-function must<T>(read: { ok: true; value: T } | { ok: false; faults: readonly string[] }): T {
-  if (!read.ok) throw new Error(`A shipped file is broken: ${read.faults.join(' ')}`);
-  return read.value;
-}
+type CardHead = Pick<CardEntry, 'id' | 'title' | 'machineKind'>;
+type KindHead = { readonly id: string; readonly title: string; readonly cautions: string[] };
+type FlowHead = Pick<ShelfEntry, 'id' | 'title' | 'about' | 'machineKind' | 'revision'> & {
+  readonly steps: readonly unknown[];
+};
 
 export function shippedCards(): readonly CardEntry[] {
-  const cards = cardTexts.map((card) => must(readCardEntry(card, false)));
+  const cards = cardTexts.map((card) => cardEntry(card, false));
   // The file names put inch before metric; the metric card is the one most begin with.
   return cards.reverse();
+}
+
+/** A card's text that has been read before, as an entry. Throws when it is no JSON. */
+export function cardEntry(card: string, own: boolean): CardEntry {
+  const { id, title, machineKind } = JSON.parse(card) as CardHead;
+  return { id, title, machineKind, own, card };
 }
 
 export type CardReading =
@@ -31,7 +39,8 @@ export type CardReading =
   | { readonly ok: false; readonly faults: readonly string[] };
 
 /** A machine card's text as an entry, or its faults with line and column. */
-export function readCardEntry(card: string, own: boolean): CardReading {
+export async function readCardEntry(card: string, own: boolean): Promise<CardReading> {
+  const { faultText, readCard } = await import('../flow/index.ts');
   const read = readCard('card', card);
   if (!read.ok) return { ok: false, faults: read.faults.map(faultText) };
   const { id, title, machineKind } = read.value;
@@ -39,27 +48,18 @@ export function readCardEntry(card: string, own: boolean): CardReading {
 }
 
 export function shippedFlows(): readonly ShelfEntry[] {
-  const kinds = kindTexts.map((text) => {
-    const read = readKind('kind', text);
-    if (!read.ok) throw new Error(read.faults.map(faultText).join(' '));
-    return { kind: read.value, text };
-  });
-  const byId = new Map(kinds.map(({ kind }) => [kind.id, kind]));
-  return flowTexts.map((flow) => {
-    const read = readFlow('flow', flow, byId);
-    if (!read.ok) throw new Error(read.faults.map(faultText).join(' '));
-    const { file, kind } = read.flow;
-    return {
-      id: file.id,
-      title: file.title,
-      about: file.about,
-      machineKind: kind.id,
-      kindTitle: kind.title,
-      cautions: kind.cautions,
-      revision: file.revision,
-      steps: file.steps.length,
-      flow,
-      kind: kinds.find((one) => one.kind.id === kind.id)?.text ?? '',
-    };
+  const kinds = new Map(
+    kindTexts.map((text) => {
+      const head = JSON.parse(text) as KindHead;
+      return [head.id, { head, text }] as const;
+    }),
+  );
+  return flowTexts.flatMap((flow) => {
+    const { id, title, about, machineKind, revision, steps } = JSON.parse(flow) as FlowHead;
+    const kind = kinds.get(machineKind);
+    if (!kind) return [];
+    const { title: kindTitle, cautions } = kind.head;
+    const heads = { id, title, about, machineKind, kindTitle, cautions, revision };
+    return [{ ...heads, steps: steps.length, flow, kind: kind.text }];
   });
 }

@@ -1,7 +1,6 @@
 /** The whole of what is seen: the address chooses a screen. */
 
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { BenchScreen } from './bench/BenchScreen.tsx';
 import { Frame } from './frame/Frame.tsx';
 import { later } from './frame/later.tsx';
 import { useLook } from './frame/use-look.ts';
@@ -10,6 +9,7 @@ import { Shelf } from './shelf/Shelf.tsx';
 import { useChanges } from './use-changes.ts';
 import type { WorldProps } from './world.ts';
 
+const BenchScreen = later(async () => (await import('./bench/BenchScreen.tsx')).BenchScreen);
 const Begin = later(async () => (await import('./begin/Begin.tsx')).Begin);
 const Logbook = later(async () => (await import('./logbook/Logbook.tsx')).Logbook);
 const KeptRunScreen = later(

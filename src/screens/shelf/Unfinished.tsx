@@ -7,7 +7,6 @@ import { whenText } from '../logbook/when.ts';
 import { addressOf } from '../route.ts';
 import { useAwaited } from '../use-changes.ts';
 import type { AppWorld, WorldProps } from '../world.ts';
-import { placeOfRun } from './run-place.ts';
 
 /** More than these stand in the Logbook only. */
 const MOST_SHOWN = 3;
@@ -34,6 +33,8 @@ export function Unfinished({ world }: WorldProps) {
 
 async function openRuns(world: AppWorld): Promise<readonly OpenRun[]> {
   const heads = (await world.runs()).filter((head) => head.status === 'open').slice(0, MOST_SHOWN);
+  if (heads.length === 0) return [];
+  const { placeOfRun } = await import('./run-place.ts');
   const runs = await Promise.all(heads.map((head) => world.read(head.id)));
   return runs.flatMap((run) => (run ? [{ head: run.head, place: placeOfRun(run) }] : []));
 }
