@@ -21,6 +21,8 @@ export function loadDictionary(): Pronunciations {
 export interface LoadedEngine {
   readonly engine: Engine;
   readonly model: EngineParts['model'];
+  /** Another engine, for an ear that has used up the memory of this one. */
+  next(): Promise<Engine>;
 }
 
 /** A fresh engine; its memory is made for one ear. */
@@ -33,5 +35,6 @@ export async function loadEngine(): Promise<LoadedEngine> {
     MODEL_FILES.map((name) => [name, read(name)]),
   ) as EngineParts['model'];
   const wasm = new Uint8Array(readFileSync(join(folder, 'engine.wasm')));
-  return { engine: await startEngine({ start, wasm, model }, () => {}), model };
+  const next = () => startEngine({ start, wasm, model }, () => {});
+  return { engine: await next(), model, next };
 }

@@ -25,13 +25,13 @@ const AFTER_S = 1.2;
 
 /** Decodes the whole sound, as if it had come from the microphone. */
 export function hearSound(
-  { engine, model }: LoadedEngine,
+  { engine, model, next }: LoadedEngine,
   dictionary: Pronunciations,
   listenFor: ListenFor,
   sound: Sound,
 ): HeardSound {
   const told: FromEar[] = [];
-  const ear = new EarBrain(engine, model, dictionary, (message) => told.push(message));
+  const ear = new EarBrain(engine, model, dictionary, (message) => told.push(message), next);
   ear.listenFor(listenFor);
   const samples = padded(resampleSound(sound.samples, sound.rate, RATE));
   const since = performance.now();

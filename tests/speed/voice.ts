@@ -125,11 +125,17 @@ function throughGate({ mistakes }: Count): number {
 
 /** Talk, machines and a book being read to an ear that waits for a step's words. */
 async function falseAccepts(talk: readonly Int16Array[]): Promise<Figure> {
-  const { engine, model } = await loadEngine();
+  const { engine, model, next } = await loadEngine();
   const taken: string[] = [];
-  const ear = new EarBrain(engine, model, loadDictionary(), (message) => {
-    if (message.kind === 'heard') taken.push(message.text);
-  });
+  const ear = new EarBrain(
+    engine,
+    model,
+    loadDictionary(),
+    (message) => {
+      if (message.kind === 'heard') taken.push(message.text);
+    },
+    next,
+  );
   ear.listenFor(lists[0] ?? { phrases: [] });
   let seconds = 0;
   for (const [i, noise] of [...NOISES, 'babble' as const].entries()) {
@@ -153,11 +159,17 @@ async function falseAccepts(talk: readonly Int16Array[]): Promise<Figure> {
 
 /** Speed, memory, and the time from the end of speech to the answer, sound fed as it would arrive. */
 async function quickness(): Promise<readonly Figure[]> {
-  const { engine, model } = await loadEngine();
+  const { engine, model, next } = await loadEngine();
   let isHeard = false;
-  const ear = new EarBrain(engine, model, loadDictionary(), (message) => {
-    if (message.kind === 'heard') isHeard = true;
-  });
+  const ear = new EarBrain(
+    engine,
+    model,
+    loadDictionary(),
+    (message) => {
+      if (message.kind === 'heard') isHeard = true;
+    },
+    next,
+  );
   ear.listenFor(lists[0] ?? { phrases: [] });
   const waits: number[] = [];
   let spent = 0;

@@ -34,12 +34,12 @@ export class ShopEar {
   private readonly ear: EarBrain;
 
   private constructor(
-    { engine, model }: LoadedEngine,
+    { engine, model, next }: LoadedEngine,
     dictionary: Pronunciations,
     private readonly shop: Shop,
     private readonly talk: readonly Int16Array[],
   ) {
-    this.ear = new EarBrain(engine, model, dictionary, (message) => this.told.push(message));
+    this.ear = new EarBrain(engine, model, dictionary, (message) => this.told.push(message), next);
   }
 
   /** Each ear has an engine of its own: one engine's memory is made for one ear. */

@@ -44,9 +44,10 @@ export class EarBrain {
     model: EngineParts['model'],
     private readonly dictionary: Pronunciations,
     private readonly tell: (message: FromEar) => void,
+    nextEngine: () => Promise<Engine>,
     channel?: string,
   ) {
-    this.recogniser = new Recogniser(engine, model, channel);
+    this.recogniser = new Recogniser(engine, model, nextEngine, channel);
   }
 
   /** What counts from now on. Words without a pronunciation are told; the rest is listened for. */
@@ -114,20 +115,28 @@ export class EarBrain {
       this.early = null;
       return;
     }
-    if (!this.early) this.early = this.find();
+    if (!this.early) this.early = this.enrolling ? this.unheard() : this.find();
     const wait = quietToEnd(this.early.text, this.words, this.early.loud);
     if (frames < wait) return;
     // Quiet that belonged to the utterance may have changed what fits.
-    const finding = wait > QUIET_ENOUGH ? this.find() : this.early;
+    const again = wait > QUIET_ENOUGH && !this.enrolling;
+    const finding = again ? this.find() : this.early;
     this.endpointer.close();
     this.settle(finding);
   }
 
   private find(): Finding {
+    const { samples, loud } = this.unheard();
+    return this.recogniser.find(samples, loud);
+  }
+
+  /** The utterance so far, not yet looked at. */
+  private unheard(): Finding {
     const frames = this.kept.slice(this.begin);
     const samples = joinAll(frames.map((frame) => frame.samples));
     const decibels = frames.map((frame) => frame.decibels);
-    return this.recogniser.find(samples, loudFrames(decibels, this.endpointer.limit));
+    const loud = loudFrames(decibels, this.endpointer.limit);
+    return { text: '', confidence: 0, samples, loud };
   }
 
   private settle(finding: Finding): void {

@@ -27,9 +27,10 @@ async function start(addresses: EarAddresses, channel: string | undefined): Prom
       fetchParts(addresses),
       fetchBytes(addresses.dictionary),
     ]);
-    const engine = await startEngine(parts, () => {});
+    const nextEngine = () => startEngine(parts, () => {});
+    const engine = await nextEngine();
     const words = readDictionary(new TextDecoder().decode(dictionary));
-    const ready = new EarBrain(engine, parts.model, words, tell, channel);
+    const ready = new EarBrain(engine, parts.model, words, tell, nextEngine, channel);
     brain = ready;
     for (const message of waiting) take(ready, message);
     waiting = [];

@@ -35,6 +35,9 @@ const LIKELIER_INSIDE = 12;
 const NOISE_CHANGED = 0.5;
 const SECONDS_OF_ROOM = 3;
 const FEWEST_LOUD = 12;
+const DECODERS_AN_ENGINE = 8;
+/** Change of the first cosine, which is loudness: about four decibels. */
+const LOUDER = 5;
 /** The channel changes quickly at first; then the model is laid anew less often. */
 const LEARN_AFTER = [1, 2, 4, 8, 16];
 
@@ -48,10 +51,15 @@ export class Recogniser {
   private laidFor: Float64Array | null = null;
   private utterances = 0;
   private isStale = false;
+  private laidChannel: Channel | undefined;
+  private freshEngine: Engine | undefined;
+  private decoders = 0;
+  private isFetching = false;
 
   constructor(
-    private readonly engine: Engine,
+    private engine: Engine,
     private readonly model: EngineParts['model'],
+    private readonly nextEngine: () => Promise<Engine>,
     channel?: string,
   ) {
     this.mean = new Channel(channel);
@@ -72,7 +80,7 @@ export class Recogniser {
   find(samples: Int16Array, loud: readonly boolean[]): Finding {
     const sound = withFloor(samples);
     if (isKnock(loud)) return { text: '', confidence: 0, samples, loud };
-    if (!this.mean.isKnown) this.lay(this.channelOf(sound, loud));
+    if (!this.mean.isKnown) this.guessChannel(sound, loud);
     const judged = this.weigh(sound, loud);
     const text = judged?.text ?? '';
     return { text, confidence: judged ? this.confidence(judged) : 0, samples, loud };
@@ -101,10 +109,11 @@ export class Recogniser {
   }
 
   /** Before the first word was understood, each utterance is all there is to tell the channel by. */
-  private channelOf(samples: Int16Array, loud: readonly boolean[]): Channel {
+  private guessChannel(samples: Int16Array, loud: readonly boolean[]): void {
     const channel = new Channel();
     channel.learn(loudBands(samples, loud), this.noise);
-    return channel;
+    const louder = Math.abs((channel.mean[0] ?? 0) - (this.laidChannel?.mean[0] ?? 0));
+    if (!this.decoder || louder > LOUDER) this.lay(channel);
   }
 
   private weigh(samples: Int16Array, loud: readonly boolean[]): Judged | null {
@@ -141,12 +150,33 @@ export class Recogniser {
   /** A new decoder whose model expects this room and this channel; takes about a tenth of a second. */
   private lay(channel = this.mean): Decoder {
     this.decoder?.dispose();
+    this.changeEngine();
     this.laidFor = this.noise;
+    this.laidChannel = channel;
     this.isStale = false;
     const room = { noise: this.laidFor, channel: channel.mean };
     placeModel(this.engine, modelForRoom(this.model, room));
     this.decoder = new Decoder(this.engine, {});
     return this.decoder;
+  }
+
+  /** Each decoder leaves some of the engine's memory unfreed, so a fresh engine is fetched in time. */
+  private changeEngine(): void {
+    if (this.freshEngine) {
+      this.engine = this.freshEngine;
+      this.freshEngine = undefined;
+      this.decoders = 0;
+    }
+    this.decoders++;
+    if (this.decoders < DECODERS_AN_ENGINE || this.isFetching) return;
+    this.isFetching = true;
+    const done = () => {
+      this.isFetching = false;
+    };
+    this.nextEngine().then((engine) => {
+      this.freshEngine = engine;
+      done();
+    }, done);
   }
 }
 
