@@ -2,6 +2,7 @@
 
 import { type Card, type Flow, faultText } from '../flow/index.ts';
 import { readFlowAt, shippedCards, shippedFlows, shippedKinds } from './flow-files.ts';
+import { scoreMutants, tellScore } from './prove-mutants.ts';
 import { replayFlow } from './prove-replay.ts';
 import { proveFlow } from './prove-report.ts';
 import { tellReport } from './prove-told.ts';
@@ -28,12 +29,19 @@ function judge(path: string, flow: Flow, words: ProveWords): void {
   const [first] = cards;
   if (!first) refuse(`${path}: there is no card "${words.card ?? ''}" for a ${flow.kind.id}.`);
   else if (words.replay !== undefined) replay(flow, first, words.replay);
+  else if (words.mutants) score(flow, first, words.json);
   else {
     const report = proveFlow(path, flow, cards);
     const told = words.json || !process.stdout.isTTY ? JSON.stringify(report) : tellReport(report);
     say(told);
     if (!report.ok) fail(1);
   }
+}
+
+function score(flow: Flow, card: Card, json: boolean): void {
+  const told = scoreMutants(flow, card);
+  say(json || !process.stdout.isTTY ? JSON.stringify(told) : tellScore(told));
+  if (!told.ok) fail(1);
 }
 
 function replay(flow: Flow, card: Card, line: string): void {

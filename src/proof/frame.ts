@@ -58,6 +58,11 @@ export class Frame implements Names {
     return this.plan.step;
   }
 
+  /** True when the chart can look at no reading from here: facts and the speed are all there is. */
+  get plain(): boolean {
+    return this.near.length === 0;
+  }
+
   /** Variables that stand open in a run: facts, the speed, and what is near. */
   open(): readonly Variable[] {
     this.opened ??= this.findOpen();

@@ -4,9 +4,12 @@
  */
 
 export { type Claim, claimNamed, claimsOf, formatClaims } from './claims.ts';
+export { type Fate, type JudgedMutant, judgeMutants } from './judge-mutants.ts';
 export { Memory } from './memory.ts';
+export { type Mutant, type MutantKind, mutantsOf } from './mutants.ts';
 export type { Problem, Proof, Verdict, Walked, Watch } from './proof.ts';
 export { type ProveOptions, prove } from './prove.ts';
+export { type ProofJob, proveJob } from './prove-job.ts';
 export {
   playBack,
   type ReplayResult,

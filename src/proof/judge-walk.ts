@@ -1,10 +1,10 @@
 /** Asks every claim of a finished walk: of each place, of each move, and of the whole. */
 
-import type { FlowEvent } from '../flow/index.ts';
-import { endStep } from '../flow/index.ts';
+import { endStep, type FlowEvent, type Step } from '../flow/index.ts';
 import { judgeLoops, judgeReach, type Way } from './judge-graph.ts';
 import { questionsAt } from './judge-state.ts';
 import { textQuestions } from './judge-texts.ts';
+import type { PlaceTrees } from './memory.ts';
 import { noRows, type ValueSet } from './value-sets.ts';
 import { type Arrow, goes, type Place, type Walk } from './walk.ts';
 
@@ -22,6 +22,7 @@ export interface Finding {
 }
 
 export function judgeWalk(walk: Walk): readonly Finding[] {
+  const clean: Clean = new Map();
   const findings: Finding[] = [];
   const arrows = new Map<Place, Arrow[]>();
   for (const place of walk.places.values()) {
@@ -38,31 +39,52 @@ export function judgeWalk(walk: Walk): readonly Finding[] {
         at: { place: from, rows, event },
       });
     }
-    if (place.settled) askPlace(walk, place, findings);
+    if (place.settled) askPlace(walk, place, findings, clean);
   }
   judgeWhole(walk, arrows, findings);
   return oneEach(findings);
 }
 
-function askPlace(walk: Walk, place: Place, findings: Finding[]): void {
-  const { job } = walk;
+/** By shape and place, the rows that nothing was found in: the next step of that shape need not be asked again. */
+type Clean = Map<PlaceTrees, Set<ValueSet>>;
+
+function askPlace(walk: Walk, place: Place, findings: Finding[], clean: Clean): void {
+  const known = clean.get(place.trees) ?? new Set<ValueSet>();
+  clean.set(place.trees, known);
+  const plain = place.frame?.plain ?? false;
+  const before = findings.length;
+  if (!plain || !known.has(place.rows)) askOfShape(walk, place, findings);
+  if (plain && findings.length === before) known.add(place.rows);
+  if (place.frame && hasValues(place.frame.step)) askTexts(walk, place, findings);
+}
+
+/** Only sentences with a value in them, and figures, can lack one. */
+function hasValues(step: Step): boolean {
+  const { say, why, cautions, remedies, figures } = step;
+  const texts = [say, why ?? '', ...cautions, ...Object.values(remedies)];
+  const numbers = 'speed' in step || 'lower' in step || figures.length > 0;
+  return numbers || texts.some((text) => text.includes('{'));
+}
+
+function askOfShape(walk: Walk, place: Place, findings: Finding[]): void {
   const at = walk.snapshotAt(place);
-  const found = (claim: string) => (rows: ValueSet) => {
-    findings.push({
-      claim,
-      step: place.step,
-      at: { place, rows, event: null },
-    });
-  };
-  questionsAt(job, at).forEach(({ claim, ask }, index) => {
+  questionsAt(walk.job, at).forEach(({ claim, ask }, index) => {
     const tree = place.frame ? (place.trees.questions.get(index) ?? {}) : {};
     place.trees.questions.set(index, tree);
-    walk.ask(place, tree, place.rows, (snapshot) => ask(snapshot) !== undefined, found(claim));
+    const found = (rows: ValueSet) => {
+      findings.push({ claim, step: place.step, at: { place, rows, event: null } });
+    };
+    walk.ask(place, tree, place.rows, (snapshot) => ask(snapshot) !== undefined, found);
   });
-  if (!place.frame) return;
-  // Sentences are no part of a step's shape: what was seen of them is not shared.
-  for (const { claim, ask } of textQuestions(job, at)) {
-    walk.ask(place, {}, place.rows, (snapshot) => ask(snapshot) !== undefined, found(claim));
+}
+
+/** Sentences are no part of a step's shape: what was seen of them is not shared. */
+function askTexts(walk: Walk, place: Place, findings: Finding[]): void {
+  for (const { claim, ask } of textQuestions(walk.job, walk.snapshotAt(place))) {
+    const found = (rows: ValueSet) => {
+      findings.push({ claim, step: place.step, at: { place, rows, event: null } });
+    };
+    walk.ask(place, {}, place.rows, (snapshot) => ask(snapshot) !== undefined, found);
   }
 }
 
@@ -153,7 +175,16 @@ function backwards(
   };
   for (let changed = true; changed; ) {
     changed = false;
-    for (const [place] of places) while (improve(place)) changed = true;
+    for (const [place] of places) {
+      // A word leads to a place that then settles: both are improved together, round after round.
+      for (let better = true; better; ) {
+        better = improve(place);
+        for (const { to } of counting.get(place) ?? []) {
+          if (to !== place && to.step === place.step && !to.settled && improve(to)) better = true;
+        }
+        changed ||= better;
+      }
+    }
   }
   return good;
 }

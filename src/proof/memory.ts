@@ -35,6 +35,11 @@ export class Memory {
   private readonly jobs = new WeakMap<Job, { kind: number; numbers: number }>();
   private readonly files = new WeakMap<object, number>();
 
+  /** Called before a walk begins, never in the middle of one. */
+  trim(): void {
+    if (this.shapes.size >= mostShapes) this.shapes.clear();
+  }
+
   /** Equal outcomes as one object. */
   oneMove(move: Move): Move {
     const key = JSON.stringify(move);
@@ -56,7 +61,6 @@ export class Memory {
   trees(shape: string, place: string): PlaceTrees {
     const places = this.shapes.get(shape) ?? new Map<string, PlaceTrees>();
     if (!this.shapes.has(shape)) {
-      if (this.shapes.size >= mostShapes) this.shapes.clear();
       this.shapes.set(shape, places);
     }
     const old = places.get(place);

@@ -27,6 +27,7 @@ export class ValueSets {
   private readonly known = new Map<string, ValueSet>();
   /** By level, nodes of two children: most facts are so or not so. */
   private readonly pairs: Map<number, ValueSet>[] = [];
+  private readonly comings = new Map<string, ValueSet>();
   private readonly unions = new Recent();
   private readonly differences = new Recent();
   private readonly parts: Map<ValueSet, ValueSet>[] = [];
@@ -197,6 +198,15 @@ export class ValueSets {
 
   /** The rows of `from` that are in `into` once `row` is put in. `row` is by rising level. */
   comingInto(from: ValueSet, into: ValueSet, row: Row): ValueSet {
+    const key = `${from} ${into} ${row.join()}`;
+    const old = this.comings.get(key);
+    if (old !== undefined) return old;
+    const made = this.findComing(from, into, row);
+    this.comings.set(key, made);
+    return made;
+  }
+
+  private findComing(from: ValueSet, into: ValueSet, row: Row): ValueSet {
     const known = new Map<number, ValueSet>();
     const come = (a: ValueSet, b: ValueSet, at: number): ValueSet => {
       if (a === noRows || b === noRows) return noRows;
@@ -266,7 +276,7 @@ function at<K, V>(maps: Map<K, V>[], index: number): Map<K, V> {
 
 /** The last answers for two sets: each pair has one place, and a new pair takes it over. */
 class Recent {
-  private readonly size = 1 << 18;
+  private readonly size = 1 << 15;
   private readonly pairs = new Int32Array(this.size * 3).fill(-1);
 
   get(a: number, b: number): number {

@@ -77,6 +77,8 @@ export interface Arrow {
   readonly puts: Row;
 }
 
+type Parted = readonly [move: Move, rows: ValueSet];
+
 /** Thrown when the walk was stopped from outside. */
 export class Cancelled extends Error {}
 
@@ -111,6 +113,7 @@ export class Walk {
     private readonly limits: WalkLimits = { nodes: 1_000_000 },
     private readonly watch: Watch = {},
   ) {
+    memory.trim();
     this.asked = askedStates(job);
     this.variables = new Variables(job, this.asked);
     this.live = new Live(job, this.variables);
@@ -259,21 +262,44 @@ export class Walk {
     const { frame } = place;
     if (!frame) return;
     const key = event ? keyOf(event) : settles;
+    for (const [move, some] of this.parted(place, frame, key, event, rows)) {
+      const to = move.to ? this.target(frame, move.to, event === null) : place;
+      visit({ from: place, event, rows: some, move, to, puts: this.putsOf(frame, move, to) });
+    }
+  }
+
+  /** Rows by what the event does with them. Steps of one shape that look at no readings part the same rows alike. */
+  private parted(
+    place: Place,
+    frame: Frame,
+    key: string,
+    event: FlowEvent | null,
+    rows: ValueSet,
+  ): readonly Parted[] {
+    const known = frame.plain ? this.partedBy(place.trees, key) : undefined;
+    const old = known?.get(rows);
+    if (old) return old;
+    const parts: Parted[] = [];
     visitGroups(this.groups(place, frame, key, event), rows, {
       sets: this.sets,
       dull: isDull,
-      visit: (move, some) => {
-        const to = move.to ? this.target(frame, move.to, event === null) : place;
-        visit({
-          from: place,
-          event,
-          rows: some,
-          move,
-          to,
-          puts: this.putsOf(frame, move, to),
-        });
-      },
+      visit: (move, some) => parts.push([move, some]),
     });
+    known?.set(rows, parts);
+    return parts;
+  }
+
+  private readonly knownParts = new Map<
+    PlaceTrees,
+    Map<string, Map<ValueSet, readonly Parted[]>>
+  >();
+
+  private partedBy(trees: PlaceTrees, key: string): Map<ValueSet, readonly Parted[]> {
+    const byKey = this.knownParts.get(trees) ?? new Map<string, Map<ValueSet, readonly Parted[]>>();
+    this.knownParts.set(trees, byKey);
+    const byRows = byKey.get(key) ?? new Map<ValueSet, readonly Parted[]>();
+    byKey.set(key, byRows);
+    return byRows;
   }
 
   /** What the event does for all rows of the place; looked at again when a value comes that was not there before. */
