@@ -35,7 +35,8 @@ const LIKELIER_INSIDE = 12;
 const NOISE_CHANGED = 0.5;
 const SECONDS_OF_ROOM = 3;
 const FEWEST_LOUD = 12;
-const DECODERS_AN_ENGINE = 8;
+const DECODERS_AN_ENGINE = 5;
+const MOST_DECODERS = 8;
 /** Change of the first cosine, which is loudness: about four decibels. */
 const LOUDER = 5;
 /** The channel changes quickly at first; then the model is laid anew less often. */
@@ -149,6 +150,9 @@ export class Recogniser {
 
   /** A new decoder whose model expects this room and this channel; takes about a tenth of a second. */
   private lay(channel = this.mean): Decoder {
+    // Without a fresh engine the old decoder must do: an engine out of memory stops for good.
+    const isUsedUp = this.decoders >= MOST_DECODERS && !this.freshEngine;
+    if (this.decoder && isUsedUp) return this.decoder;
     this.decoder?.dispose();
     this.changeEngine();
     this.laidFor = this.noise;
