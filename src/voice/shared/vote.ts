@@ -19,7 +19,8 @@ const FEWEST = 2;
 
 /**
  * `heard` is the recogniser's verdict, `ranked` the phrases in force that have patterns, nearest
- * first. Agreement lifts, contradiction refuses; patterns alone carry a word only when very clear.
+ * first. Agreement lifts, contradiction refuses; patterns alone never carry a word: in hammering they
+ * took a knock for a gate's word.
  */
 export function vote(heard: Verdict, ranked: readonly Ranked[]): Verdict {
   const [first, second] = ranked;
@@ -31,7 +32,6 @@ export function vote(heard: Verdict, ranked: readonly Ranked[]): Verdict {
   const known = ranked.some((entry) => entry.phrase === heard.text);
   if (known && ratio < LIKELY)
     return { text: heard.text, confidence: Math.min(heard.confidence, 0.4) };
-  if (heard.text === '' && ratio < CLEAR) return { text: first.phrase, confidence: 0.6 };
   return heard;
 }
 

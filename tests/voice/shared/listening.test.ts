@@ -118,6 +118,9 @@ describe('the voice patterns of one person', () => {
   it('refuse a word they contradict', () => {
     expect(vote(heard, ranked('stop', 0.8)).confidence).toBeLessThan(0.5);
   });
+  it('never carry a word that the recogniser did not find', () => {
+    expect(vote({ text: '', confidence: 0 }, ranked('next', 0.3)).text).toBe('');
+  });
   it('say nothing when they are undecided', () => {
     expect(vote(heard, ranked('stop', 0.98))).toEqual(heard);
   });
