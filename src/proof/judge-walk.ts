@@ -173,18 +173,21 @@ function backwards(
     }
     return now !== before;
   };
+  // Step by step from the last one, each until nothing more comes: a step waits for what follows it.
+  const bySteps = new Map<string, Place[]>();
+  for (const [place] of places)
+    bySteps.set(place.step, [...(bySteps.get(place.step) ?? []), place]);
+  const settle = (list: readonly Place[]): boolean => {
+    let any = false;
+    for (let better = true; better; any ||= better) {
+      better = false;
+      for (const place of list) if (improve(place)) better = true;
+    }
+    return any;
+  };
   for (let changed = true; changed; ) {
     changed = false;
-    for (const [place] of places) {
-      // A word leads to a place that then settles: both are improved together, round after round.
-      for (let better = true; better; ) {
-        better = improve(place);
-        for (const { to } of counting.get(place) ?? []) {
-          if (to !== place && to.step === place.step && !to.settled && improve(to)) better = true;
-        }
-        changed ||= better;
-      }
-    }
+    for (const list of bySteps.values()) if (settle(list)) changed = true;
   }
   return good;
 }

@@ -15,6 +15,7 @@ import { eventsAt } from '../../src/proof/alphabet.ts';
 import { identityOf } from '../../src/proof/identity.ts';
 import { Memory, prove } from '../../src/proof/index.ts';
 import { bigFlow } from '../proof/big-flow.ts';
+import { jobOf as tinyJobOf } from '../proof/both-walks.ts';
 import type { Figure } from './figure.ts';
 
 export function proofFigures(): readonly Figure[] {
@@ -47,7 +48,7 @@ export function proofFigures(): readonly Figure[] {
     },
     {
       name: 'proof: times faster than an adjacency map',
-      value: againstGraph(kinds, card),
+      value: againstGraph(),
       unit: 'times',
     },
     { name: 'proof: memory', value: process.memoryUsage().rss / 1e6, unit: 'MB', target: 300 },
@@ -80,21 +81,42 @@ function provedIn(job: Job): number {
   });
 }
 
-/** One title is changed each time, as an author does; the memory of the proof before is kept. */
+/** One step is changed each time, as an author does; the memory of the proof before is kept. */
 function afterEdits(kinds: ReadonlyMap<string, MachineKind>, card: Card): number {
   const memory = new Memory();
   const times = Array.from({ length: 20 }, (_, edit) => {
     const value = bigFlow(60) as { steps: Record<string, unknown>[] };
-    const steps = value.steps.map((step, at) => (at === edit ? { ...step, hands: true } : step));
+    const steps = value.steps.map((step, at) => (at === edit ? edited(step) : step));
     return timed(() => prove(jobOf({ ...value, steps }, kinds, card), { memory }));
   });
   return times.slice(1).sort((a, b) => a - b)[18] ?? 0;
 }
 
-/** Two steps of a lathe flow: as far as the graph library comes in seconds. Same machine, events and identity. */
-function againstGraph(kinds: ReadonlyMap<string, MachineKind>, card: Card): number {
-  const value = bigFlow(10) as { steps: unknown[] };
-  const job = jobOf({ ...value, steps: value.steps.slice(0, 2) }, kinds, card);
+function edited(step: Record<string, unknown>): Record<string, unknown> {
+  return step.kind === 'cut'
+    ? { ...step, speed: { is: 755, unit: 'rpm' } }
+    : { ...step, hands: true };
+}
+
+/** A machine of four facts: with a lathe's thirteen the graph library does not finish. Same machine, events, identity. */
+function againstGraph(): number {
+  const good = { motor: 'off', tool: 'clear', guard: 'closed' };
+  const base = (id: string) => ({ id, title: id, say: 'Do it.', needs: { motor: 'off' } });
+  const cut = (id: string) => ({
+    ...base(id),
+    kind: 'cut',
+    needs: good,
+    speed: { is: 100, unit: 'rpm' },
+  });
+  const steps = [
+    { ...base('begin'), kind: 'check', needs: {}, facts: { motor: 'off' } },
+    { ...base('mount'), kind: 'do', hands: true, ends: { tool: 'clear' } },
+    cut('face'),
+    cut('turn'),
+    { ...base('leave'), kind: 'tell' },
+  ];
+  const job = tinyJobOf({ ...(bigFlow(10) as object), gates: {}, steps });
+  if (!job) throw new Error('The tiny flow cannot be read.');
   const walkGraph = getAdjacencyMap as unknown as (logic: unknown, options: object) => unknown;
   const graph = timed(() =>
     walkGraph(job.machine, {
