@@ -84,9 +84,9 @@ const kindRows: readonly Row[] = [
   ],
   [
     'a short word that is the whole word of another fact',
-    one('"also": ["stopped"]', '"also": [»"guard closed"]'),
+    one('"also": ["clamped"]', '"also": [»"guard closed"]'),
     [
-      '$.facts[3].states[0].also[0] — "guard closed" is already said by "guard" for "closed". Choose other words for "spindle" for "stopped", so that one answer means one thing.',
+      '$.facts[4].states[0].also[0] — "guard closed" is already said by "guard" for "closed". Choose other words for "work" for "clamped", so that one answer means one thing.',
     ],
   ],
   [
