@@ -5,7 +5,6 @@ import {
   type Claim,
   claimNamed,
   claimsOf,
-  Memory,
   type Problem,
   type Proof,
   prove,
@@ -51,8 +50,7 @@ export interface ProveReport {
 /** `path` is the flow's file as it was given, for the line to paste. */
 export function proveFlow(path: string, flow: Flow, cards: readonly Card[]): ProveReport {
   const begun = performance.now();
-  const memory = new Memory();
-  const outcomes = cards.map((card) => proveWith(path, flow, card, memory));
+  const outcomes = cards.map((card) => proveWith(path, flow, card));
   const proofs = outcomes.flatMap(({ proof }) => (proof ? [proof] : []));
   const worst = worstOf(proofs);
   const problems = outcomes.flatMap((outcome) => outcome.problems);
@@ -92,11 +90,11 @@ function claimsFrom(outcomes: readonly Outcome[]): readonly Claim[] {
   return job ? claimsOf(job) : [];
 }
 
-function proveWith(path: string, flow: Flow, card: Card, memory: Memory): Outcome {
+function proveWith(path: string, flow: Flow, card: Card): Outcome {
   const compiled = compileJob(flow, card);
   if (!compiled.ok) return { problems: [jobProblem(card, compiled.faults)] };
   const { job } = compiled;
-  const proof = prove(job, { memory });
+  const proof = prove(job);
   return {
     job,
     proof,

@@ -9,7 +9,6 @@ import {
   readFlowValue,
   resolveFlow,
 } from '../flow/index.ts';
-import { Memory } from './memory.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
 import { prove } from './prove.ts';
 
@@ -33,19 +32,18 @@ export function judgeMutants(
   card: Card,
   choose: (mutant: Mutant) => boolean = () => true,
 ): readonly JudgedMutant[] {
-  const memory = new Memory();
   return mutantsOf(flow.file)
     .filter(choose)
-    .map((mutant) => judgeMutant(mutant, flow.kind, card, memory));
+    .map((mutant) => judgeMutant(mutant, flow.kind, card));
 }
 
-function judgeMutant(mutant: Mutant, kind: MachineKind, card: Card, memory: Memory): JudgedMutant {
+function judgeMutant(mutant: Mutant, kind: MachineKind, card: Card): JudgedMutant {
   const value: unknown = JSON.parse(JSON.stringify(mutant.file));
   const read = resolveFlow(readFlowValue('mutant', value), new Map([[kind.id, kind]]));
   if (!read.ok) return { mutant, fate: 'refused', why: read.faults[0]?.message ?? '' };
   const compiled = compileJob(read.flow, card);
   if (!compiled.ok) return { mutant, fate: 'refused', why: compiled.faults[0] ?? '' };
-  const proof = prove(compiled.job, { memory, paths: false });
+  const proof = prove(compiled.job, { paths: false });
   const [first] = proof.problems;
   if (first) return { mutant, fate: 'broken', why: `${first.claim} at step "${first.step}"` };
   if (proof.verdict !== 'proved')

@@ -1,4 +1,8 @@
-/** What was seen of step shapes: kept from proof to proof, so that after an edit only the edited step is watched anew. */
+/**
+ * What was seen of step shapes: shared by the steps of one proof. It may be kept from proof to proof for a quick first
+ * answer after an edit; a verdict that somebody runs by is taken with a new one, since once, among thousands of random
+ * flows, a kept memory gave a verdict that a new one did not.
+ */
 
 import type { Job } from '../flow/index.ts';
 import type { Tree } from './tree.ts';
