@@ -1,12 +1,12 @@
 /** The said list with the turn of talk laid over it: while a number is read back, its answers come first. */
 
-import { type SaidItem, type SaidList, saidList, speedWorking } from '../flow/index.ts';
+import { answers, type SaidItem, type SaidList, saidList, speedWorking } from '../flow/index.ts';
 import type { ListenFor } from './ports.ts';
 import type { RunState } from './run-state.ts';
 import { answerState } from './talk-chart.ts';
 
 /** Answers of the talk itself; they are no events of the flow. */
-export type TalkAnswer = 'correct' | 'keep' | 'wrong';
+export type TalkAnswer = keyof typeof answers;
 
 export interface BenchItem extends Omit<SaidItem, 'kind'> {
   readonly kind: SaidItem['kind'] | 'answer';
@@ -20,11 +20,12 @@ export interface BenchList {
   readonly running?: boolean;
 }
 
-const correct = answer('correct', ['correct', 'yes correct']);
-const keep = answer('keep', ['keep', 'keep it']);
-const wrong = answer('wrong', ['wrong', 'no wrong']);
+const correct = answer('correct');
+const keep = answer('keep');
+const wrong = answer('wrong');
 
-function answer(name: TalkAnswer, phrases: readonly string[]): BenchItem {
+function answer(name: TalkAnswer): BenchItem {
+  const phrases = answers[name];
   return { id: `answer:${name}`, kind: 'answer', phrases, strict: true, answer: name };
 }
 

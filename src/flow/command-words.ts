@@ -22,12 +22,20 @@ export const moves = {
   stop: ['stop', 'stop stop'],
 } as const;
 
-/** Answers to a number that was read back, and words too bare to answer anything. */
-const answers = ['correct', 'yes correct', 'keep', 'keep it', 'wrong', 'no wrong', 'yes', 'no'];
+/** Answers to a number that was read back; "wrong" also takes the last word back. */
+export const answers = {
+  correct: ['correct', 'yes correct'],
+  keep: ['keep', 'keep it'],
+  wrong: ['wrong', 'no wrong'],
+} as const;
+
+/** Too bare to answer anything. */
+const bareWords = ['yes', 'no'];
 
 /** Words that no fact, choice or walk may use for itself. */
 export const commandWords: ReadonlySet<string> = new Set([
   ...Object.values(asks).flat(),
   ...Object.values(moves).flat(),
-  ...answers,
+  ...Object.values(answers).flat(),
+  ...bareWords,
 ]);

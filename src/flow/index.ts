@@ -7,7 +7,7 @@ export { type Adjusted, type Adjustment, adjustJob, speedWorking } from './adjus
 export { askedFacts, type FactAnswer, reportable } from './asked.ts';
 export { type Card, cardFields, readCard } from './card.ts';
 export { type CardFile, cardShape } from './card-shape.ts';
-export { type Ask, asks } from './command-words.ts';
+export { type Ask, answers, asks } from './command-words.ts';
 export { compileJob, type FlowMachine, type Job, type JobResult } from './compile.ts';
 export { type Condition, conditionShape } from './condition-shape.ts';
 export { formatOf, type Shown, shownAs } from './display.ts';
