@@ -96,13 +96,45 @@ export interface RunHead {
   readonly flowVersion: number;
   /** Key of the kept flow, kind and card texts: a hash of their content. */
   readonly sourceKey: string;
+  /** The name as it was then. */
   readonly operator: string;
+  /** In the list of operators of this device; runs from before there was one have none. */
+  readonly operatorId?: string;
+  /** How much is told; the gates are the same at every pace. */
+  readonly pace?: Pace;
+  /** One piece of several. The first of a batch has none: its own id names the batch. */
+  readonly batch?: PieceOfBatch;
   readonly startedAt: number;
   readonly endedAt?: number;
   readonly status: 'open' | 'finished' | 'given-up';
   /** The job's numbers as given: input id → value in base unit, or the chosen word. */
   readonly inputs: Readonly<Record<string, number | string>>;
   readonly cardId: string;
+  /** What came of it, counted when it ended, so that lists need not read the entries. */
+  readonly tally?: RunTally;
+}
+
+export type Pace = 'first-time' | 'familiar' | 'own-pace';
+
+export interface PieceOfBatch {
+  /** The id of the run that made the first piece. */
+  readonly id: string;
+  /** 2, 3, 4 … */
+  readonly piece: number;
+}
+
+/** A run in counts. */
+export interface RunTally {
+  /** Words that were not understood. */
+  readonly unclear: number;
+  /** Words refused, at a gate above all. */
+  readonly refused: number;
+  readonly within: number;
+  readonly rework: number;
+  readonly lost: number;
+  readonly notes: number;
+  /** Names of those who released a step. */
+  readonly releases: readonly string[];
 }
 
 /** The texts a run was started from, so that it can be replayed when the shipped files have changed. */

@@ -1,11 +1,22 @@
 /** The rows of the logbook, parsed on the way in and on the way out. */
 
 import { z } from 'zod';
-import type { KeptReading, RunEntry, RunHead, RunSource } from '../bench/ports.ts';
+import type { KeptReading, RunEntry, RunHead, RunSource, RunTally } from '../bench/ports.ts';
 import { LogbookFault } from './fault.ts';
 
 const id = z.string().min(1).max(200);
 const time = z.number().nonnegative();
+const count = z.number().int().nonnegative();
+
+const runTally: z.ZodType<RunTally> = z.strictObject({
+  unclear: count,
+  refused: count,
+  within: count,
+  rework: count,
+  lost: count,
+  notes: count,
+  releases: z.array(z.string()).readonly(),
+});
 
 export const runHead: z.ZodType<RunHead> = z.strictObject({
   id,
@@ -14,11 +25,15 @@ export const runHead: z.ZodType<RunHead> = z.strictObject({
   flowVersion: z.number().int().nonnegative(),
   sourceKey: id,
   operator: z.string(),
+  operatorId: id.exactOptional(),
+  pace: z.enum(['first-time', 'familiar', 'own-pace']).exactOptional(),
+  batch: z.strictObject({ id, piece: count.min(2) }).exactOptional(),
   startedAt: time,
   endedAt: time.exactOptional(),
   status: z.enum(['open', 'finished', 'given-up']),
   inputs: z.record(z.string(), z.union([z.number(), z.string()])),
   cardId: z.string(),
+  tally: runTally.exactOptional(),
 });
 
 export const runSource: z.ZodType<RunSource> = z.strictObject({
