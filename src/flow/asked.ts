@@ -16,6 +16,13 @@ export function askedFacts(job: Job, snapshot: FlowSnapshot): readonly FactAnswe
   return answers(job, snapshot).filter(({ fact, state }) => !isReport(job, snapshot, fact, state));
 }
 
+/** The step that waits for an instructor's release now, if one does. */
+export function releaseAwaited(job: Job, snapshot: FlowSnapshot): string | undefined {
+  const step = planAt(job, snapshot)?.step;
+  if (!step?.release) return undefined;
+  return accepts(snapshot, { type: 'release' }) ? step.id : undefined;
+}
+
 /** Losses that can be reported here: of what turns always, else of facts that are believed and that this step stands on. */
 export function reportable(job: Job, snapshot: FlowSnapshot): readonly FactAnswer[] {
   const plan = planAt(job, snapshot);

@@ -3,6 +3,7 @@
 import { type ChartWorld, type Held, type OfStep, planOf, type Wanted } from './chart-world.ts';
 import type { FlowContext, FlowEvent } from './events.ts';
 import { isLoss, isMet } from './facts.ts';
+import { released, releaseFact } from './release.ts';
 import { plausible, type Verdict, verdictOf } from './verdict.ts';
 
 interface Asked {
@@ -21,11 +22,13 @@ export function factGuards({ kind }: ChartWorld) {
     /** The event is the response to a fact that is asked for here and not yet so. */
     answers: ({ context, event }: Asked, { wanted }: Wanted) =>
       event.type === 'fact' &&
+      event.fact !== releaseFact &&
       wanted[event.fact] === event.state &&
       context.facts[event.fact] !== event.state,
     /** While held, what turns is asked for first and alone. */
     answersHeld: ({ context, event }: Asked, { wanted }: Wanted) => {
       if (event.type !== 'fact' || context.facts[event.fact] === event.state) return false;
+      if (event.fact === releaseFact) return false;
       if (context.facts[power.fact] !== power.off) {
         return event.fact === power.fact && event.state === power.off;
       }
@@ -35,6 +38,11 @@ export function factGuards({ kind }: ChartWorld) {
       event.type === 'fact' &&
       context.facts[event.fact] !== event.state &&
       isLoss(kind, event.fact, event.state),
+    /** Once only; while held, what turns is asked for first. */
+    releases: ({ context, event }: Asked, { held }: { readonly held: boolean }) =>
+      event.type === 'release' &&
+      !isMet(context.facts, released) &&
+      (!held || context.facts[power.fact] === power.off),
     mayCarryOn: ({ context }: Asked, { wanted, to }: Wanted & { readonly to: Held['to'] }) =>
       context.held?.to === to &&
       context.facts[power.fact] === power.off &&

@@ -13,6 +13,7 @@ import { StepArrows } from './chart-step.ts';
 import { TurningChart } from './chart-turning.ts';
 import type { ChartWorld } from './chart-world.ts';
 import { withoutKeys } from './facts.ts';
+import { releaseFact } from './release.ts';
 import type { StepPlan } from './step-plan.ts';
 import type { WantedFacts } from './words-shape.ts';
 
@@ -23,14 +24,18 @@ export function stepNode(plan: StepPlan, world: ChartWorld): ChartNode {
   const gated = hasAny(plan.gate);
   return {
     initial: gated ? 'gate' : chart.first,
-    ...(plan.step.kind === 'passes'
-      ? {
-          entry: [{ type: 'beginPasses', params: { step: plan.step.id } }],
-        }
-      : {}),
+    entry: entryOf(plan),
     on: chart.always(),
     states: { ...(gated ? { gate: chart.gate() } : {}), ...body, hold: chart.hold() },
   };
+}
+
+/** Begun anew, passes start from their first size, and a release must be given anew. */
+function entryOf({ step }: StepPlan): readonly Ref[] {
+  return [
+    ...(step.kind === 'passes' ? [{ type: 'beginPasses', params: { step: step.id } }] : []),
+    ...(step.release ? [{ type: 'forget', params: { facts: [releaseFact] } }] : []),
+  ];
 }
 
 class StepChart {
@@ -64,7 +69,12 @@ class StepChart {
     return {
       ...(plan.powered ? { entry: [this.forgetOtherSpeed()] } : {}),
       always: [this.arrows.powerSurprise(), { guard: met(plan.gate), target: this.first }],
-      on: { fact: this.arrows.answers(plan.gate), ...this.arrows.back() },
+      on: {
+        fact: this.arrows.answers(plan.gate),
+        ...this.arrows.release(false),
+        ...this.turning.trouble(),
+        ...this.arrows.back(),
+      },
     };
   }
 
@@ -88,6 +98,7 @@ class StepChart {
           },
           actions: [this.arrows.setFact()],
         },
+        ...this.arrows.release(true),
         'carry-on': carryOn,
       },
     };

@@ -3,6 +3,7 @@
 import { type Arrow, type HoldTo, hasAny, notMet, type Ref, toStep } from './chart-arrows.ts';
 import type { ChartWorld } from './chart-world.ts';
 import { withoutKeys } from './facts.ts';
+import { released } from './release.ts';
 import type { StepPlan } from './step-plan.ts';
 import type { WantedFacts } from './words-shape.ts';
 
@@ -49,6 +50,13 @@ export class StepArrows {
 
   answers(wanted: WantedFacts): Arrow {
     return { guard: { type: 'answers', params: { wanted } }, actions: [this.setFact()] };
+  }
+
+  /** Heard only where the step waits for an instructor. */
+  release(held: boolean): { release?: Arrow } {
+    if (!this.plan.step.release) return {};
+    const guard = { type: 'releases', params: { held } };
+    return { release: { guard, actions: [{ type: 'change', params: { wanted: released } }] } };
   }
 
   back(): { back?: Arrow } {

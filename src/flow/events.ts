@@ -16,6 +16,8 @@ export type FlowEvent =
   | { readonly type: 'reading'; readonly value: number }
   | { readonly type: 'choose'; readonly option: string }
   | { readonly type: 'trouble'; readonly walk: string }
+  /** An instructor has released the step that stands here. No word is this event: only a checked passphrase makes it. */
+  | { readonly type: 'release' }
   /** The numbers were worked out anew: a speed that was set may be the wrong one now. */
   | { readonly type: 'adjusted' };
 

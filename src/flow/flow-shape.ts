@@ -57,6 +57,7 @@ const readingShape = z.strictObject({
   expected: valueShape.optional(),
 });
 
+/** Asked at the first-time pace only, beside the chart: a wrong answer is explained and holds nothing up. */
 const questionShape = z.strictObject({
   ask: sentenceShape,
   options: z
@@ -71,6 +72,10 @@ const stepBase = {
   title: z.string().min(1).max(60),
   /** The instruction, as it is spoken and shown. */
   say: sentenceShape,
+  /** Instead of it, for somebody who does this for the first time. */
+  long: sentenceShape.optional(),
+  /** Instead of it, for somebody who needs only the figures. */
+  short: sentenceShape.optional(),
   why: sentenceShape.optional(),
   cautions: z.array(sentenceShape).max(6).default([]),
   part: idShape.optional(),
@@ -85,6 +90,8 @@ const stepBase = {
   remedies: z.record(idShape, sentenceShape).default({}),
   /** Hands are near the work, the tool or the chuck in this step. */
   hands: z.boolean().default(false),
+  /** An instructor must release the step before it opens: nothing that is said does. */
+  release: z.literal(true).optional(),
   /** A moment of the machine kind, such as taking the work out. */
   moment: idShape.optional(),
   /** Figures shown large: a short label and where the value comes from. */
@@ -100,6 +107,8 @@ const stepBase = {
 const onward = { next: idShape.optional() };
 const powered = {
   speed: valueShape,
+  /** Fault walks of the machine kind that belong to this step, beside those that are everywhere. */
+  troubles: z.array(idShape).max(12).default([]),
   feed: valueShape.optional(),
   depth: valueShape.optional(),
   length: valueShape.optional(),
@@ -248,4 +257,5 @@ export type Step = z.infer<typeof stepShape>;
 export type FlowInput = FlowFile['inputs'][number];
 export type FlowWorking = FlowFile['workings'][number];
 export type Reading = z.infer<typeof readingShape>;
+export type CheckQuestion = z.infer<typeof questionShape>;
 export type StepOf<K extends Step['kind']> = Extract<Step, { kind: K }>;

@@ -4,7 +4,7 @@
  */
 
 export { type Adjusted, type Adjustment, adjustJob, speedWorking } from './adjust.ts';
-export { askedFacts, type FactAnswer, reportable } from './asked.ts';
+export { askedFacts, type FactAnswer, releaseAwaited, reportable } from './asked.ts';
 export { type Card, cardFields, readCard } from './card.ts';
 export { type CardFile, cardShape } from './card-shape.ts';
 export { type Ask, answers, asks } from './command-words.ts';
@@ -23,6 +23,7 @@ export { type Fault, faultText, type Path, pathText } from './fault.ts';
 export type { Behind, Given } from './figure-behind.ts';
 export { type Figure, figuresNow } from './figures.ts';
 export {
+  type CheckQuestion,
   type FlowFile,
   type FlowInput,
   flowShape,
@@ -37,6 +38,7 @@ export {
   type Hazard,
   kindShape,
   type MachineKind,
+  type WalkItem,
 } from './kind-shape.ts';
 export {
   defaultInputs,
@@ -46,6 +48,7 @@ export {
   type Running,
   workOut,
 } from './numbers.ts';
+export { askedTogether, type Pace, paces } from './pace.ts';
 export {
   accepts,
   beginJob,
@@ -58,6 +61,7 @@ export {
 } from './position.ts';
 export { type FileResult, readFlowFile, readFlowValue } from './read-file.ts';
 export { readingsBehind } from './readings-behind.ts';
+export { releaseFact } from './release.ts';
 export { type Flow, type FlowResult, readFlow, resolveFlow } from './resolve.ts';
 export { commonMoments, readKind } from './resolve-kind.ts';
 
@@ -66,4 +70,5 @@ export { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
 export type { StepPlan } from './step-plan.ts';
 export { judge, type Limits, limitsOf, plausibleRange, type Verdict } from './verdict.ts';
 export { fill, type GateLine, joined, type Line, type View, viewOf } from './view.ts';
+export { offeredSpeed, walkNow } from './walk-view.ts';
 export type { ValueRef, WantedFacts } from './words-shape.ts';

@@ -5,6 +5,7 @@ import type { FlowFile, Step } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
 import { listed, suggestion } from './nearest.ts';
 import { type FileResult, readFlowFile } from './read-file.ts';
+import { releaseNeeds, withRelease } from './release.ts';
 import { checkPiece } from './resolve-piece.ts';
 import { checkSteps, stepNeeds } from './resolve-steps.ts';
 import { type Complain, checkInputs, checkWorkings } from './resolve-values.ts';
@@ -66,11 +67,13 @@ export function resolveFlow(
 function makeFlow(file: FlowFile, kind: MachineKind): Flow {
   return {
     file,
-    kind,
+    kind: withRelease(kind, file),
     scope: scopeOf(file),
     graph: stepGraph(file.steps),
     steps: new Map(file.steps.map((step) => [step.id, step])),
-    needs: new Map(file.steps.map((step) => [step.id, stepNeeds(step, file)])),
+    needs: new Map(
+      file.steps.map((step) => [step.id, { ...stepNeeds(step, file), ...releaseNeeds(step) }]),
+    ),
   };
 }
 

@@ -1,15 +1,18 @@
 /** What is to be seen and said at a snapshot. Texts are filled in here, so that screen and voice never differ. */
 
-import { askedFacts } from './asked.ts';
+import { askedFacts, releaseAwaited } from './asked.ts';
 import type { Job } from './compile.ts';
 import { type Facts, unknownState } from './events.ts';
 import { stateOf } from './facts.ts';
 import { type Figure, figureOf, figuresNow } from './figures.ts';
 import type { Step, StepOf } from './flow-shape.ts';
 import type { Fact, MachineKind } from './kind-shape.ts';
+import { askedTogether, type Pace, promptAt, sayAt } from './pace.ts';
 import { type FlowSnapshot, type Phase, planAt, positionOf } from './position.ts';
+import { releaseAsk } from './release.ts';
 import { refOfName } from './resolve-steps.ts';
 import { fillText } from './resolve-texts.ts';
+import { offerLine, walkNow } from './walk-view.ts';
 
 /** A sentence in two dresses. */
 export interface Line {
@@ -50,13 +53,14 @@ export interface View {
   readonly held?: { readonly by: string; readonly lost: readonly string[] };
 }
 
-export function viewOf(job: Job, snapshot: FlowSnapshot): View {
-  const { step: id, phase, walk } = positionOf(snapshot);
+/** `pace` changes how much is told and nothing else. */
+export function viewOf(job: Job, snapshot: FlowSnapshot, pace: Pace = 'familiar'): View {
+  const { step: id, phase } = positionOf(snapshot);
   const step = job.flow.steps.get(id);
   const index = job.flow.file.steps.findIndex((one) => one.id === id);
   const of = job.flow.file.steps.length;
   if (!step) return endView(of);
-  const item = walk && walkItem(job.flow.kind, walk);
+  const item = walkNow(job, snapshot)?.item;
   const own = partOfPhase(job.flow.kind, phase);
   const part = item?.part ?? own ?? firstPart(job, snapshot) ?? step.part;
   const why = item?.why ?? step.why;
@@ -65,7 +69,7 @@ export function viewOf(job: Job, snapshot: FlowSnapshot): View {
     step: { id, title: item?.title ?? step.title, index, of },
     phase,
     mood: moodOf(phase),
-    ...linesOf(job, snapshot, step, phase),
+    ...linesOf(job, snapshot, step, phase, pace),
     gate: gateLines(job, snapshot),
     figures: figuresNow(job, snapshot),
     ...(why === undefined ? {} : { why: fill(job, snapshot, why).shown }),
@@ -100,11 +104,6 @@ function labels(kind: MachineKind, facts: readonly string[]): readonly string[] 
   return facts.map((id) => kind.facts.find((fact) => fact.id === id)?.label ?? id);
 }
 
-function walkItem(kind: MachineKind, walk: { readonly id: string; readonly item: string }) {
-  const items = kind.walks.find((one) => one.id === walk.id)?.items;
-  return items?.find((one) => one.id === walk.item);
-}
-
 function partOfPhase({ phaseParts }: MachineKind, phase: Phase): string | undefined {
   return phase in phaseParts ? phaseParts[phase as keyof typeof phaseParts] : undefined;
 }
@@ -124,29 +123,31 @@ function linesOf(
   snapshot: FlowSnapshot,
   step: Step,
   phase: Phase,
+  pace: Pace,
 ): Pick<View, 'lead' | 'ask'> {
-  const { prompts } = job.flow.kind;
   const say = (text: string) => fill(job, snapshot, text);
-  const question = firstQuestion(job, snapshot, step) ?? silent;
+  const prompt = (name: Parameters<typeof promptAt>[1]) =>
+    say(promptAt(job.flow.kind, name, pace));
+  const question = questionAt(job, snapshot, step, pace);
   switch (phase) {
     case 'gate':
       return { lead: gateLead(job, snapshot, step), ask: question };
     case 'dial':
-      return { lead: say(prompts.setDial), ask: silent };
+      return { lead: prompt('setDial'), ask: silent };
     case 'start':
-      return { lead: say(prompts.start), ask: silent };
+      return { lead: prompt('start'), ask: silent };
     case 'cutting':
-      return { lead: say(step.say), ask: say(prompts.watch) };
+      return { lead: say(sayAt(step, pace)), ask: prompt('watch') };
     case 'stopping':
-      return { lead: say(prompts.stop), ask: silent };
+      return { lead: prompt('stop'), ask: silent };
     case 'measure':
-      return { lead: say(prompts.measure), ask: silent };
+      return { lead: prompt('measure'), ask: silent };
     case 'hold':
       return { lead: heldLine(snapshot), ask: heldAsk(job, snapshot, question) };
     case 'walk':
       return walkLines(job, snapshot, question);
     default:
-      return { lead: say(step.say), ask: openAsk(job, snapshot, step, question) };
+      return { lead: say(sayAt(step, pace)), ask: openAsk(job, snapshot, step, question, pace) };
   }
 }
 
@@ -165,28 +166,47 @@ function heldLine(snapshot: FlowSnapshot): Line {
 /** While held: first what turns is stopped, then each fact, then the person carries on. */
 function heldAsk(job: Job, snapshot: FlowSnapshot, question: Line): Line {
   const [first] = askedFacts(job, snapshot);
-  if (!first) return plain('Say carry on.');
+  if (!first) return question === silent ? plain('Say carry on.') : question;
   const { roles, prompts } = job.flow.kind;
   return first.fact.id === roles.power.fact ? plain(prompts.stop) : question;
 }
 
 function walkLines(job: Job, snapshot: FlowSnapshot, question: Line): Pick<View, 'lead' | 'ask'> {
-  const { walk } = positionOf(snapshot);
-  const item = walk && walkItem(job.flow.kind, walk);
-  if (!item) return { lead: plain('It may start by itself.'), ask: question };
-  return { lead: fill(job, snapshot, item.say), ask: silent };
+  const { walk, item } = walkNow(job, snapshot) ?? {};
+  if (!item) return { lead: plain(walk?.settle ?? ''), ask: question };
+  const ask = item.advice ? plain(item.advice.ask) : offerLine(job, snapshot);
+  return { lead: fill(job, snapshot, item.say), ask };
 }
 
 /** A step that asks for facts while it is open tells the word of the one that ends it. */
-function openAsk(job: Job, snapshot: FlowSnapshot, step: Step, question: Line): Line {
-  if (step.kind === 'check') return question;
+function openAsk(
+  job: Job,
+  snapshot: FlowSnapshot,
+  step: Step,
+  question: Line,
+  pace: Pace,
+): Line {
+  if (step.kind === 'check' || pace === 'own-pace') return question;
   const word = askedFacts(job, snapshot)[0]?.state.word;
   return word === undefined ? silent : plain(`Say ${word}.`);
 }
 
+/** One question, or at one's own pace all of them in one breath, the speed last. */
+function questionAt(job: Job, snapshot: FlowSnapshot, step: Step, pace: Pace): Line {
+  const asked = askedFacts(job, snapshot);
+  const one = firstQuestion(job, snapshot, step) ?? silent;
+  if (pace !== 'own-pace' || asked.length === 0) return one;
+  const { speed } = job.flow.kind.roles;
+  const others = asked.filter(({ fact }) => fact.id !== speed.fact);
+  const sets = others.length < asked.length && 'speed' in step;
+  const set = sets ? fill(job, snapshot, promptAt(job.flow.kind, 'setSpeed', pace)) : silent;
+  return joined(plain(askedTogether(others)), set);
+}
+
+/** What a person can answer is asked first; then the instructor is sent for. */
 function firstQuestion(job: Job, snapshot: FlowSnapshot, step: Step): Line | undefined {
   const first = askedFacts(job, snapshot)[0];
-  if (!first) return undefined;
+  if (!first) return releaseAwaited(job, snapshot) === undefined ? undefined : plain(releaseAsk);
   const { roles, prompts } = job.flow.kind;
   if (first.fact.id !== roles.speed.fact || !('speed' in step)) {
     return fill(job, snapshot, first.fact.ask);

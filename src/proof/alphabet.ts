@@ -36,6 +36,7 @@ export function wordsOf(job: Job, step: Step | undefined): readonly FlowEvent[] 
     ...(step?.kind === 'choose'
       ? step.options.map((option): FlowEvent => ({ type: 'choose', option: option.id }))
       : []),
+    ...(step?.release ? [{ type: 'release' } as const] : []),
     ...walks.map((walk): FlowEvent => ({ type: 'trouble', walk: walk.id })),
   ];
 }

@@ -108,7 +108,7 @@ export class Frame implements Names {
   }
 
   /** All that the chart takes from the plan of a step, itself or one that it leads to. */
-  private keyOf({ step, gate, cutting, powered, hands }: StepPlan, job: Job): unknown {
+  private keyOf({ step, gate, cutting, powered, hands, walks }: StepPlan, job: Job): unknown {
     const refs = refsOf(step).map((ref) => this.refKey(ref, job));
     const own = 'reading' in step ? this.called(`reading:${step.reading.id}`) : null;
     return [
@@ -117,6 +117,7 @@ export class Frame implements Names {
       cutting,
       powered,
       hands,
+      walks,
       step.moment ?? null,
       step.kind === 'check' ? step.facts : null,
       step.kind === 'do' ? [step.begins, step.ends] : null,
@@ -132,7 +133,8 @@ export class Frame implements Names {
   private entryKey(plan: StepPlan, job: Job): unknown {
     const { step, gate, powered } = plan;
     const gated = Object.keys(gate).length > 0;
-    return gated && step.kind !== 'passes' && !powered ? 'gate' : this.keyOf(plan, job);
+    const plain = step.kind !== 'passes' && !powered && !step.release;
+    return gated && plain ? 'gate' : this.keyOf(plan, job);
   }
 
   /** A value as a number where no reading stands behind it; else all that it can be worked out from. */

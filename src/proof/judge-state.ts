@@ -9,6 +9,7 @@ import {
   planAt,
   plausibleRange,
   positionOf,
+  releaseFact,
   type StepPlan,
   stateOf,
 } from '../flow/index.ts';
@@ -99,10 +100,18 @@ function missingQuestions(job: Job, plan: StepPlan, phase: Phase): readonly Ques
     claim: 'FORMAT-NAMES',
     ask: (snapshot) => {
       if (stateOf(snapshot.context.facts, fact) === state) return undefined;
-      if (accepts(snapshot, { type: 'fact', fact, state })) return undefined;
+      const word = accepts(snapshot, { type: 'fact', fact, state });
+      if (fact === releaseFact) return judgeRelease(word, snapshot);
+      if (word) return undefined;
       return `"${wordFor(job, fact, state)}" is wanted here, and cannot be said.`;
     },
   }));
+}
+
+/** Only an instructor opens a release: no word does, and where it is missing it can be given. */
+function judgeRelease(word: boolean, snapshot: FlowSnapshot): string | undefined {
+  if (word) return 'A word answers for the instructor.';
+  return accepts(snapshot, { type: 'release' }) ? undefined : 'No release can be given here.';
 }
 
 export function wordFor(job: Job, fact: string, state: string): string {
