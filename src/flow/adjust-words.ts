@@ -6,6 +6,7 @@ import { type Adjustment, speedWorking } from './adjust.ts';
 import type { Job } from './compile.ts';
 import type { FlowInput } from './flow-shape.ts';
 import { type FlowSnapshot, positionOf } from './position.ts';
+import { offeredSpeed, walkNow } from './walk-view.ts';
 
 export interface AdjustItem {
   /** "adjust:tool:carbide", "running:460". */
@@ -69,11 +70,14 @@ function rulesFedBy(job: Job, input: string): readonly RuleInput[] {
 function speedItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
   const { speeds } = job.card.values;
   if (speedWorking(job, snapshot) === undefined || !Array.isArray(speeds)) return [];
+  const offered = offeredSpeed(job, snapshot);
+  const offer = walkNow(job, snapshot)?.item?.offer?.replace('-', ' ');
   return speeds.map((speed: number) => {
     const words = sayNumber(speed, 'rev/min', 0).replaceAll('-', ' ');
+    const short = speed === offered && offer !== undefined ? [offer] : [];
     return {
       id: `running:${speed}`,
-      phrases: [`running ${words}`, `i am running ${words}`],
+      phrases: [...short, `running ${words}`, `i am running ${words}`],
       adjust: { type: 'running', speed },
     };
   });

@@ -47,6 +47,7 @@ export class TurningChart {
             actions: [this.arrows.setFact()],
           },
           ...person,
+          ...this.trouble(),
         },
       },
       stopping: {
@@ -64,8 +65,9 @@ export class TurningChart {
     };
   }
 
-  private trouble(): NonNullable<ChartNode['on']> {
-    const { walks } = this.arrows.world.kind;
+  /** Heard at the gate, at the start and while it cuts: first of all it must then stand still. */
+  trouble(): NonNullable<ChartNode['on']> {
+    const walks = this.walksHere();
     if (walks.length === 0) return {};
     return {
       trouble: walks.map((walk) => ({
@@ -77,9 +79,12 @@ export class TurningChart {
   }
 
   walks(): Record<string, ChartNode> {
-    return Object.fromEntries(
-      this.arrows.world.kind.walks.map((walk) => [walk.id, this.walk(walk)]),
-    );
+    return Object.fromEntries(this.walksHere().map((walk) => [walk.id, this.walk(walk)]));
+  }
+
+  private walksHere(): readonly FaultWalk[] {
+    const { plan, world } = this.arrows;
+    return world.kind.walks.filter((walk) => plan.walks.includes(walk.id));
   }
 
   /** First it must stand still; then one thing at a time; then the gate asks for everything again. */

@@ -8,6 +8,8 @@ export type Condition =
   /** Also true while the fact is not known. */
   | { readonly fact: string; readonly not: string }
   | { readonly moment: string }
+  /** A step that asks for this fact stands open: hands make it so, or eyes look whether it is. */
+  | { readonly asking: string }
   /** The speed of the step now is above this limit of the machine card. */
   | { readonly speedAbove: 'chuckLimit' | 'topSpeed' }
   | { readonly all: readonly Condition[] }
@@ -18,6 +20,7 @@ export const conditionShape: z.ZodType<Condition> = z.lazy(() =>
     z.strictObject({ fact: idShape, is: idShape }),
     z.strictObject({ fact: idShape, not: idShape }),
     z.strictObject({ moment: idShape }),
+    z.strictObject({ asking: idShape }),
     z.strictObject({ speedAbove: z.enum(['chuckLimit', 'topSpeed']) }),
     z.strictObject({ all: z.array(conditionShape).min(1) }),
     z.strictObject({ any: z.array(conditionShape).min(1) }),

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import { conditionShape } from './condition-shape.ts';
 import {
   idShape,
+  nameShape,
   phraseShape,
   schemaShape,
   sentenceShape,
@@ -25,6 +26,8 @@ const factShape = z.strictObject({
   label: z.string().min(1).max(40),
   /** The question as it is spoken: "Is the guard closed?" */
   ask: sentenceShape,
+  /** A word or two for gates that are named together: "key". */
+  short: z.string().min(1).max(24).optional(),
   states: z.array(factStateShape).min(2).max(6),
   /** What to do when the gate is not met. */
   remedy: sentenceShape,
@@ -44,8 +47,19 @@ const rolesShape = z.strictObject({
   stop: z.strictObject({ fact: idShape, released: idShape, pressed: idShape }),
 });
 
+/** The same for somebody who needs only the figures. */
+const shortPromptsShape = z.strictObject({
+  setSpeed: sentenceShape.exactOptional(),
+  start: sentenceShape.exactOptional(),
+  watch: sentenceShape.exactOptional(),
+  stop: sentenceShape.exactOptional(),
+  setDial: sentenceShape.exactOptional(),
+  measure: sentenceShape.exactOptional(),
+});
+
 /** What the bench says around a powered cut; {speed} is the speed of the step. */
 const promptsShape = z.strictObject({
+  short: shortPromptsShape.prefault({}),
   setSpeed: sentenceShape,
   start: sentenceShape,
   watch: sentenceShape,
@@ -62,6 +76,32 @@ const hazardShape = z.strictObject({
   never: conditionShape,
 });
 
+/** A number said in a walk, and what a trade rule makes of it. It is advice: the chart does not know it. */
+const adviceShape = z.strictObject({
+  ask: sentenceShape,
+  rule: z.string().max(60),
+  /** The rule's input that is said. */
+  input: z.string().max(60),
+  unit: z.string().min(1).max(12),
+  decimals: z.int().min(0).max(4),
+  /** In that unit. */
+  min: z.number(),
+  max: z.number(),
+  /** The rule's other inputs: constants, the card, or the step's own "length", "depth" and "speed". */
+  given: z
+    .record(
+      z.string().max(60),
+      z.union([
+        z.strictObject({ is: z.number(), unit: z.string().max(12) }),
+        z.strictObject({ card: nameShape }),
+        z.strictObject({ step: z.enum(['length', 'depth', 'speed']) }),
+      ]),
+    )
+    .default({}),
+  /** {answer} puts the answer in. */
+  say: sentenceShape,
+});
+
 const walkItemShape = z.strictObject({
   id: idShape,
   title: z.string().min(1).max(60),
@@ -70,6 +110,11 @@ const walkItemShape = z.strictObject({
   part: idShape.optional(),
   /** Facts asked anew at this point of the walk. */
   needs: wantedFactsShape.default({}),
+  /** The next speed of the card below or above the one of the step, to be taken by one word. */
+  offer: z.enum(['lower-speed', 'higher-speed']).optional(),
+  advice: adviceShape.optional(),
+  /** Where the cause is written of. */
+  source: z.string().max(160).optional(),
 });
 
 const walkShape = z.strictObject({
@@ -77,6 +122,11 @@ const walkShape = z.strictObject({
   title: z.string().min(1).max(60),
   word: phraseShape,
   also: z.array(phraseShape).default([]),
+  /** At every start; otherwise only at the steps that name it among their troubles. */
+  everywhere: z.boolean().default(true),
+  /** Said first, while it is not yet known that all stands still. */
+  settle: sentenceShape.default('First make it stand still.'),
+  /** Causes, the likeliest first. */
   items: z.array(walkItemShape).min(1).max(20),
 });
 
@@ -112,4 +162,5 @@ export type MachineKind = z.infer<typeof kindShape>;
 export type Fact = MachineKind['facts'][number];
 export type FactState = Fact['states'][number];
 export type Hazard = MachineKind['hazards'][number];
+export type WalkItem = MachineKind['walks'][number]['items'][number];
 export type FaultWalk = MachineKind['walks'][number];

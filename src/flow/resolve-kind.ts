@@ -8,6 +8,7 @@ import type { MachineKind } from './kind-shape.ts';
 import { listed, suggestion } from './nearest.ts';
 import type { FileResult } from './read-file.ts';
 import { readKindFile } from './read-file.ts';
+import { checkAdvice } from './resolve-advice.ts';
 import { checkKindPhrases } from './resolve-phrases.ts';
 import type { Complain } from './resolve-values.ts';
 import { inOrder } from './source.ts';
@@ -71,6 +72,7 @@ export function checkKind(kind: MachineKind, complain: Complain): void {
       checkReserved(item.id, [settleItem], [...path, 'id'], complain);
       checkWanted(item.needs, kind, [...path, 'needs'], complain);
       if (item.part !== undefined) checkPart(item.part, kind, [...path, 'part'], complain);
+      if (item.advice) checkAdvice(item.advice, [...path, 'advice'], complain);
     });
   });
 }
@@ -179,6 +181,8 @@ function checkCondition(
     });
   } else if ('moment' in condition) {
     checkMoment(condition.moment, kind, [...path, 'moment'], complain);
+  } else if ('asking' in condition) {
+    checkFact(condition.asking, kind, [...path, 'asking'], complain);
   } else if ('fact' in condition) {
     const [key, state] = 'is' in condition ? ['is', condition.is] : ['not', condition.not];
     if (checkFact(condition.fact, kind, [...path, 'fact'], complain))

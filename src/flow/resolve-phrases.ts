@@ -2,7 +2,6 @@
 
 import { commandWords } from './command-words.ts';
 import type { Path } from './fault.ts';
-import type { StepOf } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
 import type { Complain } from './resolve-values.ts';
 
@@ -38,9 +37,15 @@ export function checkKindPhrases(kind: MachineKind, complain: Complain): void {
   for (const claim of short) checkClaims([claim], new Map(said), complain);
 }
 
-/** Words of the options of one step, against each other, the commands and the machine's own words. */
-export function checkChoicePhrases(
-  step: StepOf<'choose'>,
+interface Answer {
+  readonly id: string;
+  readonly word: string;
+  readonly also: readonly string[];
+}
+
+/** Words that answer one choice or question, against each other, the commands and the machine's own words. */
+export function checkAnswerPhrases(
+  options: readonly Answer[],
   kind: MachineKind,
   path: Path,
   complain: Complain,
@@ -54,8 +59,8 @@ export function checkChoicePhrases(
   for (const walk of kind.walks) {
     for (const phrase of [walk.word, ...walk.also]) machine.set(phrase, `the walk "${walk.id}"`);
   }
-  const claims = step.options.flatMap((option, index) =>
-    phrasesOf(option, `the option "${option.id}"`, [...path, 'options', index]),
+  const claims = options.flatMap((option, index) =>
+    phrasesOf(option, `the option "${option.id}"`, [...path, index]),
   );
   checkClaims(claims, machine, complain);
 }

@@ -2,12 +2,12 @@
 
 import { findUnit, type Quantity, toBase } from '../trade/index.ts';
 import type { Path } from './fault.ts';
-import type { FlowFile, Reading, Step } from './flow-shape.ts';
+import type { CheckQuestion, FlowFile, Reading, Step } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
 import { listed, suggestion } from './nearest.ts';
 import { readingsBehind } from './readings-behind.ts';
 import { checkFact, checkMoment, checkPart, checkUnique, checkWanted } from './resolve-kind.ts';
-import { checkChoicePhrases } from './resolve-phrases.ts';
+import { checkAnswerPhrases } from './resolve-phrases.ts';
 import { namesIn } from './resolve-texts.ts';
 import { type Complain, checkRef, checkUnit } from './resolve-values.ts';
 import { meaningOf, readingOf, type Scope } from './scope.ts';
@@ -133,7 +133,7 @@ function checkTargets(step: Step, path: Path, check: StepCheck): void {
     checkTarget(step, option.next, [...path, 'options', index, 'next'], check);
   });
   checkUnique(step.options, [...path, 'options'], 'option', check.complain);
-  checkChoicePhrases(step, check.kind, path, check.complain);
+  checkAnswerPhrases(step.options, check.kind, [...path, 'options'], check.complain);
 }
 
 function checkTarget(step: Step, target: string, path: Path, { flow, complain }: StepCheck): void {
@@ -158,7 +158,9 @@ function checkByKind(step: Step, path: Path, check: StepCheck): void {
     checkWanted(step.begins, kind, [...path, 'begins'], complain);
     checkWanted(step.ends, kind, [...path, 'ends'], complain);
   }
+  if (step.question) checkQuestion(step.question, [...path, 'question'], check);
   if (step.kind === 'cut' || step.kind === 'passes') {
+    checkTroubles(step.troubles, [...path, 'troubles'], check);
     checkValue(step.speed, 'spindleSpeed', [...path, 'speed'], step, check);
     for (const key of ['depth', 'length'] as const) {
       const value = step[key];
@@ -168,6 +170,37 @@ function checkByKind(step: Step, path: Path, check: StepCheck): void {
   }
   const reading = readingOf(step);
   if (reading) checkReading(reading, step, path, check);
+}
+
+/** One answer is right, and no answer is a word that moves the job. */
+function checkQuestion(question: CheckQuestion, path: Path, { kind, complain }: StepCheck): void {
+  const right = question.options.filter((option) => option.right).length;
+  if (right !== 1) {
+    complain(
+      [...path, 'options'],
+      `A question has one right answer; this one has ${right}. Mark one.`,
+    );
+  }
+  const options = question.options.map((option) => ({ ...option, id: option.word, also: [] }));
+  checkAnswerPhrases(options, kind, [...path, 'options'], complain);
+}
+
+function checkTroubles(
+  troubles: readonly string[],
+  path: Path,
+  { kind, complain }: StepCheck,
+): void {
+  troubles.forEach((id, index) => {
+    const known = kind.walks.filter((walk) => !walk.everywhere).map((walk) => walk.id);
+    if (known.includes(id)) return;
+    const everywhere = kind.walks.some((walk) => walk.id === id);
+    complain(
+      [...path, index],
+      everywhere
+        ? `The walk "${id}" is at every start already. Take it out.`
+        : `The ${kind.id} has no walk "${id}".${suggestion(id, known)} It has: ${listed(known)}.`,
+    );
+  });
 }
 
 const sizeKeys = ['lower', 'upper', 'from', 'finish', 'deepest', 'finishAllowance'] as const;
@@ -242,8 +275,10 @@ function ownNames(step: Step): readonly string[] {
 
 function checkSentences(step: Step, path: Path, check: StepCheck): void {
   const place = (key: string): Path => [...path, key];
-  checkText(step.say, place('say'), step, check);
-  if (step.why !== undefined) checkText(step.why, place('why'), step, check);
+  for (const key of ['say', 'long', 'short', 'why'] as const) {
+    const text = step[key];
+    if (text !== undefined) checkText(text, place(key), step, check);
+  }
   step.cautions.forEach((text, index) => {
     checkText(text, [...path, 'cautions', index], step, check);
   });

@@ -24,6 +24,8 @@ export interface StepPlan {
   readonly cutting: WantedFacts;
   readonly powered: boolean;
   readonly hands: boolean;
+  /** Fault walks that can be begun here. */
+  readonly walks: readonly string[];
   readonly back: BackPlan | undefined;
 }
 
@@ -47,8 +49,16 @@ function planStep(step: Step, targets: readonly string[], flow: Flow): StepPlan 
     cutting: { ...withoutKeys(gate, [tool.fact]), [power.fact]: power.on },
     powered,
     hands: step.hands || step.kind === 'measure' || step.kind === 'inspect',
+    walks: walksOf(step, flow),
     back: backPlan(step, flow),
   };
+}
+
+function walksOf(step: Step, { kind }: Flow): readonly string[] {
+  if (step.kind !== 'cut' && step.kind !== 'passes') return [];
+  return kind.walks
+    .filter((walk) => walk.everywhere || step.troubles.includes(walk.id))
+    .map((walk) => walk.id);
 }
 
 function backPlan(step: Step, flow: Flow): BackPlan | undefined {

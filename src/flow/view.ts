@@ -126,8 +126,7 @@ function linesOf(
   pace: Pace,
 ): Pick<View, 'lead' | 'ask'> {
   const say = (text: string) => fill(job, snapshot, text);
-  const prompt = (name: Parameters<typeof promptAt>[1]) =>
-    say(promptAt(job.flow.kind, name, pace));
+  const prompt = (name: Parameters<typeof promptAt>[1]) => say(promptAt(job.flow.kind, name, pace));
   const question = questionAt(job, snapshot, step, pace);
   switch (phase) {
     case 'gate':
@@ -179,13 +178,7 @@ function walkLines(job: Job, snapshot: FlowSnapshot, question: Line): Pick<View,
 }
 
 /** A step that asks for facts while it is open tells the word of the one that ends it. */
-function openAsk(
-  job: Job,
-  snapshot: FlowSnapshot,
-  step: Step,
-  question: Line,
-  pace: Pace,
-): Line {
+function openAsk(job: Job, snapshot: FlowSnapshot, step: Step, question: Line, pace: Pace): Line {
   if (step.kind === 'check' || pace === 'own-pace') return question;
   const word = askedFacts(job, snapshot)[0]?.state.word;
   return word === undefined ? silent : plain(`Say ${word}.`);

@@ -3,7 +3,7 @@
  *
  * Two steps have one shape when the chart was built from the same plan but for names: then XState does the same in both,
  * and what one of them was seen to do need not be watched again in the other. The shape holds all that `stepNode` and
- * the guards take from a plan, and of every step that it can lead to, what entering that step does.
+ * the guards take from a plan, and the same of every step that it can lead to.
  * Names of own readings and of other steps are replaced by their place in the list.
  */
 
@@ -43,7 +43,8 @@ export class Frame implements Names {
     const list = nearOf(plan, plans, job);
     this.near = list.filter((name) => variables.named(name));
     this.nearby = new Set(list);
-    const other = plans.map((one) => (one ? this.entryKey(one, job) : endStep));
+    // What follows by itself is looked at in one go: out of this step, through the next one's gate, into its first state.
+    const other = plans.map((one) => (one ? this.keyOf(one, job) : endStep));
     const order = this.slots.map((id) => this.slots.indexOf(id));
     this.shape = JSON.stringify([
       memory.kindId(job),
@@ -127,14 +128,6 @@ export class Frame implements Names {
       this.called(`pass:${step.id}`),
       refs,
     ];
-  }
-
-  /** What entering a step does in one small step: its gate's entry, or without a gate that of its first state. */
-  private entryKey(plan: StepPlan, job: Job): unknown {
-    const { step, gate, powered } = plan;
-    const gated = Object.keys(gate).length > 0;
-    const plain = step.kind !== 'passes' && !powered && !step.release;
-    return gated && plain ? 'gate' : this.keyOf(plan, job);
   }
 
   /** A value as a number where no reading stands behind it; else all that it can be worked out from. */

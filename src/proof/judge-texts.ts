@@ -67,8 +67,11 @@ function templatesAt(job: Job, at: FlowSnapshot, phase: Phase): readonly string[
   const items = walks.find((one) => one.id === walk?.id)?.items ?? [];
   const item = items.find((one) => one.id === walk?.item);
   return [
-    ...phaseTexts(phase, step.say, prompts),
-    ...(phase === 'gate' && 'speed' in step ? [prompts.setSpeed] : []),
+    ...[step.say, step.long, step.short].flatMap((say) => phaseTexts(phase, say ?? '', prompts)),
+    ...phaseTexts(phase, '', { ...prompts, ...prompts.short }),
+    ...(phase === 'gate' && 'speed' in step
+      ? [prompts.setSpeed, prompts.short.setSpeed ?? '']
+      : []),
     ...(item ? [item.say, item.why ?? ''] : []),
     step.why ?? '',
     ...step.cautions,

@@ -56,7 +56,7 @@ const notJson = 'This is not JSON yet.';
 const facts =
   'eyes, clothing, emergency-stop, spindle, work, chuck-key, turned-by-hand, tool-lock, tool-place, tailstock, speed, guard, hands';
 const stepKeys =
-  'kind, id, title, say, why, cautions, part, direction, gates, needs, remedies, hands, moment, figures, makes, question, next';
+  'kind, id, title, say, long, short, why, cautions, part, direction, gates, needs, remedies, hands, release, moment, figures, makes, question, next';
 
 /** Text that is no JSON: one fault, at the place where the hand slipped. */
 export const badText: readonly BadRow[] = [
