@@ -19,6 +19,11 @@ const ANY = ['*'];
 
 /** One row a room, as in DEVELOPERS.md. Deviations from the first design say why. */
 export const ROOMS: readonly Room[] = [
+  room('texts', {
+    npm: ['intl-messageformat'],
+    otherwise:
+      'texts/ holds words and their forms: what they are said for belongs in the room that says them.',
+  }),
   room('trade', {
     otherwise:
       'trade/ is numbers in, numbers out: what speaks belongs in words/, what reads files in flow/.',
@@ -137,6 +142,8 @@ export const MORE_DOORS: Readonly<Record<string, readonly string[]>> = {
   bench: ['ports.ts'],
   // Types only: what the screens need from the hall.
   screens: ['world.ts'],
+  // Languages that are fetched when they are chosen.
+  texts: ['de/index.ts'],
 };
 
 /** The realms of one family look into their shared folder file by file: it is half theirs. */
@@ -149,5 +156,7 @@ export const SHARED = ['voice/shared', 'offline/shared'];
 export const MAY_LEAVE_SRC = ['cli', 'front'];
 
 function room(name: string, row: Partial<Room> & Pick<Room, 'otherwise'>): Room {
-  return { name, sees: {}, npm: [], node: false, starts: [], ...row };
+  // Whoever has something to say finds the words in texts/.
+  const sees = { ...(name === 'texts' ? {} : { texts: 'door' as const }), ...row.sees };
+  return { name, npm: [], node: false, starts: [], ...row, sees };
 }

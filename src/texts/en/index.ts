@@ -1,0 +1,3 @@
+/** The areas, in English. */
+
+export { frameTexts } from './frame.ts';

@@ -1,0 +1,10 @@
+/**
+ * Every word the tool says or shows, by area and language, with plural and number forms.
+ * It decides nothing, and knows no room that speaks.
+ */
+
+export type { Area, Translated } from './area.ts';
+export * from './en/index.ts';
+export { englishLanguage, type Language, type Tables } from './language.ts';
+export { type Say, sayIn, tableIn } from './say.ts';
+export type { Spoken } from './spoken.ts';
