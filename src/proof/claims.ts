@@ -20,6 +20,9 @@ export const formatClaims = {
   'FORMAT-SPOKEN': 'Every value is worked out before it is spoken or shown.',
   'FORMAT-RANGE': 'No reading outside its range is taken.',
   'FORMAT-VERDICT': 'Every size inside the range leads somewhere.',
+  'FORMAT-LOST': 'A lost piece is neither cut further nor judged again as if it were whole.',
+  'FORMAT-OWN-ASK':
+    'Where hands go in, and before the job ends, the step itself asks whether the power is off.',
   'FORMAT-POWER': 'The power is known to be on only in a cut, or where it is asked to stop.',
   'FORMAT-SETTLES': 'Every word is answered: no step goes round by itself for ever.',
 } as const;

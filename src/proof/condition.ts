@@ -15,6 +15,7 @@ export function isSo(condition: Condition, job: Job, snapshot: FlowSnapshot): bo
   if ('all' in condition) return condition.all.every((one) => isSo(one, job, snapshot));
   if ('any' in condition) return condition.any.some((one) => isSo(one, job, snapshot));
   if ('moment' in condition) return isMoment(condition.moment, snapshot);
+  if ('asking' in condition) return isAsking(condition.asking, job, snapshot);
   if ('speedAbove' in condition) return isAbove(condition.speedAbove, job, snapshot);
   const state = stateOf(snapshot.context.facts, condition.fact);
   return 'is' in condition ? state === condition.is : state !== condition.not;
@@ -24,6 +25,13 @@ export function isSo(condition: Condition, job: Job, snapshot: FlowSnapshot): bo
 function isMoment(moment: string, snapshot: FlowSnapshot): boolean {
   if (moment === 'end') return positionOf(snapshot).step === endStep;
   return snapshot.tags.has(moment);
+}
+
+function isAsking(fact: string, job: Job, snapshot: FlowSnapshot): boolean {
+  if (positionOf(snapshot).phase !== 'open') return false;
+  const step = planAt(job, snapshot)?.step;
+  if (step?.kind === 'check') return fact in step.facts;
+  return step?.kind === 'do' && fact in step.ends;
 }
 
 function isAbove(limit: string, job: Job, snapshot: FlowSnapshot): boolean {

@@ -2,6 +2,7 @@
 
 import { endStep, type FlowEvent, type Step } from '../flow/index.ts';
 import { judgeLoops, judgeReach, type Way } from './judge-graph.ts';
+import { judgePlans, waysIntoItself } from './judge-plans.ts';
 import { questionsAt } from './judge-state.ts';
 import { textQuestions } from './judge-texts.ts';
 import type { PlaceTrees } from './memory.ts';
@@ -94,7 +95,8 @@ function judgeWhole(
   findings: Finding[],
 ): void {
   const reached = new Set([...arrows.keys()].filter((one) => one.settled).map((one) => one.step));
-  findings.push(...judgeReach(walk.job, reached), ...judgeLoops(waysOf(walk, arrows)));
+  const ways = [...waysOf(walk, arrows), ...waysIntoItself(walk.job)];
+  findings.push(...judgePlans(walk.job), ...judgeReach(walk.job, reached), ...judgeLoops(ways));
   const end = [...arrows.keys()].filter((place) => place.step === endStep);
   const ending = backwards(walk, arrows, end, (arrow) => goes(walk.job, arrow));
   complain(walk, arrows.keys(), ending, 'FORMAT-END', findings);

@@ -14,6 +14,7 @@ import { eventsAt, goesOn } from './alphabet.ts';
 import { identityOf } from './identity.ts';
 import { judgeLoops, judgeReach, type Way } from './judge-graph.ts';
 import { judgeMove } from './judge-move.ts';
+import { judgePlans, waysIntoItself } from './judge-plans.ts';
 import { type Question, questionsAt } from './judge-state.ts';
 import { textsOfView } from './judge-texts.ts';
 import type { Problem, Proof } from './proof.ts';
@@ -127,8 +128,9 @@ class PlainWalk {
     const nodes = [...this.nodes.values()];
     const steps = new Set(nodes.map(({ snapshot }) => positionOf(snapshot).step));
     for (const problem of [
+      ...judgePlans(this.job),
       ...judgeReach(this.job, steps),
-      ...judgeLoops([...this.ways.values()]),
+      ...judgeLoops([...this.ways.values(), ...waysIntoItself(this.job)]),
     ]) {
       this.problems.set(`${problem.claim} ${problem.step}`, problem);
     }

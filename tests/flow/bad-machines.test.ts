@@ -53,11 +53,13 @@ const kindRows: readonly Row[] = [
     'two facts alike',
     [
       ['"id": "hands",\n      "label"', '»"id": "guard",\n      "label"'],
-      ['"fact": "hands"', '»"fact": "hands"'],
+      ['"fact": "hands",\n            "not"', '»"fact": "hands",\n            "not"'],
+      ['"fact": "hands",\n                "is"', '»"fact": "hands",\n                "is"'],
     ],
     [
       '$.facts[12].id — The fact "guard" stands twice. Give one of them another id.',
       `$.hazards[7].never.all[1].fact — The lathe has no fact "hands". It has: ${allFacts.replace('hands', 'guard')}.`,
+      `$.hazards[21].never.all[1].any[1].fact — The lathe has no fact "hands". It has: ${allFacts.replace('hands', 'guard')}.`,
     ],
   ],
   [
