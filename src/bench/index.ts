@@ -4,7 +4,9 @@
  */
 
 export { beginRun, comeBack, type ReplayResult, replayRun } from './begin-run.ts';
+export { longestNote, noteIn } from './note-run.ts';
 export type * from './ports.ts';
+export { releaseIn } from './release-run.ts';
 export { presentLine, wordsNow } from './replies.ts';
 export type { Effect, RunState, RunStep } from './run-state.ts';
 export { type BenchItem, type BenchList, listenFor, saidNow } from './said-now.ts';

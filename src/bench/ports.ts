@@ -48,6 +48,8 @@ export type EarReport =
 /** An ear: hears words. Several exist, one is in use; it owns the microphone while it is open. */
 export interface Ear {
   readonly name: string;
+  /** True when it hears words that are not in the list: then a note can be spoken. */
+  readonly hearsFreely?: boolean;
   /** Shown to the person: does sound leave this device? */
   readonly soundLeavesDevice: 'no' | 'yes' | 'may';
   /** Starts listening; reports come until `close`. Never rejects: trouble is a `deaf` report. */
@@ -201,6 +203,23 @@ export interface Ledger {
   read(runId: string): Promise<KeptRun | null>;
   /** Heads, newest first. */
   list(): Promise<readonly RunHead[]>;
+}
+
+/** An instructor's release of one step of one run, as it is kept. Only a checked passphrase makes one. */
+export interface Release {
+  readonly runId: string;
+  readonly step: string;
+  /** The instructor: id in the list of operators, and the name as it was then. */
+  readonly by: string;
+  readonly byName: string;
+  readonly at: number;
+  /** Over all of the above, by a key of this device that cannot be read out. */
+  readonly seal: string;
+}
+
+/** Tells a release that this device made from one that was written by hand or came in with a file. */
+export interface ReleaseCheck {
+  genuine(release: Release): Promise<boolean>;
 }
 
 /** Only one tab may lead a run. */

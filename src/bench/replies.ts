@@ -1,6 +1,14 @@
 /** The short answers of the bench. One thing, then stop; the figure that matters comes last. */
 
-import { type Ask, askedFacts, joined, positionOf, type View, viewOf } from '../flow/index.ts';
+import {
+  type Ask,
+  askedFacts,
+  joined,
+  positionOf,
+  releaseAwaited,
+  type View,
+  viewOf,
+} from '../flow/index.ts';
 import { joinList, sayDigits, sayNumber } from '../words/index.ts';
 import type { RunState } from './run-state.ts';
 import { type BenchItem, saidNow } from './said-now.ts';
@@ -86,8 +94,10 @@ export function refusal(state: RunState): string {
   const asked = askedFacts(state.job, state.snapshot);
   const { phase } = positionOf(state.snapshot);
   const waits = phase === 'start' || phase === 'cutting' || phase === 'stopping';
-  if (asked.length > 0 && !waits) {
-    return `Not yet: ${joinList(asked.map(({ fact }) => fact.label.toLowerCase()))}.`;
+  const instructor = releaseAwaited(state.job, state.snapshot) === undefined ? [] : ['instructor'];
+  if (asked.length + instructor.length > 0 && !waits) {
+    const open = [...asked.map(({ fact }) => fact.label.toLowerCase()), ...instructor];
+    return `Not yet: ${joinList(open)}.`;
   }
   const { items, number } = saidNow(state);
   if (number) return 'Not yet: say the size.';

@@ -21,6 +21,10 @@ export interface RunState {
   } | null;
   /** The last line that told something, for "repeat". */
   readonly lastLine: string;
+  /** The ear in use takes free words, so that a note can be spoken. */
+  readonly hearsFreely?: boolean;
+  /** Number of the entry that asked for the keyboard, for a note. */
+  readonly noteAsked?: number;
   /** What "why that" is about: the figure told last, or the line that tells what stands behind an answer. */
   readonly told?: { readonly figure: string } | { readonly why: string };
 }

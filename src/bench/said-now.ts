@@ -11,6 +11,8 @@ export type TalkAnswer = keyof typeof answers;
 export interface BenchItem extends Omit<SaidItem, 'kind'> {
   readonly kind: SaidItem['kind'] | 'answer';
   readonly answer?: TalkAnswer;
+  /** Asks for the keyboard, or for the words of a note. */
+  readonly note?: true;
 }
 
 export interface BenchList {
@@ -24,6 +26,8 @@ const correct = answer('correct');
 const keep = answer('keep');
 const wrong = answer('wrong');
 
+const note: BenchItem = { id: 'note', kind: 'ask', phrases: ['note'], strict: false, note: true };
+
 function answer(name: TalkAnswer): BenchItem {
   const phrases = answers[name];
   return { id: `answer:${name}`, kind: 'answer', phrases, strict: true, answer: name };
@@ -35,7 +39,7 @@ export function saidNow(state: RunState): BenchList {
   const waiting = answerState(state.talk);
   if (waiting === 'none') {
     const running = speedWorking(state.job, state.snapshot) !== undefined;
-    const items = state.undo ? [...list.items, wrong] : list.items;
+    const items = [...list.items, ...(state.undo ? [wrong] : []), note];
     return { ...list, items, ...(running ? { running } : {}) };
   }
   const still = list.items.filter(

@@ -1,6 +1,17 @@
 /** Runs a job against the world: one thing heard at a time, kept before it counts, then shown and said. */
 
-import type { Clock, Ear, EarReport, Heard, Ledger, Mouth } from './ports.ts';
+import { takeNote } from './note-run.ts';
+import type {
+  Clock,
+  Ear,
+  EarReport,
+  Heard,
+  Ledger,
+  Mouth,
+  Release,
+  ReleaseCheck,
+} from './ports.ts';
+import { refuseRelease, staleRelease, takeRelease } from './release-run.ts';
 import type { Effect, RunState, RunStep } from './run-state.ts';
 import { listenFor } from './said-now.ts';
 import {
@@ -15,6 +26,8 @@ import { giveUp, hear, missed } from './step-run.ts';
 
 export interface SessionWorld {
   readonly ledger: Ledger;
+  /** Without one, no release is ever taken. */
+  readonly releases?: ReleaseCheck;
   readonly clock: Clock;
   readonly mouth: Mouth;
   readonly ear: Ear | null;
@@ -38,6 +51,12 @@ export interface Session {
   /** The door for keys, buttons, foot switch, gauge and tests. */
   heard(heard: Heard): Promise<void>;
   giveUp(): Promise<void>;
+  /** A note that was typed. */
+  note(text: string): Promise<void>;
+  /** Takes a release that this device has sealed, for the step that waits for one; any other is refused. */
+  release(release: Release): Promise<void>;
+  /** Puts on record that a release was tried in vain. */
+  releaseRefused(byName: string, why: string): Promise<void>;
   /** Speaks the present line again from the start, such as after the first tap allowed sound. */
   repeat(): void;
   state(): RunState;
@@ -97,6 +116,31 @@ class LiveSession implements Session {
     return this.inTurn(() => this.carryOut(giveUp(this.run, heard)));
   }
 
+  note(text: string): Promise<void> {
+    const heard: Heard = { text, alternatives: [], confidence: 1, from: 'key', at: this.now() };
+    return this.inTurn(() => this.carryOut(takeNote(this.run, heard, text)));
+  }
+
+  /** The seal is looked at in turn, so that it is judged against the step that stands then. */
+  release(release: Release): Promise<void> {
+    return this.inTurn(async () => {
+      const genuine = (await this.world.releases?.genuine(release)) === true;
+      const why = genuine
+        ? staleRelease(this.run, release, this.now())
+        : 'This release was not given on this device.';
+      if (why === undefined) return this.carryOut(takeRelease(this.run, release));
+      return this.carryOut(refuseRelease(this.run, release.byName, why, this.now()));
+    });
+  }
+
+  releaseRefused(byName: string, why: string): Promise<void> {
+    return this.inTurn(() => this.carryOut(refuseRelease(this.run, byName, why, this.now())));
+  }
+
+  private now(): number {
+    return this.world.clock.now();
+  }
+
   repeat(): void {
     this.speak(this.run.lastLine);
   }
@@ -109,6 +153,7 @@ class LiveSession implements Session {
   async listenWith(ear: Ear | null): Promise<void> {
     const old = this.ear;
     this.ear = ear;
+    this.run = { ...this.run, hearsFreely: ear?.hearsFreely === true };
     if (old && old !== ear) await old.close();
     if (!ear) {
       this.talk({

@@ -14,6 +14,7 @@ import { adjustRun } from './adjust-run.ts';
 import { announce } from './announce.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
+import { noteHelp, noteIn, takeNote } from './note-run.ts';
 import type { Heard } from './ports.ts';
 import {
   figureOfAsk,
@@ -45,6 +46,8 @@ const longestMiss = 4;
 /** Something came through the door. */
 export function hear(state: RunState, heard: Heard): RunStep {
   const list = saidNow(state);
+  const note = noteIn(heard.text);
+  if (note !== undefined) return hearNote(state, heard, note, list);
   const meant = understand(heard, list);
   switch (meant.kind) {
     case 'item':
@@ -68,6 +71,16 @@ export function hear(state: RunState, heard: Heard): RunStep {
   }
 }
 
+/** "No, stop" may be heard as a note: the drill comes first. */
+function hearNote(state: RunState, heard: Heard, text: string, list: BenchList): RunStep {
+  return isDrill(list, text) ? hear(state, { ...heard, text }) : takeNote(state, heard, text);
+}
+
+function isDrill({ items }: BenchList, text: string): boolean {
+  const said = normalise(text);
+  return items.some(({ kind, phrases }) => kind === 'drill' && phrases.includes(said));
+}
+
 /** The ear heard speech that matched nothing. */
 export function missed(state: RunState, heard: Heard): RunStep {
   const words = heard.text.trim() === '' ? 1 : heard.text.trim().split(/\s+/).length;
@@ -81,8 +94,14 @@ function takeItem(state: RunState, heard: Heard, item: BenchItem, sure: number):
   const ready = talked(state, { type: 'understood' });
   if (item.answer) return takeAnswer(ready, heard, item.answer);
   if (item.adjust) return takeAdjustment(ready, heard, item.adjust, item.phrases[0] ?? '');
+  if (item.note) return askNote(ready, heard);
   if (item.ask) return takeAsk(ready, heard, item.ask);
   return item.event ? takeEvent(ready, heard, item.event) : { state: ready, effects: [] };
+}
+
+/** The keyboard comes up for it. */
+function askNote(state: RunState, heard: Heard): RunStep {
+  return asked({ ...state, noteAsked: state.seq }, heard, noteHelp(state));
 }
 
 function takeAsk(state: RunState, heard: Heard, ask: Ask): RunStep {

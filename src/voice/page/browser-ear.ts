@@ -33,6 +33,7 @@ export function browserEar(world: BrowserEarWorld, mode: BrowserEarMode): Ear {
 
 class BrowserEar implements Ear {
   readonly name: string;
+  readonly hearsFreely = true;
   readonly soundLeavesDevice: Ear['soundLeavesDevice'];
   private words: ListenFor = { phrases: [] };
   private report: (report: EarReport) => void = () => {};
