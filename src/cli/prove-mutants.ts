@@ -18,13 +18,19 @@ export interface MutantScore {
   readonly ms: number;
 }
 
-export function scoreMutants(flow: Flow, card: Card): MutantScore {
+/** `told` is called after each mutant: all of them together take minutes. */
+export function scoreMutants(
+  flow: Flow,
+  card: Card,
+  told: (done: number, one: JudgedMutant) => void = () => {},
+): MutantScore {
   const begun = performance.now();
-  const judged = judgeMutants(flow, card);
+  const judged: JudgedMutant[] = [];
+  for (const one of judgeMutants(flow, card)) told(judged.push(one), one);
   const count = (fate: JudgedMutant['fate']) => judged.filter((one) => one.fate === fate).length;
   const survivors = judged
-    .filter(({ fate }) => fate === 'survives')
-    .map(({ mutant, why }) => ({ mutant: mutant.name, why }));
+    .filter(({ fate }) => fate === 'survives' || fate === 'open')
+    .map(({ mutant, fate, why }) => ({ mutant: mutant.name, why: fate === 'open' ? '' : why }));
   const caught = count('broken') + count('refused');
   const unexplained = survivors.filter(({ why }) => why === '').length;
   return {

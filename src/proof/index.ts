@@ -4,7 +4,8 @@
  */
 
 export { type Claim, claimNamed, claimsOf, formatClaims } from './claims.ts';
-export { type Fate, type JudgedMutant, judgeMutants } from './judge-mutants.ts';
+export { type HuntLimits, hunt } from './hunt.ts';
+export { type Fate, huntMutant, type JudgedMutant, judgeMutants } from './judge-mutants.ts';
 export { Memory } from './memory.ts';
 export { type Mutant, type MutantKind, mutantsOf } from './mutants.ts';
 export type { Problem, Proof, Verdict, Walked, Watch } from './proof.ts';

@@ -1,75 +1,76 @@
-/** Proves each mutant of a flow: which are refused by the reader, which break a claim, and which live on. */
+/** Judges each mutant of a flow: which are refused by the reader, which break a claim, and which live on, and why. */
 
 import {
   type Card,
   compileJob,
   type Flow,
-  type FlowFile,
+  type Job,
   type MachineKind,
   readFlowValue,
   resolveFlow,
 } from '../flow/index.ts';
+import { excuseFor } from './excuse-mutant.ts';
+import { hunt } from './hunt.ts';
+import { judgePlans } from './judge-plans.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
+import type { Problem } from './proof.ts';
 import { prove } from './prove.ts';
 
 export type Fate =
   /** The reader has a fault for it. */
   | 'refused'
   | 'broken'
-  /** No claim of the flow changes; `why` says what makes it harmless. */
-  | 'survives';
+  /** Every claim still holds; `why` says what makes it harmless, and is empty where nothing does. */
+  | 'survives'
+  /** It was not found out in time, or too large: nothing is said of it. */
+  | 'open';
 
 export interface JudgedMutant {
   readonly mutant: Mutant;
   readonly fate: Fate;
-  /** The first broken claim, or the fault. */
+  /** The fault, what is wrong, or why it is harmless. */
   readonly why: string;
+  /** The first broken claim, with the words that lead to it where it has a path. */
+  readonly problem?: Problem;
+  readonly job?: Job;
 }
 
-/** Judges all mutants, or those that `choose` takes. */
-export function judgeMutants(
+/** Judges all mutants, or those that `choose` takes, one at a time as they are asked for. */
+export function* judgeMutants(
   flow: Flow,
   card: Card,
   choose: (mutant: Mutant) => boolean = () => true,
-): readonly JudgedMutant[] {
-  return mutantsOf(flow.file)
-    .filter(choose)
-    .map((mutant) => judgeMutant(mutant, flow.kind, card));
+): Generator<JudgedMutant> {
+  for (const mutant of mutantsOf(flow.file)) {
+    if (choose(mutant)) yield judgeMutant(mutant, flow.kind, card);
+  }
 }
 
+/**
+ * What can be seen without a walk is looked for first: a broken claim is broken, however it was found. Only where
+ * nothing was found everything is walked.
+ */
 function judgeMutant(mutant: Mutant, kind: MachineKind, card: Card): JudgedMutant {
+  const quick = huntMutant(mutant, kind, card);
+  if (quick.fate !== 'open' || !quick.job) return quick;
+  const { job } = quick;
+  const proof = prove(job, { paths: false });
+  const [problem] = proof.problems;
+  if (problem) return { mutant, fate: 'broken', why: problem.message, problem, job };
+  if (proof.verdict !== 'proved') return { ...quick, why: proof.reason ?? proof.verdict };
+  return { mutant, fate: 'survives', why: excuseFor(mutant, job), job };
+}
+
+/** Refused, or broken by what a hunt finds in a moment; else `open`: the walk has still to tell. */
+export function huntMutant(mutant: Mutant, kind: MachineKind, card: Card): JudgedMutant {
   const value: unknown = JSON.parse(JSON.stringify(mutant.file));
   const read = resolveFlow(readFlowValue('mutant', value), new Map([[kind.id, kind]]));
   if (!read.ok) return { mutant, fate: 'refused', why: read.faults[0]?.message ?? '' };
   const compiled = compileJob(read.flow, card);
   if (!compiled.ok) return { mutant, fate: 'refused', why: compiled.faults[0] ?? '' };
-  const proof = prove(compiled.job, { paths: false });
-  const [first] = proof.problems;
-  if (first) return { mutant, fate: 'broken', why: `${first.claim} at step "${first.step}"` };
-  if (proof.verdict !== 'proved')
-    return { mutant, fate: 'broken', why: proof.reason ?? proof.verdict };
-  return { mutant, fate: 'survives', why: harmless(mutant, read.flow.file) };
-}
-
-/** Why nothing changes when it is taken out; empty where nobody can say, and then a claim is missing. */
-function harmless(mutant: Mutant, file: FlowFile): string {
-  if (mutant.kind === 'remedy') {
-    return 'A remedy is advice: without it the machine kind gives its own.';
-  }
-  return survivorReason(mutant, file);
-}
-
-/** Filled from what the shipped flows show; each reason is checked by a person, and listed with the score. */
-function survivorReason({ kind, name, step, file }: Mutant, _: FlowFile): string {
-  const now = file.steps.find((one) => one.id === step);
-  if (kind === 'effect' && name.startsWith('hands')) {
-    return 'Without hands near, the guard is not asked for anew until the next step with hands, which every cut has before it.';
-  }
-  if (kind === 'effect' && name.startsWith('moment')) {
-    return 'A moment marks a step for a hazard that its gate keeps; the gate is still there.';
-  }
-  if (kind === 'condition' && now && !now.hands && now.kind !== 'cut' && now.kind !== 'passes') {
-    return 'Nothing is near the machine in this step, and the next step with hands has its own gate.';
-  }
-  return '';
+  const { job } = compiled;
+  const [written] = judgePlans(job);
+  const problem = hunt(job, mutant.steps) ?? written;
+  if (problem) return { mutant, fate: 'broken', why: problem.message, problem, job };
+  return { mutant, fate: 'open', why: '', job };
 }

@@ -8,7 +8,10 @@ export interface Mutant {
   readonly kind: MutantKind;
   /** What was taken out, for a person: 'condition "guard" of gate "ready-to-start"'. */
   readonly name: string;
-  readonly step: string;
+  /** Where it stood; of a gate, every step behind it. */
+  readonly steps: readonly string[];
+  /** The fact that is no longer asked, begun or ended, with its state; none for a whole gate, hands or a target. */
+  readonly fact?: { readonly id: string; readonly state: string };
   /** The flow file without it. */
   readonly file: FlowFile;
 }
@@ -20,11 +23,12 @@ export function mutantsOf(file: FlowFile): readonly Mutant[] {
 
 function gateMutants(file: FlowFile): readonly Mutant[] {
   return Object.entries(file.gates).flatMap(([gate, facts]) =>
-    Object.keys(facts).map(
-      (fact): Mutant => ({
+    Object.entries(facts).map(
+      ([fact, state]): Mutant => ({
         kind: 'condition',
         name: `condition "${fact}" of gate "${gate}"`,
-        step: file.steps.find((step) => step.gates.includes(gate))?.id ?? '',
+        steps: file.steps.filter((step) => step.gates.includes(gate)).map(({ id }) => id),
+        fact: { id: fact, state },
         file: { ...file, gates: { ...file.gates, [gate]: without(facts, fact) } },
       }),
     ),
@@ -36,10 +40,11 @@ type Step = FlowFile['steps'][number];
 function stepMutants(file: FlowFile, index: number): readonly Mutant[] {
   const step = file.steps[index];
   if (!step) return [];
-  const made = (kind: MutantKind, name: string, change: object): Mutant => ({
+  const made: Make = (kind, name, change, fact) => ({
     kind,
     name: `${name} of step "${step.id}"`,
-    step: step.id,
+    steps: [step.id],
+    ...(fact ? { fact } : {}),
     file: {
       ...file,
       steps: file.steps.map((one, at) => (at === index ? changed(one, change) : one)),
@@ -49,35 +54,30 @@ function stepMutants(file: FlowFile, index: number): readonly Mutant[] {
     ...step.gates.map((gate) =>
       made('condition', `gate "${gate}"`, { gates: step.gates.filter((one) => one !== gate) }),
     ),
-    ...eachFact(step.needs, (fact, needs) => made('condition', `need "${fact}"`, { needs })),
-    ...eachFact(step.remedies, (fact, remedies) =>
-      made('remedy', `remedy "${fact}"`, { remedies }),
+    ...eachFact(step.needs, (fact, needs) =>
+      made('condition', `need "${fact.id}"`, { needs }, fact),
+    ),
+    ...eachFact(step.remedies, ({ id, state }, remedies) =>
+      made('remedy', `remedy "${id}"`, { remedies }, { id, state }),
     ),
     ...effectMutants(step, made),
     ...targetMutants(step, made),
   ];
 }
 
-type Make = (kind: MutantKind, name: string, change: object) => Mutant;
+type TakenFact = NonNullable<Mutant['fact']>;
+type Make = (kind: MutantKind, name: string, change: object, fact?: TakenFact) => Mutant;
 
 function effectMutants(step: Step, made: Make): readonly Mutant[] {
-  const hands = step.hands ? [made('effect', 'hands', { hands: false })] : [];
+  const near = step.hands ? [made('effect', 'hands', { hands: false })] : [];
   const moment = step.moment
     ? [made('effect', `moment "${step.moment}"`, { moment: undefined })]
     : [];
-  if (step.kind === 'check') {
-    const facts = eachFact(step.facts, (fact, rest) =>
-      made('effect', `"${fact}"`, { facts: rest }),
-    );
-    return [...hands, ...moment, ...facts];
-  }
-  if (step.kind !== 'do') return [...hands, ...moment];
-  return [
-    ...hands,
-    ...moment,
-    ...eachFact(step.begins, (fact, begins) => made('effect', `begin "${fact}"`, { begins })),
-    ...eachFact(step.ends, (fact, ends) => made('effect', `end "${fact}"`, { ends })),
-  ];
+  const asked = (key: 'facts' | 'begins' | 'ends', facts: Readonly<Record<string, string>>) =>
+    eachFact(facts, (fact, rest) => made('effect', `${key} "${fact.id}"`, { [key]: rest }, fact));
+  if (step.kind === 'check') return [...near, ...moment, ...asked('facts', step.facts)];
+  if (step.kind !== 'do') return [...near, ...moment];
+  return [...near, ...moment, ...asked('begins', step.begins), ...asked('ends', step.ends)];
 }
 
 /** A target that is taken out leads to the step itself: the shortest way to get stuck. */
@@ -96,9 +96,9 @@ function targetMutants(step: Step, made: Make): readonly Mutant[] {
 
 function eachFact(
   facts: Readonly<Record<string, string>>,
-  make: (fact: string, rest: Readonly<Record<string, string>>) => Mutant,
+  make: (fact: TakenFact, rest: Readonly<Record<string, string>>) => Mutant,
 ): readonly Mutant[] {
-  return Object.keys(facts).map((fact) => make(fact, without(facts, fact)));
+  return Object.entries(facts).map(([id, state]) => make({ id, state }, without(facts, id)));
 }
 
 function without(facts: Readonly<Record<string, string>>, fact: string): Record<string, string> {
