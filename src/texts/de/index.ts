@@ -1,8 +1,11 @@
 /** German: JSON files of the same keys as the English tables, one an area. Fetched when it is chosen. */
 
 import type { Language, Tables } from '../language.ts';
+import apprentice from './apprentice.json';
 import frame from './frame.json';
+import glossary from './glossary.json';
+import why from './why.json';
 
-const tables: Tables = { frame };
+const tables: Tables = { apprentice, glossary, frame, why };
 
 export const german: Language = { code: 'de', locale: 'de-DE', name: 'Deutsch', tables };

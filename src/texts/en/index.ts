@@ -1,3 +1,6 @@
 /** The areas, in English. */
 
+export { apprenticeTexts } from './apprentice.ts';
 export { frameTexts } from './frame.ts';
+export { glossaryTexts } from './glossary.ts';
+export { whyTexts } from './why.ts';
