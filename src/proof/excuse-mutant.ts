@@ -12,6 +12,7 @@ import { askedStates } from './told-apart.ts';
 export function excuseFor(mutant: Mutant, job: Job): string {
   if (mutant.kind === 'remedy') return remedyExcuse(mutant, job);
   if (mutant.name.startsWith('moment')) return momentExcuse(mutant, job);
+  if (mutant.name.startsWith('hands')) return handsExcuse(mutant, job);
   if (!mutant.fact) return '';
   if (mutant.name.startsWith('begins')) return begunExcuse(mutant, job);
   return askedExcuse(mutant, job);
@@ -37,6 +38,22 @@ function momentExcuse({ name, steps: [step = ''] }: Mutant, job: Job): string {
   return marked.length === 0
     ? `A mark that no hazard of the ${job.flow.kind.id} looks at; what is asked stays the same.`
     : `A mark for ${looked} alone: the step still asks for ${[...new Set(facts)].join(', ')} itself.`;
+}
+
+/** Hands were in before, on every way, and what hands can undo has not been asked for since. */
+function handsExcuse({ steps: [first = ''] }: Mutant, job: Job): string {
+  const forgotten = job.flow.kind.facts.filter((fact) => fact.handsForget).map(({ id }) => id);
+  const seen = new Set(job.flow.graph.sources.get(first));
+  const before: string[] = [];
+  for (const id of seen) {
+    const plan = job.plans.get(id);
+    if (!plan) continue;
+    if (plan.hands || plan.step.kind === 'passes') before.push(id);
+    else if (plan.powered || forgotten.some((fact) => fact in plan.gate)) return '';
+    else for (const source of job.flow.graph.sources.get(id) ?? []) seen.add(source);
+  }
+  if (before.length === 0) return '';
+  return `Hands were in just before (${fewOf(before)}), and ${forgotten.join(', ')} were not asked for since.`;
 }
 
 /** What is no longer asked here is asked by every step where a hazard looks at it. */

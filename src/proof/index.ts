@@ -4,6 +4,7 @@
  */
 
 export { type Claim, claimNamed, claimsOf, formatClaims } from './claims.ts';
+export { excuseFor } from './excuse-mutant.ts';
 export { type HuntLimits, hunt } from './hunt.ts';
 export { type Fate, huntMutant, type JudgedMutant, judgeMutants } from './judge-mutants.ts';
 export { Memory } from './memory.ts';
