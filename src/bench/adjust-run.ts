@@ -6,6 +6,7 @@ import {
   adjustJob,
   figuresNow,
   type Job,
+  type Pace,
   positionOf,
   speedWorking,
   workOut,
@@ -21,7 +22,8 @@ const mostTold = 3;
 
 export type AdjustedRun =
   | { readonly ok: true; readonly next: Pick<RunState, 'job' | 'snapshot'>; readonly line: string }
-  | { readonly ok: false; readonly line: string };
+  /** `source` where a limit refused it. */
+  | { readonly ok: false; readonly line: string; readonly source?: string };
 
 /** The run with its numbers worked out again and the line that tells it, or the sentence that refuses it. */
 export function adjustRun(state: RunState, change: Adjustment, word: string): AdjustedRun {
@@ -30,7 +32,10 @@ export function adjustRun(state: RunState, change: Adjustment, word: string): Ad
     return { ok: false, line: `${sentence(word)} already.` };
   }
   const adjusted = adjustJob(job, snapshot, change);
-  if (!adjusted.ok) return { ok: false, line: adjusted.fault };
+  if (!adjusted.ok) {
+    const { fault: line, source } = adjusted;
+    return { ok: false, line, ...(source === undefined ? {} : { source }) };
+  }
   const { job: next, snapshot: after } = adjusted;
   return {
     ok: true,
@@ -38,7 +43,7 @@ export function adjustRun(state: RunState, change: Adjustment, word: string): Ad
     line: [
       headOf(change, word),
       told(change, state, { job: next, snapshot: after }),
-      sceneLine(adjusted),
+      sceneLine(adjusted, state.pace),
     ]
       .filter((text) => text !== '')
       .join(' '),
@@ -88,11 +93,11 @@ function tooFast(
 }
 
 /** Where the change moved the job or took a belief away, what is to be done now. */
-function sceneLine({ job, before, snapshot }: Extract<Adjusted, { ok: true }>): string {
+function sceneLine({ job, before, snapshot }: Extract<Adjusted, { ok: true }>, pace: Pace): string {
   const same =
     JSON.stringify(positionOf(before)) === JSON.stringify(positionOf(snapshot)) &&
     JSON.stringify(before.context) === JSON.stringify(snapshot.context);
-  return same ? '' : announce(job, before, snapshot);
+  return same ? '' : announce(job, before, snapshot, undefined, pace);
 }
 
 /** The change an entry of a run stands for, if it stands for one. */

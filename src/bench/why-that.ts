@@ -7,9 +7,20 @@ import { sentence } from './sentence.ts';
 /** More than this many numbers cannot be followed by ear; the screen shows them all. */
 const mostGiven = 3;
 
-/** The figure a "why that" is about: the one last told while it still stands, else the one that matters here. */
+/** The figures of the lines that stand, the last told first. */
+function toldNow({ lead, ask }: View): readonly Figure[] {
+  return [...(lead.figures ?? []), ...(ask.figures ?? [])].reverse();
+}
+
+/**
+ * The figure a "why that" is about: the one last asked for while it still stands, else the last one that the
+ * present line tells, else the one that matters here.
+ */
 export function figureAsked(view: View, last: string | undefined): Figure | undefined {
-  const ids = [last, ...(view.phase === 'dial' ? ['dial'] : []), 'speed', 'dial'];
+  const asked = view.figures.find((one) => one.id === last);
+  const [told] = toldNow(view);
+  if (asked ?? told) return asked ?? told;
+  const ids = [...(view.phase === 'dial' ? ['dial'] : []), 'speed', 'dial'];
   const found = ids.map((id) => view.figures.find((one) => one.id === id));
   return found.find((figure) => figure !== undefined) ?? view.figures[0];
 }

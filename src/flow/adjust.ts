@@ -23,7 +23,7 @@ export type Adjusted =
       readonly before: FlowSnapshot;
     }
   /** Nothing is changed; one sentence says what is in the way. */
-  | { readonly ok: false; readonly fault: string };
+  | { readonly ok: false; readonly fault: string; readonly source?: string };
 
 /** The working whose answer is the speed of the step a snapshot stands in, if one is. */
 export function speedWorking(job: Job, snapshot: FlowSnapshot): string | undefined {
@@ -67,7 +67,8 @@ function runAt(job: Job, snapshot: FlowSnapshot, speed: number): Adjusted {
   const limit = limitsOn(job, snapshot, working).find((one) => speed > one.value);
   if (limit) {
     const spoken = sayNumber(limit.value, 'rev/min', 0);
-    return refused(`${limit.owner} is ${spoken}. Set a lower speed.`);
+    const fault = `${limit.owner} is ${spoken}. Set a lower speed.`;
+    return { ok: false, fault, source: job.card.title };
   }
   const { inputs, running } = job.numbers;
   const set = (context: FlowContext) => believing(job, context, speed);

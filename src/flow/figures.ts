@@ -1,15 +1,25 @@
 /** The figures that matter now, each with its unit and the working behind it. */
 
+import { englishLanguage, sayIn, whyTexts } from '../texts/index.ts';
 import { findRule, type Quantity } from '../trade/index.ts';
 import type { Job } from './compile.ts';
 import { displayOf, formatOf, type Shown, shownAs } from './display.ts';
-import { type Behind, behindOf, textsOf } from './figure-behind.ts';
+import {
+  type Behind,
+  behindOf,
+  type FigureWorld,
+  labelOf,
+  type ReadingsHeld,
+  textsOf,
+} from './figure-behind.ts';
 import type { StepOf } from './flow-shape.ts';
 import { nextPass } from './pass.ts';
 import type { FlowSnapshot } from './position.ts';
 import { planAt } from './position.ts';
 import { limitsOf } from './verdict.ts';
 import type { ValueRef } from './words-shape.ts';
+
+const say = sayIn(englishLanguage, whyTexts);
 
 export interface Figure extends Partial<Behind> {
   readonly id: string;
@@ -22,8 +32,8 @@ export interface Figure extends Partial<Behind> {
 
 /** A figure with what stands behind it; undefined while it cannot be worked out. */
 export function figureOf(
-  job: Job,
-  snapshot: FlowSnapshot,
+  job: FigureWorld,
+  snapshot: ReadingsHeld,
   id: string,
   label: string,
   ref: ValueRef,
@@ -64,6 +74,30 @@ function lengthFigure(
   return { id, label, ...textsOf(exactly(shown)), ...behind };
 }
 
+/** Every working of a flow that can be told now: what the numbers given to a job come to. */
+export function workingFigures(job: FigureWorld, held: ReadingsHeld): readonly Figure[] {
+  return [...job.flow.scope.workings].flatMap(
+    ([id, { label }]) => figureOf(job, held, id, label, { working: id }) ?? [],
+  );
+}
+
+/** The inputs of a job, as given. */
+export function inputFigures(job: FigureWorld, held: ReadingsHeld): readonly Figure[] {
+  return [...job.flow.scope.inputs].flatMap(
+    ([id, { label }]) => figureOf(job, held, id, label, { input: id }) ?? [],
+  );
+}
+
+/** The figure of a value named in a sentence, under the flow's own label. */
+export function namedFigure(
+  job: FigureWorld,
+  held: ReadingsHeld,
+  name: string,
+  ref: ValueRef,
+): Figure | undefined {
+  return figureOf(job, held, name, labelOf(job, ref) ?? name, ref);
+}
+
 /** Speed, feed, depth, dial and the rest of the step a snapshot stands in. */
 export function figuresNow(job: Job, snapshot: FlowSnapshot): readonly Figure[] {
   const step = planAt(job, snapshot)?.step;
@@ -87,31 +121,51 @@ export function figuresNow(job: Job, snapshot: FlowSnapshot): readonly Figure[] 
 
 /** The next pass: what the dial must read, the depth a side, what is left. */
 export function passFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[] {
+  return passNow(job, snapshot)?.figures ?? [];
+}
+
+/** The size that the last dial setting should have made. */
+export function expectedAfterPass(job: Job, snapshot: FlowSnapshot): Figure | undefined {
+  const now = passNow(job, snapshot);
+  if (!now) return undefined;
+  const { pass, given } = now;
+  return lengthFigure(job, 'expected', say('expected'), pass.diameterAfter, given);
+}
+
+function passNow(job: Job, snapshot: FlowSnapshot) {
   const step = planAt(job, snapshot)?.step;
   const state = step && snapshot.context.passes[step.id];
-  if (step?.kind !== 'passes' || !state) return [];
+  if (step?.kind !== 'passes' || !state) return undefined;
   const pass = nextPass(step, state, snapshot.context.readings, job.world);
-  const behind = behindPass(pass);
-  const size = lengthFigure(job, 'size', 'Now', state.size, behindSize(job, snapshot, step));
-  const goal = figureOf(job, snapshot, 'finish', 'Finish', step.finish);
+  const size = lengthFigure(job, 'size', say('now'), state.size, behindSize(job, snapshot, step));
+  const goal = figureOf(job, snapshot, 'finish', say('finish'), step.finish);
   const from = goal ? [size, goal] : [size];
-  const given = behind && { ...behind, given: from };
-  return [
+  const so = lengthFigure(job, 'dial-so-far', say('dialSoFar'), state.dial, undefined);
+  const given = behindPass(pass, [...from, so]);
+  const figures = [
     lengthFigure(job, 'dial', 'Dial', pass.dial, given),
     lengthFigure(job, 'cut', 'Depth a side', pass.depthASide, given),
     lengthFigure(job, 'left', 'Left', pass.left, {
       working: from.map(({ text }) => text).join(step.side === 'outside' ? ' less ' : ' up to '),
       given: from,
-      source: 'subtraction',
+      formula: say(step.side === 'outside' ? 'leftOutside' : 'leftInside'),
+      source: say('subtraction'),
     }),
     size,
   ];
+  return { pass, given, figures };
 }
 
-function behindPass({ answer }: ReturnType<typeof nextPass>): Behind | undefined {
+/** A rule that refuses says why no cut comes out; the dial stays where it is. */
+function behindPass(
+  { answer }: ReturnType<typeof nextPass>,
+  given: Behind['given'],
+): Behind | undefined {
   const rule = findRule('next-pass');
-  if (!answer.ok || !rule) return undefined;
-  return { working: answer.working, formula: rule.formula, source: answer.source ?? rule.source };
+  if (!rule) return undefined;
+  const source = (answer.ok ? answer.source : undefined) ?? rule.source;
+  const working = answer.ok ? answer.working : answer.fault;
+  return { working, given, formula: rule.formula, source };
 }
 
 /** Before the first measurement the size is what the step begins from. */
@@ -129,7 +183,7 @@ export function limitFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[
   const format = formatOf(quantity, job.card.units, step.reading);
   return (['lower', 'upper'] as const).map((key) => ({
     id: key,
-    label: key === 'lower' ? 'Least' : 'Most',
+    label: say(key === 'lower' ? 'least' : 'most'),
     ...textsOf(shownAs(limits[key], quantity, format)),
     ...behindOf(job, snapshot, step[key]),
   }));

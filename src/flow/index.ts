@@ -7,7 +7,7 @@ export { type Adjusted, type Adjustment, adjustJob, speedWorking } from './adjus
 export { askedFacts, type FactAnswer, releaseAwaited, reportable } from './asked.ts';
 export { type Card, cardFields, readCard } from './card.ts';
 export { type CardFile, cardShape } from './card-shape.ts';
-export { type Ask, answers, asks } from './command-words.ts';
+export { type Ask, answers, asks, paceWords } from './command-words.ts';
 export { compileJob, type FlowMachine, type Job, type JobResult } from './compile.ts';
 export { type Condition, conditionShape } from './condition-shape.ts';
 export { formatOf, type Shown, shownAs } from './display.ts';
@@ -20,8 +20,14 @@ export {
 } from './events.ts';
 export { isLoss, isMet, missingFacts, stateOf } from './facts.ts';
 export { type Fault, faultText, type Path, pathText } from './fault.ts';
-export type { Behind, Given } from './figure-behind.ts';
-export { type Figure, figuresNow } from './figures.ts';
+export {
+  type Behind,
+  behindOf,
+  type FigureWorld,
+  type Given,
+  type ReadingsHeld,
+} from './figure-behind.ts';
+export { type Figure, figureOf, figuresNow, inputFigures, workingFigures } from './figures.ts';
 export {
   type CheckQuestion,
   type FlowFile,
@@ -60,6 +66,7 @@ export {
   stepJob,
 } from './position.ts';
 export { type FileResult, readFlowFile, readFlowValue } from './read-file.ts';
+export { readingFigures } from './reading-figures.ts';
 export { readingsBehind } from './readings-behind.ts';
 export { releaseFact } from './release.ts';
 export { type Flow, type FlowResult, readFlow, resolveFlow } from './resolve.ts';

@@ -4,20 +4,22 @@ import { askedFacts, releaseAwaited } from './asked.ts';
 import type { Job } from './compile.ts';
 import { type Facts, unknownState } from './events.ts';
 import { stateOf } from './facts.ts';
-import { type Figure, figureOf, figuresNow } from './figures.ts';
+import { type Figure, namedFigure as figureNamed, figureOf, figuresNow } from './figures.ts';
 import type { Step, StepOf } from './flow-shape.ts';
 import type { Fact, MachineKind } from './kind-shape.ts';
 import { askedTogether, type Pace, promptAt, sayAt } from './pace.ts';
 import { type FlowSnapshot, type Phase, planAt, positionOf } from './position.ts';
 import { releaseAsk } from './release.ts';
 import { refOfName } from './resolve-steps.ts';
-import { fillText } from './resolve-texts.ts';
+import { fillText, namesIn } from './resolve-texts.ts';
 import { offerLine, walkNow } from './walk-view.ts';
 
 /** A sentence in two dresses. */
 export interface Line {
   readonly shown: string;
   readonly spoken: string;
+  /** The figures it tells, in their order: each can be asked "why that?". */
+  readonly figures?: readonly Figure[];
 }
 
 /** One condition of the gate or hold, and how it stands. */
@@ -155,7 +157,7 @@ function gateLead(job: Job, snapshot: FlowSnapshot, step: Step): Line {
   const left = figuresNow(job, snapshot).find((figure) => figure.id === 'left');
   const passes = step.kind === 'passes' && snapshot.context.readings[step.reading.id] !== undefined;
   if (!left || !passes) return plain(`${step.title}.`);
-  return { shown: `${left.text} left.`, spoken: `${left.spoken} left.` };
+  return { shown: `${left.text} left.`, spoken: `${left.spoken} left.`, figures: [left] };
 }
 
 function heldLine(snapshot: FlowSnapshot): Line {
@@ -210,7 +212,12 @@ function firstQuestion(job: Job, snapshot: FlowSnapshot, step: Step): Line | und
 /** Two lines as one. */
 export function joined(first: Line, second: Line): Line {
   const join = (a: string, b: string) => [a, b].filter((text) => text !== '').join(' ');
-  return { shown: join(first.shown, second.shown), spoken: join(first.spoken, second.spoken) };
+  const figures = [...(first.figures ?? []), ...(second.figures ?? [])];
+  return {
+    shown: join(first.shown, second.shown),
+    spoken: join(first.spoken, second.spoken),
+    ...(figures.length > 0 ? { figures } : {}),
+  };
 }
 
 /** The conditions in force: those of the gate, or of the hold, or what an open step asks. */
@@ -256,10 +263,15 @@ function gateLine(
 /** Puts figures into a sentence, once as shown and once as spoken. */
 export function fill(job: Job, snapshot: FlowSnapshot, text: string): Line {
   const step = planAt(job, snapshot)?.step;
-  const find = (name: string) => namedFigure(job, snapshot, step, name);
+  const figures = namesIn(text).names.flatMap((name) => {
+    const figure = namedFigure(job, snapshot, step, name);
+    return figure ? [[name, figure] as const] : [];
+  });
+  const byName = new Map(figures);
   return {
-    shown: fillText(text, (name) => find(name)?.text),
-    spoken: fillText(text, (name) => find(name)?.spoken),
+    shown: fillText(text, (name) => byName.get(name)?.text),
+    spoken: fillText(text, (name) => byName.get(name)?.spoken),
+    ...(byName.size > 0 ? { figures: [...byName.values()] } : {}),
   };
 }
 
@@ -272,7 +284,7 @@ function namedFigure(
   const own = step && ownFigure(job, snapshot, step, name);
   if (own) return own;
   const ref = refOfName(name, job.flow.scope);
-  return ref && figureOf(job, snapshot, name, name, ref);
+  return ref && figureNamed(job, snapshot, name, ref);
 }
 
 function ownFigure(job: Job, snapshot: FlowSnapshot, step: Step, name: string): Figure | undefined {
@@ -281,7 +293,8 @@ function ownFigure(job: Job, snapshot: FlowSnapshot, step: Step, name: string): 
     return figuresNow(job, snapshot).find((one) => one.id === 'cut');
   if (['speed', 'feed', 'depth', 'length'].includes(name)) {
     const ref = powered[name as 'speed'];
-    return ref && figureOf(job, snapshot, name, name, ref);
+    const shown = figuresNow(job, snapshot).find((one) => one.id === name);
+    return shown ?? (ref && figureOf(job, snapshot, name, name, ref));
   }
   return figuresNow(job, snapshot).find((one) => one.id === name);
 }
