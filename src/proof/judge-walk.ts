@@ -97,6 +97,7 @@ function judgeWhole(
   const reached = new Set([...arrows.keys()].filter((one) => one.settled).map((one) => one.step));
   const ways = [...waysOf(walk, arrows), ...waysIntoItself(walk.job)];
   findings.push(...judgePlans(walk.job), ...judgeReach(walk.job, reached), ...judgeLoops(ways));
+  judgeSettling(walk, arrows, findings);
   const end = [...arrows.keys()].filter((place) => place.step === endStep);
   const ending = backwards(walk, arrows, end, (arrow) => goes(walk.job, arrow));
   complain(walk, arrows.keys(), ending, 'FORMAT-END', findings);
@@ -109,6 +110,27 @@ function judgeWhole(
   );
   const holds = [...arrows.keys()].filter((place) => place.settled && place.phase === 'hold');
   complain(walk, holds, going, 'FORMAT-HOLD', findings);
+}
+
+/** What follows by itself comes to rest: an event whose small steps never do is never answered. */
+function judgeSettling(
+  walk: Walk,
+  arrows: ReadonlyMap<Place, readonly Arrow[]>,
+  findings: Finding[],
+): void {
+  const resting = [...arrows.keys()].filter((place) => place.settled);
+  const good = backwards(walk, arrows, resting, ({ event }) => event === null);
+  for (const { from, to, event, rows, puts, move } of [...arrows.values()].flat()) {
+    if (!event || !move.to || to.settled) continue;
+    const bad = walk.sets.minus(to.rows, good.get(to) ?? noRows);
+    const some = walk.sets.comingInto(rows, bad, puts);
+    if (some === noRows) continue;
+    findings.push({
+      claim: 'FORMAT-SETTLES',
+      step: from.step,
+      at: { place: from, rows: some, event },
+    });
+  }
 }
 
 function complain(

@@ -14,6 +14,8 @@ export interface Move {
     readonly slot: number;
     readonly inner: string;
     readonly held: string | null;
+    /** False where more may follow by itself. */
+    readonly rests: boolean;
   } | null;
   /** Variables that are set, by the frame's names. */
   readonly writes: readonly (readonly [name: string, held: string | number | null])[];

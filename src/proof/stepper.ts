@@ -7,8 +7,8 @@ export interface Stepper {
   (snapshot: FlowSnapshot, event: FlowEvent): FlowSnapshot;
   /** The first of the small steps that an event makes: where it leads before gates and guards are looked at again. */
   first(snapshot: FlowSnapshot, event: FlowEvent): FlowSnapshot;
-  /** What follows by itself at a snapshot that `first` gave. The same object comes back when nothing does. */
-  settle(snapshot: FlowSnapshot): FlowSnapshot;
+  /** The next small step that follows by itself. The same object comes back when none does. */
+  follow(snapshot: FlowSnapshot): FlowSnapshot;
   /** The idle scope, for the first snapshot. */
   readonly scope: Parameters<FlowMachine['getInitialSnapshot']>[0];
 }
@@ -34,10 +34,11 @@ export function stepperOf(machine: FlowMachine): Stepper {
   };
   const step = (snapshot: FlowSnapshot, event: FlowEvent) =>
     snapshot.status === 'active' ? machine.transition(snapshot, event, scope) : snapshot;
-  const first = (snapshot: FlowSnapshot, event: FlowEvent) =>
-    snapshot.status === 'active' ? firstOf(machine, snapshot, event, scope) : snapshot;
-  const settle = (snapshot: FlowSnapshot) => step(snapshot, settling);
-  return Object.assign(step, { first, settle, scope });
+  const first = (snapshot: FlowSnapshot, event: FlowEvent) => small(snapshot, event, 1);
+  const follow = (snapshot: FlowSnapshot) => small(snapshot, settling, 2);
+  const small = (snapshot: FlowSnapshot, event: FlowEvent, nth: number) =>
+    snapshot.status === 'active' ? smallStep(machine, scope, snapshot, event, nth) : snapshot;
+  return Object.assign(step, { first, follow, scope });
 }
 
 /** An event that no chart hears: XState then only looks whether anything follows by itself. */
@@ -45,27 +46,34 @@ const settling = { type: 'settle' } as unknown as FlowEvent;
 
 type Scope = Parameters<FlowMachine['transition']>[2];
 
-class FirstStep {
+class SmallStep {
   constructor(readonly snapshot: FlowSnapshot) {}
 }
 
 /**
- * XState tells its inspectors each small step as it is made; after the first one the work is broken off. Should it ever
- * tell nothing, the whole transition is taken, which is right as well, only slower to walk.
+ * XState tells its inspectors each small step as it is made, the event's own first, even where it is refused; at the
+ * `nth` the work is broken off. Where there is none the whole is done, and it is what was before.
  */
-function firstOf(machine: FlowMachine, snapshot: FlowSnapshot, event: FlowEvent, scope: Scope) {
+function smallStep(
+  machine: FlowMachine,
+  scope: Scope,
+  snapshot: FlowSnapshot,
+  event: FlowEvent,
+  nth: number,
+): FlowSnapshot {
+  let told = 0;
   const system: unknown = {
-    _sendInspectionEvent: (told: { readonly snapshot: FlowSnapshot }) => {
-      throw new FirstStep(told.snapshot);
+    _sendInspectionEvent: (step: { readonly snapshot: FlowSnapshot }) => {
+      told += 1;
+      if (told === nth) throw new SmallStep(step.snapshot);
     },
   };
   try {
-    return machine.transition(snapshot, event, {
-      ...scope,
-      system: system as Scope['system'],
-    });
+    machine.transition(snapshot, event, { ...scope, system: system as Scope['system'] });
   } catch (stopped) {
-    if (stopped instanceof FirstStep) return stopped.snapshot;
+    if (stopped instanceof SmallStep) return stopped.snapshot;
     throw stopped;
   }
+  if (told !== nth - 1) throw new Error('XState no longer tells its small steps one by one.');
+  return snapshot;
 }

@@ -49,8 +49,7 @@ class PlainWalk {
   }
 
   run(): Proof {
-    const looping = this.walk();
-    if (looping) return this.proof('broken');
+    this.walk();
     if (this.nodes.size > this.limit) {
       const reason = `More than ${this.limit} situations.`;
       return {
@@ -62,39 +61,37 @@ class PlainWalk {
     return this.proof(this.problems.size > 0 ? 'broken' : 'proved');
   }
 
-  private walk(): boolean {
+  private walk(): void {
     this.node(beginJob(this.job));
     for (const node of this.nodes.values()) {
       this.judgeState(node);
       for (const event of eventsAt(this.job, node.snapshot)) {
-        if (!this.take(node, event)) return true;
+        this.take(node, event);
       }
-      if (this.nodes.size > this.limit) return false;
+      if (this.nodes.size > this.limit) return;
     }
-    return false;
   }
 
-  /** False when the chart goes round by itself. */
-  private take(node: Node, event: FlowEvent): boolean {
+  /** Where the chart goes round by itself, nothing comes of the event. */
+  private take(node: Node, event: FlowEvent): void {
     const { snapshot } = node;
     let after: FlowSnapshot;
     try {
       after = this.step(snapshot, event);
     } catch (error) {
       this.complain('FORMAT-SETTLES', node, String(error), event);
-      return false;
+      return;
     }
-    if (after === snapshot) return true; // refused: XState gives the very snapshot back
+    if (after === snapshot) return; // refused: XState gives the very snapshot back
     this.transitions += 1;
     const broken = judgeMove(this.job, snapshot, event, after);
     if (broken) this.complain(broken.claim, node, broken.message, event);
     const { step: from, phase } = positionOf(snapshot);
     const next = this.node(after, { node, event });
-    if (!goesOn(this.job, phase, event)) return true;
+    if (!goesOn(this.job, phase, event)) return;
     next.before.push(node);
     const { step: to } = positionOf(after);
     if (from !== to && event.type !== 'back') this.way(snapshot, from, to, event);
-    return true;
   }
 
   private way(snapshot: FlowSnapshot, from: string, to: string, event: FlowEvent): void {
@@ -136,8 +133,9 @@ class PlainWalk {
     }
     const end = nodes.filter(({ snapshot }) => positionOf(snapshot).step === endStep);
     const good = backwards(end, () => true);
-    const dead = nodes.find((node) => !good.has(node));
-    if (dead) this.complain('FORMAT-END', dead, 'From here the job cannot be brought to its end.');
+    for (const dead of nodes.filter((node) => !good.has(node))) {
+      this.complain('FORMAT-END', dead, 'From here the job cannot be brought to its end.');
+    }
     this.judgeHolds(nodes);
   }
 

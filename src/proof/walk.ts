@@ -263,7 +263,7 @@ export class Walk {
     if (!frame) return;
     const key = event ? keyOf(event) : settles;
     for (const [move, some] of this.parted(place, frame, key, event, rows)) {
-      const to = move.to ? this.target(frame, move.to, event === null) : place;
+      const to = move.to ? this.target(frame, move.to) : place;
       visit({ from: place, event, rows: some, move, to, puts: this.putsOf(frame, move, to) });
     }
   }
@@ -332,12 +332,8 @@ export class Walk {
     return place.counted.count;
   }
 
-  private target(
-    frame: Frame,
-    { slot, inner, held }: NonNullable<Move['to']>,
-    settled: boolean,
-  ): Place {
-    return this.place(frame.slots[slot] ?? endStep, inner, held, settled || inner === '');
+  private target(frame: Frame, { slot, inner, held, rests }: NonNullable<Move['to']>): Place {
+    return this.place(frame.slots[slot] ?? endStep, inner, held, rests);
   }
 
   private readonly knownPuts = new Map<Place, Map<Move, Row>>();
@@ -377,7 +373,7 @@ export class Walk {
       if (!after) return { to: null, writes: [], broken: 'FORMAT-SETTLES' };
       const broken = event && judgeMove(this.job, before, event, this.seen(after));
       return {
-        to: this.slotOf(frame, after, event === null),
+        to: this.slotOf(frame, after, after === before),
         writes: writesOf(frame, after.context),
         broken: broken?.claim ?? null,
       };
@@ -386,7 +382,7 @@ export class Walk {
 
   private stepOrNothing(before: FlowSnapshot, event: FlowEvent | null): FlowSnapshot | undefined {
     try {
-      return event ? this.step.first(before, event) : this.step.settle(before);
+      return event ? this.step.first(before, event) : this.step.follow(before);
     } catch (error) {
       if (error instanceof Unseeable) throw error;
       return undefined;
@@ -396,7 +392,7 @@ export class Walk {
   private slotOf(frame: Frame, after: FlowSnapshot, settled: boolean): NonNullable<Move['to']> {
     const place = this.placeAt(after, settled);
     const slot = frame.slots.indexOf(place.step);
-    if (slot >= 0) return { slot, inner: place.inner, held: place.held };
+    if (slot >= 0) return { slot, inner: place.inner, held: place.held, rests: place.settled };
     throw new Unseeable(`Step "${frame.step.id}" leads on to "${place.step}".`);
   }
 
