@@ -1,29 +1,63 @@
 /** What is said after a step of the chart: the news first, then what is to be done, and no more. */
 
-import { type FlowSnapshot, type Job, joined, type View, viewOf } from '../flow/index.ts';
+import {
+  askedFacts,
+  type FlowSnapshot,
+  type Job,
+  joined,
+  type Pace,
+  type View,
+  viewOf,
+} from '../flow/index.ts';
 import { joinList } from '../words/index.ts';
 import type { KeptReading } from './ports.ts';
+
+/** A move of the chart, as it is told. */
+export interface Move {
+  readonly job: Job;
+  readonly before: FlowSnapshot;
+  readonly after: FlowSnapshot;
+  readonly reading?: KeptReading | undefined;
+}
 
 export function announce(
   job: Job,
   before: FlowSnapshot,
   after: FlowSnapshot,
   reading?: KeptReading,
+  pace: Pace = 'familiar',
 ): string {
-  const was = viewOf(job, before);
-  const is = viewOf(job, after);
-  const news = [verdictLine(job, reading), lossLine(was, is)];
-  const line = sameScene(was, is) ? onward(is) : joined(is.lead, is.ask).spoken;
-  return [...news, line].filter((text) => text !== '').join(' ');
+  const move = { job, before, after, reading };
+  const is = viewOf(job, after, pace);
+  const line = !isSameScene(move) ? joined(is.lead, is.ask).spoken : onward(move, is, pace);
+  return joinLines([newsOf(move), line]);
 }
 
-function sameScene(was: View, is: View): boolean {
+/** The verdict on a size that was just taken, and what was just lost. */
+export function newsOf({ job, before, after, reading }: Move): string {
+  return joinLines([verdictLine(job, reading), lossLine(viewOf(job, before), viewOf(job, after))]);
+}
+
+/** True where only the next question is new. */
+export function isSameScene({ job, before, after }: Move): boolean {
+  const [was, is] = [viewOf(job, before), viewOf(job, after)];
   return was.step.id === is.step.id && was.phase === is.phase && was.step.title === is.step.title;
 }
 
-/** Within a scene only the next question is new. */
-function onward(is: View): string {
+export function joinLines(lines: readonly string[]): string {
+  return lines.filter((line) => line !== '').join(' ');
+}
+
+/** Within a scene only the next question is new; what was asked for in one breath is not asked again. */
+function onward(move: Move, is: View, pace: Pace): string {
+  if (pace === 'own-pace' && asksNothingNew(move)) return '';
   return is.ask.spoken === '' ? is.lead.spoken : is.ask.spoken;
+}
+
+function asksNothingNew({ job, before, after }: Move): boolean {
+  const was = new Set(askedFacts(job, before).map(({ fact }) => fact.id));
+  const is = askedFacts(job, after).map(({ fact }) => fact.id);
+  return is.length > 0 && is.every((fact) => was.has(fact));
 }
 
 function lossLine(was: View, is: View): string {

@@ -6,26 +6,32 @@ import {
   beginJob,
   type FlowEvent,
   type Job,
-  joined,
   stepJob,
   viewOf,
 } from '../flow/index.ts';
 import { adjustmentIn } from './adjust-run.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
+import { questionAgain } from './learn-run.ts';
+import { paceIn } from './pace-run.ts';
 import type { Heard, RunEntry, RunHead } from './ports.ts';
 import type { RunState, RunStep } from './run-state.ts';
 import { beginTalk } from './talk-chart.ts';
+import { tell, tellFirst } from './tell.ts';
 
 /** A new run at its first step, with the first line to say. */
 export function beginRun(job: Job, head: RunHead): RunStep {
   const snapshot = beginJob(job);
-  const view = viewOf(job, snapshot);
-  const line = `${job.flow.file.title}. ${joined(view.lead, view.ask).spoken}`;
+  const pace = head.pace ?? 'familiar';
+  const told = tellFirst({ job, snapshot, pace, explained: [] });
+  const line = `${job.flow.file.title}. ${told.line}`;
   const state: RunState = {
     job,
     head,
     snapshot,
+    pace,
+    explained: told.explained,
+    question: told.question,
     talk: beginTalk(),
     seq: 0,
     readings: [],
@@ -51,9 +57,11 @@ export function replayRun(job: Job, head: RunHead, entries: readonly RunEntry[])
       };
     }
     state = { ...state, seq: state.seq + 1 };
+    state = questionAgain({ ...state, pace: paceIn(entry.event) ?? state.pace }, entry);
+    if (entry.event?.type === 'pace') state = { ...state, question: null };
     if (entry.outcome !== 'moved' || !entry.event) continue;
     if (entry.event.type === 'undo') {
-      state = { ...state, ...past.pop() };
+      state = { ...state, ...past.pop(), question: null };
       continue;
     }
     const { job: numbers, snapshot, readings } = state;
@@ -68,9 +76,13 @@ function replayed(state: RunState, entry: RunEntry): RunState {
   if (change) return { ...state, ...adjustedAgain(state, change), ...lastSaid(state, entry) };
   const event = entry.event as FlowEvent;
   const reading = keptReading(state.job, state.snapshot, event, entry.at);
+  const snapshot = stepJob(state.job, state.snapshot, event);
+  const { explained, question } = tell(state, snapshot, reading);
   return {
     ...state,
-    snapshot: stepJob(state.job, state.snapshot, event),
+    snapshot,
+    explained,
+    question,
     readings: reading ? [...state.readings, reading] : state.readings,
     ...lastSaid(state, entry),
   };
@@ -97,7 +109,7 @@ export function comeBack(state: RunState, at: number): RunStep {
   if (state.snapshot.status !== 'active') return { state, effects: [] };
   const was = viewOf(state.job, state.snapshot);
   const snapshot = stepJob(state.job, state.snapshot, { type: 'interrupted' });
-  const is = viewOf(state.job, snapshot);
+  const is = viewOf(state.job, snapshot, state.pace);
   const line = `Back after a break. We were at: ${was.step.title}. ${is.ask.spoken}`;
   const heard: Heard = {
     text: 'back after a break',
@@ -108,7 +120,7 @@ export function comeBack(state: RunState, at: number): RunStep {
   };
   const entry = { ...entryOf(state, heard, { type: 'interrupted' }, 'moved'), said: line };
   return {
-    state: { ...state, snapshot, seq: state.seq + 1, undo: null, lastLine: line },
+    state: { ...state, snapshot, seq: state.seq + 1, undo: null, question: null, lastLine: line },
     effects: [
       { kind: 'append', entry },
       { kind: 'say', line },

@@ -4,7 +4,9 @@
  */
 
 export { beginRun, comeBack, type ReplayResult, replayRun } from './begin-run.ts';
+export { findPartCalled, findTerm, glossaryIn, type Term } from './glossary.ts';
 export { longestNote, noteIn } from './note-run.ts';
+export { type PaceWish, paceName } from './pace-run.ts';
 export type * from './ports.ts';
 export { releaseIn } from './release-run.ts';
 export { presentLine, wordsNow } from './replies.ts';
@@ -32,3 +34,4 @@ export {
   type TalkSnapshot,
   talkChart,
 } from './talk-chart.ts';
+export { viewNow } from './view-now.ts';

@@ -7,18 +7,19 @@ import {
   positionOf,
   releaseAwaited,
   type View,
-  viewOf,
 } from '../flow/index.ts';
+import { apprenticeTexts, englishLanguage, sayIn } from '../texts/index.ts';
 import { joinList, sayDigits, sayNumber } from '../words/index.ts';
 import type { RunState } from './run-state.ts';
 import { type BenchItem, saidNow } from './said-now.ts';
 import { sentence } from './sentence.ts';
 import { answerState, type PendingNumber } from './talk-chart.ts';
+import { viewNow } from './view-now.ts';
 import { figureAsked, whyThat } from './why-that.ts';
 
 /** The answer to a question that changes nothing. */
 export function replyTo(ask: Ask, state: RunState): string {
-  const view = viewOf(state.job, state.snapshot);
+  const view = viewNow(state);
   switch (ask) {
     case 'repeat':
       return repeatReply(state);
@@ -30,11 +31,23 @@ export function replyTo(ask: Ask, state: RunState): string {
       return whereReply(state, view);
     case 'words':
       return `You can say: ${joinList(wordsNow(state), 'or')}.`;
+    case 'trouble':
+      return troubleReply(state);
     case 'left':
       return figureReply(view, 'left', 'No pass is being cut.');
     default:
       return figureReply(view, ask, `No ${ask} at this step.`);
   }
+}
+
+/** The troubles that are written for this moment, by their words. */
+function troubleReply(state: RunState): string {
+  const say = sayIn(englishLanguage, apprenticeTexts);
+  const troubles = saidNow(state).items.filter((item) => item.kind === 'trouble');
+  const words = troubles.map((item) => item.phrases[0] ?? '');
+  return words.length === 0
+    ? say('noTrouble')
+    : say('whatTrouble', { words: joinList(words, 'or') });
 }
 
 /** While a number waits for its answer, that is what is said again. */
@@ -86,7 +99,7 @@ export function wordsNow(state: RunState): readonly string[] {
 
 /** Materials, tools and speeds would make the list too long to listen to. */
 function movesTheJob({ kind }: BenchItem): boolean {
-  return kind !== 'ask' && kind !== 'adjust';
+  return kind !== 'ask' && kind !== 'adjust' && kind !== 'trouble';
 }
 
 /** A refused "next" names what is missing and nothing else. */

@@ -1,6 +1,7 @@
 /** One run as it stands: the job, where its chart is, and whose turn it is. A plain value. */
 
-import type { FlowSnapshot, Job } from '../flow/index.ts';
+import type { FlowSnapshot, Job, Pace } from '../flow/index.ts';
+import type { AskedQuestion } from './check-question.ts';
 import type { KeptReading, RunEntry, RunHead } from './ports.ts';
 import type { TalkSnapshot } from './talk-chart.ts';
 
@@ -10,6 +11,14 @@ export interface RunState {
   readonly head: RunHead;
   readonly snapshot: FlowSnapshot;
   readonly talk: TalkSnapshot;
+  /** How much is told; the gates are the same at every pace. */
+  readonly pace: Pace;
+  /** Reasons that were given and questions that were put: "step:mount", "fact:guard", "question:mount". */
+  readonly explained: readonly string[];
+  /** A check question that waits for its answer; any word that moves the job leaves it behind. */
+  readonly question: AskedQuestion | null;
+  /** The part of the machine that was asked about, until the job moves. */
+  readonly lit?: string;
   /** Number of the next entry. */
   readonly seq: number;
   readonly readings: readonly KeptReading[];

@@ -1,6 +1,9 @@
 /** The said list with the turn of talk laid over it: while a number is read back, its answers come first. */
 
 import { answers, type SaidItem, type SaidList, saidList, speedWorking } from '../flow/index.ts';
+import { adviceNumber } from './advice.ts';
+import { learnItems } from './learn-words.ts';
+import type { PaceWish } from './pace-run.ts';
 import type { ListenFor } from './ports.ts';
 import type { RunState } from './run-state.ts';
 import { answerState } from './talk-chart.ts';
@@ -9,10 +12,17 @@ import { answerState } from './talk-chart.ts';
 export type TalkAnswer = keyof typeof answers;
 
 export interface BenchItem extends Omit<SaidItem, 'kind'> {
-  readonly kind: SaidItem['kind'] | 'answer';
+  readonly kind: SaidItem['kind'] | 'answer' | 'question';
   readonly answer?: TalkAnswer;
   /** Asks for the keyboard, or for the words of a note. */
   readonly note?: true;
+  readonly pace?: PaceWish;
+  /** Name of a trade word that is asked for. */
+  readonly term?: string;
+  /** Name of a part of the machine that is asked for. */
+  readonly part?: string;
+  /** An answer to the check question; null passes it on. */
+  readonly option?: string | null;
 }
 
 export interface BenchList {
@@ -20,6 +30,8 @@ export interface BenchList {
   readonly number?: NonNullable<SaidList['number']>;
   /** The speed that runs may be told: "I am running four hundred". */
   readonly running?: boolean;
+  /** The number is asked for as advice: nothing waits for it. */
+  readonly advice?: boolean;
 }
 
 const correct = answer('correct');
@@ -35,17 +47,24 @@ function answer(name: TalkAnswer): BenchItem {
 
 /** What counts now. While a number waits, moves and gates do not: only its answers, questions, hold and stop. */
 export function saidNow(state: RunState): BenchList {
-  const list = saidList(state.job, state.snapshot);
+  const list = withAdvice(state);
   const waiting = answerState(state.talk);
   if (waiting === 'none') {
     const running = speedWorking(state.job, state.snapshot) !== undefined;
-    const items = [...list.items, ...(state.undo ? [wrong] : []), note];
+    const own = [...(state.undo ? [wrong] : []), note];
+    const items = [...list.items, ...own, ...learnItems(state)];
     return { ...list, items, ...(running ? { running } : {}) };
   }
   const still = list.items.filter(
     (item) => item.kind === 'ask' || item.kind === 'drill' || item.id === 'hold',
   );
   return { ...list, items: [waiting === 'readBack' ? correct : keep, wrong, ...still] };
+}
+
+function withAdvice(state: RunState): BenchList {
+  const list = saidList(state.job, state.snapshot);
+  const number = list.number ? undefined : adviceNumber(state);
+  return number ? { ...list, number, advice: true } : list;
 }
 
 /** The same list as an ear needs it. */

@@ -6,15 +6,20 @@ import {
   accepts,
   type FlowEvent,
   positionOf,
+  readingFigures,
   stepJob,
   viewOf,
 } from '../flow/index.ts';
 import { normalise, sayNumber } from '../words/index.ts';
 import { adjustRun } from './adjust-run.ts';
+import { type Advised, advise } from './advice.ts';
 import { announce } from './announce.ts';
+import { asked, refused, speak, talked } from './beside-run.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
+import { passQuestion, takeOption, tellPart, tellTerm } from './learn-run.ts';
 import { noteHelp, noteIn, takeNote } from './note-run.ts';
+import { takePace } from './pace-run.ts';
 import type { Heard } from './ports.ts';
 import {
   figureOfAsk,
@@ -28,15 +33,12 @@ import {
 import type { Effect, RunState, RunStep } from './run-state.ts';
 import { type BenchItem, type BenchList, saidNow } from './said-now.ts';
 import { slateAnswer } from './slate-answer.ts';
-import {
-  answerState,
-  askAgainLimit,
-  type PendingNumber,
-  stepTalk,
-  type TalkEvent,
-} from './talk-chart.ts';
+import { answerState, askAgainLimit, type PendingNumber } from './talk-chart.ts';
+import { tell } from './tell.ts';
 import { type Understood, understand } from './understand.ts';
 import { baseOf } from './unit-of-reading.ts';
+import { viewNow } from './view-now.ts';
+import { whyThat } from './why-that.ts';
 
 /** Below this an ear's own doubt is taken seriously where harm is possible. */
 const leastSureForGate = 0.6;
@@ -52,6 +54,8 @@ export function hear(state: RunState, heard: Heard): RunStep {
   switch (meant.kind) {
     case 'item':
       return takeItem(state, heard, meant.item, meant.sure);
+    case 'about':
+      return takeAbout(state, heard, meant);
     case 'slate':
       return takeSlate(state, heard, meant.question);
     case 'running':
@@ -92,11 +96,32 @@ function takeItem(state: RunState, heard: Heard, item: BenchItem, sure: number):
     return asked(state, heard, `Did you say ${item.phrases[0]}? Say it again.`);
   }
   const ready = talked(state, { type: 'understood' });
+  if (item.id === 'next' && state.question) return passQuestion(ready, heard);
+  const learnt = takeLearning(ready, heard, item);
+  if (learnt) return learnt;
   if (item.answer) return takeAnswer(ready, heard, item.answer);
   if (item.adjust) return takeAdjustment(ready, heard, item.adjust, item.phrases[0] ?? '');
   if (item.note) return askNote(ready, heard);
   if (item.ask) return takeAsk(ready, heard, item.ask);
   return item.event ? takeEvent(ready, heard, item.event) : { state: ready, effects: [] };
+}
+
+/** What changes how the job is told, and nothing in the job. */
+function takeLearning(state: RunState, heard: Heard, item: BenchItem): RunStep | undefined {
+  if (item.pace) return takePace(state, heard, item.pace);
+  if (item.term !== undefined) return tellTerm(state, heard, item.term);
+  if (item.part !== undefined) return tellPart(state, heard, item.part);
+  if (item.option === null) return passQuestion(state, heard);
+  return item.option === undefined ? undefined : takeOption(state, heard, item.option);
+}
+
+function takeAbout(
+  state: RunState,
+  heard: Heard,
+  { ask, name }: Extract<Understood, { kind: 'about' }>,
+): RunStep {
+  const ready = talked(state, { type: 'understood' });
+  return ask === 'where' ? tellPart(ready, heard, name) : tellTerm(ready, heard, name);
 }
 
 /** The keyboard comes up for it. */
@@ -105,7 +130,7 @@ function askNote(state: RunState, heard: Heard): RunStep {
 }
 
 function takeAsk(state: RunState, heard: Heard, ask: Ask): RunStep {
-  const figure = figureOfAsk(ask, viewOf(state.job, state.snapshot));
+  const figure = figureOfAsk(ask, viewNow(state));
   const told = figure === undefined ? state : { ...state, told: { figure } };
   return asked(told, heard, replyTo(ask, state));
 }
@@ -140,7 +165,7 @@ function takeRunning(
 function takeAdjustment(state: RunState, heard: Heard, change: Adjustment, word: string): RunStep {
   const adjusted = adjustRun(state, change, word);
   const { line } = adjusted;
-  if (!adjusted.ok) return refused(state, heard, line);
+  if (!adjusted.ok) return refused(toldOfRefusal(state, line, adjusted.source), heard, line);
   const { snapshot } = adjusted.next;
   const entry = { ...entryOf(state, heard, { ...change }, 'moved'), said: line };
   const next: RunState = {
@@ -163,10 +188,18 @@ function takeAnswer(state: RunState, heard: Heard, answer: BenchItem['answer']):
   const { pending } = state.talk.context;
   if (answer === 'wrong') return pending ? dropNumber(state, heard) : takeBack(state, heard);
   if (!pending) return asked(state, heard, refusal(state));
+  const advised = advise(state, pending.base);
+  if (advised) return takeAdvice(state, heard, advised);
   return takeEvent(talked(state, { type: 'answered' }), heard, {
     type: 'reading',
     value: pending.base,
   });
+}
+
+/** Said and kept; the walk stays where it is. */
+function takeAdvice(state: RunState, heard: Heard, { line, why }: Advised): RunStep {
+  const next = talked(state, { type: 'answered' });
+  return asked({ ...next, told: { why }, lastLine: line }, heard, line);
 }
 
 function dropNumber(state: RunState, heard: Heard): RunStep {
@@ -179,7 +212,8 @@ function takeBack(state: RunState, heard: Heard): RunStep {
   if (!undo) return asked(state, heard, 'Nothing can be taken back here.');
   const entry = entryOf(state, heard, { type: 'undo' }, 'moved');
   const line = announceUndo(state, undo);
-  const next = { ...state, ...undo, undo: null, seq: state.seq + 1, lastLine: line };
+  const kept = { ...state, ...undo, question: null };
+  const next = { ...kept, undo: null, seq: state.seq + 1, lastLine: line };
   return {
     state: next,
     effects: [{ kind: 'append', entry: { ...entry, said: line } }, ...speak(line)],
@@ -188,7 +222,13 @@ function takeBack(state: RunState, heard: Heard): RunStep {
 
 /** Seen with the numbers that hold again. */
 function announceUndo(state: RunState, undo: NonNullable<RunState['undo']>): string {
-  return announce(undo.job, undo.job === state.job ? state.snapshot : undo.snapshot, undo.snapshot);
+  return announce(
+    undo.job,
+    undo.job === state.job ? state.snapshot : undo.snapshot,
+    undo.snapshot,
+    undefined,
+    state.pace,
+  );
 }
 
 function takeNumber(
@@ -202,13 +242,29 @@ function takeNumber(
   const understood = talked(state, { type: 'understood' });
   const base = baseOf(meant.value, number);
   if (!meant.fits && !accepts(state.snapshot, { type: 'reading', value: base })) {
-    return asked(talked(understood, { type: 'answered' }), heard, outOfRange(meant.value, number));
+    const dropped = talked(understood, { type: 'answered' });
+    return asked(
+      { ...dropped, ...toldOfReading(state, 'possible:most') },
+      heard,
+      outOfRange(meant.value, number),
+    );
   }
   const { unit, decimals, expected } = number;
   const pending: PendingNumber = { value: meant.value, unit, decimals, base, heard: heard.text };
   const far = expected !== undefined && isFar(meant.value, expected, decimals);
-  const next = talked(understood, { type: 'number', pending, far });
+  const read = talked(understood, { type: 'number', pending, far });
+  const next = far ? { ...read, ...toldOfReading(state, 'expected') } : read;
   return asked(next, heard, far ? questionFar(pending, expected) : readBack(pending));
+}
+
+/** "Why that" after a number was questioned or refused is about what it was held against. */
+function toldOfReading({ job, snapshot }: RunState, id: string): Pick<RunState, 'told'> {
+  const figure = readingFigures(job, snapshot).find((one) => one.id === id);
+  return figure ? { told: { why: whyThat(figure) } } : {};
+}
+
+function toldOfRefusal(state: RunState, line: string, source: string | undefined): RunState {
+  return source === undefined ? state : { ...state, told: { why: `${line} Source: ${source}.` } };
 }
 
 /** Further off than two in a hundred, or than thirty of the last digit for small sizes. */
@@ -221,17 +277,22 @@ function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
   const snapshot = stepJob(state.job, state.snapshot, event);
   const reading = keptReading(state.job, state.snapshot, event, heard.at);
   const drill = event.type === 'stop' ? `${state.job.flow.kind.prompts.drill} ` : '';
-  const line = drill + announce(state.job, state.snapshot, snapshot, reading);
-  const entry = { ...entryOf(state, heard, { ...event }, 'moved'), said: line };
+  const { explained, question, ...move } = tell(state, snapshot, reading);
+  const line = drill + move.line;
+  const heardAs = entryOf(state, heard, { ...event }, 'moved');
+  // At one's own pace nothing is said while a gate is only partly answered: the cue tells that it was heard.
+  const entry = line === '' ? heardAs : { ...heardAs, said: line };
   const readings = reading ? [...state.readings, reading] : state.readings;
-  const { told: _over, ...answered } = talked(state, { type: 'answered' });
+  const { told: _over, lit: _dark, ...answered } = talked(state, { type: 'answered' });
   const next: RunState = {
     ...answered,
     snapshot,
+    explained,
+    question,
     seq: state.seq + 1,
     readings,
     undo: mayUndo(state, snapshot) ? before(state) : null,
-    lastLine: line,
+    lastLine: line === '' ? state.lastLine : line,
   };
   return {
     state: next,
@@ -239,7 +300,7 @@ function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
       { kind: 'append', entry },
       ...ending(next, heard.at),
       { kind: 'cue', cue: event.type === 'stop' ? 'stop' : 'heard' },
-      { kind: 'say', line, urgent: true },
+      ...(line === '' ? [] : speak(line)),
     ],
   };
 }
@@ -290,30 +351,6 @@ function isMachineWord(state: RunState, text: string): boolean {
   return state.job.flow.kind.facts.some((fact) =>
     fact.states.some(({ word, also }) => [word, ...also].includes(said)),
   );
-}
-
-function refused(state: RunState, heard: Heard, line: string): RunStep {
-  return told(state, heard, line, 'refused');
-}
-
-function asked(state: RunState, heard: Heard, line: string): RunStep {
-  return told(state, heard, line, 'asked');
-}
-
-function told(state: RunState, heard: Heard, line: string, outcome: 'refused' | 'asked'): RunStep {
-  const entry = { ...entryOf(state, heard, null, outcome), said: line };
-  return {
-    state: { ...state, seq: state.seq + 1, lastLine: state.lastLine },
-    effects: [{ kind: 'append', entry }, ...speak(line)],
-  };
-}
-
-function speak(line: string): readonly Effect[] {
-  return [{ kind: 'say', line, urgent: true }];
-}
-
-export function talked(state: RunState, event: TalkEvent): RunState {
-  return { ...state, talk: stepTalk(state.talk, event) };
 }
 
 /** Ends a run before its end. Refused while something may be turning. */

@@ -1,5 +1,6 @@
 /** What a heard thing means here: one of the words that count, a number, or nothing. Decides nothing. */
 
+import { englishLanguage } from '../texts/index.ts';
 import {
   matchHeard,
   normalise,
@@ -7,6 +8,7 @@ import {
   type Sayable,
   splitCorrection,
 } from '../words/index.ts';
+import { askedAbout, findTerm } from './glossary.ts';
 import type { Heard } from './ports.ts';
 import type { BenchItem, BenchList } from './said-now.ts';
 
@@ -20,6 +22,8 @@ export type Understood =
     }
   /** "I am running four hundred". */
   | { readonly kind: 'running'; readonly speed: number; readonly sure: number }
+  /** "What is a chuck?", "where is the tailstock?" */
+  | { readonly kind: 'about'; readonly ask: 'what' | 'where'; readonly name: string }
   /** A question to the Slate, without the word that begins it. */
   | { readonly kind: 'slate'; readonly question: string }
   /** More than one word could be meant. */
@@ -36,6 +40,10 @@ export function understand(heard: Heard, list: BenchList): Understood {
   if (exact.kind === 'one') {
     const item = list.items.find((one) => one.id === exact.id);
     if (item) return { kind: 'item', item, sure: exact.sure * heard.confidence };
+  }
+  const about = askedAbout(heard.text, englishLanguage);
+  if (about && (heard.from !== 'speech' || findTerm(about.name, englishLanguage))) {
+    return { kind: 'about', ...about };
   }
   const question = slateWords.exec(heard.text.trim())?.[1];
   if (question !== undefined) return { kind: 'slate', question };

@@ -11,6 +11,7 @@ export const asks = {
   feed: ['feed', 'what feed'],
   depth: ['depth', 'what depth'],
   left: ['how much is left'],
+  trouble: ['trouble'],
 } as const;
 export type Ask = keyof typeof asks;
 
@@ -29,6 +30,15 @@ export const answers = {
   wrong: ['wrong', 'no wrong'],
 } as const;
 
+/** How much is told: a pace by name, or less or more of it. */
+export const paceWords = {
+  'first-time': ['first time'],
+  familiar: ['familiar'],
+  'own-pace': ['own pace'],
+  shorter: ['shorter'],
+  longer: ['longer'],
+} as const;
+
 /** Too bare to answer anything. */
 const bareWords = ['yes', 'no'];
 
@@ -37,5 +47,6 @@ export const commandWords: ReadonlySet<string> = new Set([
   ...Object.values(asks).flat(),
   ...Object.values(moves).flat(),
   ...Object.values(answers).flat(),
+  ...Object.values(paceWords).flat(),
   ...bareWords,
 ]);
