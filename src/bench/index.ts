@@ -35,3 +35,4 @@ export {
   talkChart,
 } from './talk-chart.ts';
 export { viewNow } from './view-now.ts';
+export { figureAsked } from './why-that.ts';

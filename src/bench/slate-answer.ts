@@ -22,6 +22,8 @@ export interface SlateReply {
   readonly shown: string;
   /** "Five hundred and thirty. The surface speed rules." */
   readonly spoken: string;
+  /** What went in: "diameter 30 mm", "material free cutting brass". */
+  readonly given: readonly string[];
   readonly working: string;
   readonly formula: string;
   readonly ruledBy?: string;
@@ -55,6 +57,7 @@ function replyOf(
   const { shown, spoken } = told(rule, answer, units);
   const { ruledBy, working } = answer;
   const source = answer.source ?? rule.source;
+  const given = givenTo(rule, values, units);
   const rules = ruledBy === undefined ? '' : ` ${sentence(ruledBy)} rules.`;
   return {
     question,
@@ -62,12 +65,13 @@ function replyOf(
     title: rule.title,
     shown,
     spoken: `${sentence(spoken)}.${rules}`,
+    given: given.map(({ label, text }) => `${label} ${text}`),
     working,
     formula: rule.formula,
     ...(ruledBy === undefined ? {} : { ruledBy }),
     source,
     why: behindLine(spoken, {
-      given: givenTo(rule, values, units),
+      given,
       working,
       source,
       ...(ruledBy ? { ruledBy } : {}),

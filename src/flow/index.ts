@@ -37,6 +37,7 @@ export {
   type Step,
   type StepOf,
 } from './flow-shape.ts';
+export { judgedFigure } from './judged-figure.ts';
 export {
   type Fact,
   type FactState,
@@ -69,6 +70,7 @@ export { type FileResult, readFlowFile, readFlowValue } from './read-file.ts';
 export { readingFigures } from './reading-figures.ts';
 export { readingsBehind } from './readings-behind.ts';
 export { releaseFact } from './release.ts';
+export { releaseFirst } from './release-first.ts';
 export { type Flow, type FlowResult, readFlow, resolveFlow } from './resolve.ts';
 export { commonMoments, readKind } from './resolve-kind.ts';
 

@@ -8,7 +8,7 @@ import type { SlateDesk } from '../screens/world.ts';
 import type { SettingsKeeper } from './settings.ts';
 import type { LateVoices } from './voices.ts';
 
-const key = 'slate';
+export const slateKey = 'slate';
 /** Older answers are worked out again as fast as they are found. */
 const mostKept = 20;
 
@@ -18,12 +18,16 @@ const replyShape = z.object({
   title: z.string(),
   shown: z.string(),
   spoken: z.string(),
+  given: z.array(z.string()).default([]),
   working: z.string(),
   formula: z.string(),
   ruledBy: z.string().exactOptional(),
   source: z.string(),
   why: z.string(),
 });
+
+export const parseReplies = (value: unknown): readonly SlateReply[] =>
+  z.array(replyShape).parse(value);
 
 export interface SlateWorld {
   readonly logbook: Pick<Logbook, 'keep' | 'recall'>;
@@ -33,13 +37,13 @@ export interface SlateWorld {
 
 export function openSlateDesk({ logbook, settings, voices }: SlateWorld): SlateDesk {
   const last = async (): Promise<readonly SlateReply[]> =>
-    (await logbook.recall(key, (value) => z.array(replyShape).parse(value))) ?? [];
+    (await logbook.recall(slateKey, parseReplies)) ?? [];
   return {
     last,
     async keep(reply) {
       const others = (await last()).filter((one) => one.question !== reply.question);
       const kept = [reply, ...others].slice(0, mostKept);
-      await logbook.keep(key, kept);
+      await logbook.keep(slateKey, kept);
       return kept;
     },
     async listen(report) {

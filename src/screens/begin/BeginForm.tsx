@@ -3,12 +3,18 @@
 import { useRef, useState } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
 import { type Card, defaultInputs, type Flow } from '../../flow/index.ts';
+import { proofTexts } from '../../texts/index.ts';
 import { Cautions } from '../frame/Cautions.tsx';
 import { Icon } from '../frame/Icon.tsx';
 import { addressOf } from '../route.ts';
+import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
-import { cardAmong, type Draft, readDraft } from './draft.ts';
+import { cardAmong, type Draft, proofChoice, readDraft } from './draft.ts';
 import { InputField } from './InputField.tsx';
+import { ProofNote } from './ProofNote.tsx';
+import { proofLine } from './proof-line.ts';
+import { useProof } from './use-proof.ts';
+import { WorkedOut } from './WorkedOut.tsx';
 
 interface BeginFormProps extends WorldProps {
   readonly flow: Flow;
@@ -22,6 +28,9 @@ export function BeginForm(props: BeginFormProps) {
   const { flow, cards, about, operators } = props;
   const form = useBegin(props);
   const { draft, faults, units } = form;
+  const proof = useProof(props.world, proofChoice(flow, draft, units));
+  const say = useSay(proofTexts);
+  const mayBegin = cards.length > 0 && proofLine(proof.state, say).mayBegin;
   return (
     <form class="begin" noValidate onSubmit={form.begin}>
       <div class="stack">
@@ -65,8 +74,10 @@ export function BeginForm(props: BeginFormProps) {
           ))}
         </div>
       </fieldset>
+      <WorkedOut flow={flow} card={cards.find(({ id }) => id === draft.cardId)} draft={draft} />
+      <ProofNote state={proof.state} onStop={proof.stop} onAgain={proof.again} />
       <Cautions lines={flow.kind.cautions} />
-      <button type="submit" class="button main tall" disabled={form.busy || cards.length === 0}>
+      <button type="submit" class="button main tall" disabled={form.busy || !mayBegin}>
         Begin the job
         <Icon name="next" />
       </button>

@@ -1,5 +1,6 @@
 /** What answers the step now: the gate's words, a choice, a number, or the answer to a number that was read back. */
 
+import type { Figure } from '../../flow/index.ts';
 import { Gate } from './Gate.tsx';
 import type { KeySituation } from './keys.ts';
 import { meaningOfKey } from './keys.ts';
@@ -15,9 +16,11 @@ interface AnswersProps {
   readonly say: Say;
   readonly number: ReturnType<typeof useNumber>;
   readonly situation: KeySituation;
+  /** What a reading is held against, each with its why. */
+  readonly bounds: readonly Figure[];
 }
 
-export function Answers({ scene, keys, say, number, situation }: AnswersProps) {
+export function Answers({ scene, keys, say, number, situation, bounds }: AnswersProps) {
   const { waiting, list, choices, answers, troubles } = scene;
   const press = (key: string) => {
     const meaning = meaningOfKey(key, situation);
@@ -25,10 +28,18 @@ export function Answers({ scene, keys, say, number, situation }: AnswersProps) {
   };
   return (
     <>
-      {waiting && <ReadBack waiting={waiting} expected={list.number?.expected} say={say} />}
+      {waiting && (
+        <ReadBack
+          waiting={waiting}
+          expected={list.number?.expected}
+          say={say}
+          why={bounds.filter(({ id }) => id === 'expected')}
+        />
+      )}
       {list.number && (!waiting || number.text !== '') && (
         <NumberPad
           wanted={list.number}
+          why={bounds.filter(({ id }) => id !== 'expected')}
           typed={number.text}
           onType={number.type}
           onTake={number.take}

@@ -21,6 +21,7 @@ const QUESTIONS = [
   { word: 'feed', key: 'f', figures: ['feed'] },
   { word: 'depth', key: 'd', figures: ['depth', 'cut'] },
   { word: 'how much is left', key: 'l', figures: ['left'] },
+  { word: 'why that', key: '=', figures: null },
 ] as const;
 
 export function Asks({ scene, say, onGiveUp }: AsksProps) {

@@ -1,6 +1,7 @@
 /** The screen of a run, readable at two metres. It draws what is and passes words on; it decides nothing. */
 
 import { useEffect, useMemo } from 'preact/hooks';
+import { readingFigures } from '../../flow/index.ts';
 import { Cautions } from '../frame/Cautions.tsx';
 import { later } from '../frame/later.tsx';
 import { addressOf } from '../route.ts';
@@ -18,6 +19,7 @@ import { Said } from './Said.tsx';
 import type { Say } from './SayButton.tsx';
 import { type Scene, sceneOf } from './scene.ts';
 import { situationOf } from './situation.ts';
+import { useAskedFigure } from './use-asked-figure.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
 import { useLiveRun } from './use-live-run.ts';
 import { useNumber } from './use-number.ts';
@@ -47,7 +49,7 @@ export function Bench({ run, resumed }: BenchProps) {
         </div>
         {!over && (
           <div class="bench-say">
-            <Answers {...bench} />
+            <Answers {...bench} bounds={readingFigures(state.job, state.snapshot)} />
             {scene.layout === 'doing' && <Machine state={state} view={scene.view} />}
             {scene.layout !== 'cutting' && <Asks key={scene.view.step.id} {...bench} />}
           </div>
@@ -73,7 +75,11 @@ function useBench(run: LiveRun) {
   const { state, notice, said } = useLiveRun(run);
   const scene = useMemo(() => sceneOf(state), [state]);
   const keys = useMemo(() => factKeys(state.job.flow.kind.facts), [state.job]);
-  const say: Say = (word, from) => run.heard(word, from);
+  const why = useAskedFigure(state, scene.view);
+  const say: Say = (word, from) => {
+    why.said(word);
+    run.heard(word, from);
+  };
   const number = useNumber(scene, (text) => run.heard(text, 'key'));
   const situation = situationOf(scene, number.text, keys);
   useTitle(scene);
@@ -85,13 +91,13 @@ function useBench(run: LiveRun) {
     if (meaning.kind === 'take') number.take();
   });
   const onGiveUp = () => run.giveUp();
-  return { state, notice, said, scene, keys, say, number, situation, onGiveUp };
+  return { state, notice, said, scene, keys, say, number, situation, onGiveUp, why };
 }
 
 type BenchNow = ReturnType<typeof useBench>;
 
 /** The instruction, and what belongs right under it. */
-function Now({ state, scene }: BenchNow) {
+function Now({ state, scene, why }: BenchNow) {
   const { layout, view } = scene;
   if (layout === 'done') {
     return (
@@ -104,7 +110,9 @@ function Now({ state, scene }: BenchNow) {
   return (
     <>
       <Lead view={view} />
-      {layout !== 'cutting' && layout !== 'held' && <Figures key={view.step.id} view={view} />}
+      {layout !== 'cutting' && layout !== 'held' && (
+        <Figures view={view} asked={why.asked} onAsk={why.onAsk} />
+      )}
       <Cautions lines={view.cautions} />
     </>
   );
@@ -121,7 +129,7 @@ function WhileCutting(bench: BenchNow) {
   const { view } = bench.scene;
   return (
     <>
-      <Figures key={view.step.id} view={view} />
+      <Figures view={view} asked={bench.why.asked} onAsk={bench.why.onAsk} />
       <Asks key={view.step.id} {...bench} />
     </>
   );

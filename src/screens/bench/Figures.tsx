@@ -1,17 +1,27 @@
 /** The numbers that matter now, large; the working under each, and where it comes from when it is touched. */
 
-import { useState } from 'preact/hooks';
 import type { Figure, View } from '../../flow/index.ts';
-import { inOrder, numberAndUnit, shortWorking } from './figures-order.ts';
+import { whyTexts } from '../../texts/index.ts';
+import { Behind } from '../frame/Behind.tsx';
+import { useSay } from '../use-say.ts';
+import { allFigures, inOrder, numberAndUnit, shortWorking } from './figures-order.ts';
 
-export function Figures({ view }: { readonly view: View }) {
-  const [asked, setAsked] = useState<string | null>(null);
-  if (view.figures.length === 0) return null;
-  const { large, small } = inOrder(view.figures, view.phase);
-  const open = view.figures.find((figure) => figure.id === asked && figure.working);
-  const toggle = (id: string) => setAsked(id === asked ? null : id);
+interface FiguresProps {
+  readonly view: View;
+  /** The id of the figure that is asked "why that?". */
+  readonly asked: string | null;
+  readonly onAsk: (id: string | null) => void;
+}
+
+export function Figures({ view, asked, onAsk }: FiguresProps) {
+  const say = useSay(whyTexts);
+  const figures = allFigures(view);
+  if (figures.length === 0) return null;
+  const { large, small } = inOrder(figures, view.phase);
+  const open = figures.find((figure) => figure.id === asked);
+  const toggle = (id: string) => onAsk(id === asked ? null : id);
   return (
-    <section class="figures" aria-label="Figures">
+    <section class="figures" aria-label={say('figures')}>
       <ul class="figures-large" data-count={large.length}>
         {large.map((figure) => (
           <li key={figure.id}>
@@ -61,7 +71,6 @@ function FigureCard({ figure, open, onAsk, large = false }: FigureCardProps) {
     </>
   );
   const look = large ? 'figure large' : 'figure';
-  if (working === undefined) return <div class={look}>{inside}</div>;
   return (
     <button
       type="button"
@@ -74,30 +83,5 @@ function FigureCard({ figure, open, onAsk, large = false }: FigureCardProps) {
     >
       {inside}
     </button>
-  );
-}
-
-/** The whole working, the limit that rules, and the source. */
-function Behind({ figure }: { readonly figure: Figure }) {
-  const { label, working = '', given = [], formula, ruledBy, source } = figure;
-  return (
-    <div class="behind">
-      <h2>{label}: why that?</h2>
-      {given.length > 0 && (
-        <p>From {given.map((one) => `${one.label.toLowerCase()} ${one.text}`).join('; ')}.</p>
-      )}
-      <ol>
-        {working.split('; ').map((part) => (
-          <li key={part}>{part}</li>
-        ))}
-      </ol>
-      {ruledBy !== undefined && (
-        <p>
-          <strong>{ruledBy.charAt(0).toUpperCase() + ruledBy.slice(1)} rules.</strong>
-        </p>
-      )}
-      {formula !== undefined && <p class="hint">Formula: {formula}</p>}
-      {source !== undefined && <p class="hint">Source: {source}</p>}
-    </div>
   );
 }

@@ -1,11 +1,15 @@
 /** Large keys for a reading. What is typed is heard like a spoken number: it is read back before it counts. */
 
 import type { BenchList } from '../../bench/index.ts';
+import type { Figure } from '../../flow/index.ts';
+import { AskWhy } from '../frame/AskWhy.tsx';
 import { Icon } from '../frame/Icon.tsx';
 
 interface NumberPadProps {
   readonly wanted: NonNullable<BenchList['number']>;
   readonly typed: string;
+  /** What stands behind the least and the most that is possible. */
+  readonly why: readonly Figure[];
   readonly onType: (typed: string) => void;
   readonly onTake: () => void;
   /** The same rules for keys of glass and keys of plastic. */
@@ -14,7 +18,7 @@ interface NumberPadProps {
 
 const KEYS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'] as const;
 
-export function NumberPad({ wanted, typed, onType, onTake, onKey }: NumberPadProps) {
+export function NumberPad({ wanted, typed, why, onType, onTake, onKey }: NumberPadProps) {
   const { unit, min, max, decimals, reading } = wanted;
   const show = (value: number) => value.toFixed(decimals);
   return (
@@ -25,9 +29,9 @@ export function NumberPad({ wanted, typed, onType, onTake, onKey }: NumberPadPro
           {typed === '' ? <span class="pad-empty">–</span> : typed}
           <span class="pad-unit"> {unit}</span>
         </output>
-        <span class="pad-range">
+        <AskWhy figures={why} look="pad-range">
           {show(min)} to {show(max)} {unit}
-        </span>
+        </AskWhy>
       </div>
       <div class="pad-keys">
         {KEYS.map((key) => (

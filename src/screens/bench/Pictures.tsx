@@ -3,10 +3,14 @@
 import { useRef, useState } from 'preact/hooks';
 import type { RunState } from '../../bench/index.ts';
 import { positionOf, type View } from '../../flow/index.ts';
+import { whyTexts } from '../../texts/index.ts';
 import { PieceDrawing } from '../drawing/PieceDrawing.tsx';
+import { WhyFigures } from '../frame/WhyFigures.tsx';
 import { findPart, isPictured, MachinePicture } from '../machine/MachinePicture.tsx';
 import { DIRECTIONS, type Direction } from '../machine/picture.ts';
+import { pieceFigures } from '../piece/piece-figures.ts';
 import { pieceNow } from '../piece/piece-now.ts';
+import { useSay } from '../use-say.ts';
 import { useWidth } from './use-width.ts';
 
 interface MachineProps {
@@ -51,6 +55,7 @@ function guardOf({ snapshot }: RunState): 'open' | 'closed' {
 
 /** The half-section of the piece, as far as the run has come. */
 export function Piece({ state }: { readonly state: RunState }) {
+  const say = useSay(whyTexts);
   const box = useRef<HTMLElement>(null);
   const width = useWidth(box);
   const { step } = positionOf(state.snapshot);
@@ -66,6 +71,10 @@ export function Piece({ state }: { readonly state: RunState }) {
           title={`${state.job.flow.file.title}, as far as it is`}
         />
       )}
+      <details class="piece-sizes">
+        <summary>{say('dimensions')}</summary>
+        <WhyFigures label={say('dimensions')} figures={pieceFigures(state.job, state.snapshot)} />
+      </details>
     </figure>
   );
 }

@@ -1,5 +1,7 @@
 /** A number that was heard, shown back large. Only its answers take it or drop it. */
 
+import type { Figure } from '../../flow/index.ts';
+import { AskWhy } from '../frame/AskWhy.tsx';
 import { Icon } from '../frame/Icon.tsx';
 import { type Say, SayButton } from './SayButton.tsx';
 import type { Waiting } from './scene.ts';
@@ -8,9 +10,11 @@ interface ReadBackProps {
   readonly waiting: Waiting;
   readonly expected: number | undefined;
   readonly say: Say;
+  /** What stands behind the size that was expected. */
+  readonly why: readonly Figure[];
 }
 
-export function ReadBack({ waiting, expected, say }: ReadBackProps) {
+export function ReadBack({ waiting, expected, say, why }: ReadBackProps) {
   const { value, unit, decimals, far } = waiting;
   const take = far ? 'keep' : 'correct';
   return (
@@ -21,9 +25,11 @@ export function ReadBack({ waiting, expected, say }: ReadBackProps) {
         <span class="figure-unit"> {unit}</span>
       </p>
       {far && expected !== undefined && (
-        <p class="read-back-far">
-          Expected near {expected.toFixed(decimals)} {unit}. Measure again, or keep it.
-        </p>
+        <div class="read-back-far">
+          <AskWhy figures={why} look="read-back-expected">
+            Expected near {expected.toFixed(decimals)} {unit}. Measure again, or keep it.
+          </AskWhy>
+        </div>
       )}
       <div class="read-back-answers">
         <SayButton word="wrong" say={say} shortcut="x" look="answer">

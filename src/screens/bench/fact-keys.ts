@@ -8,6 +8,7 @@ export const ASK_KEYS = {
   f: 'feed',
   d: 'depth',
   l: 'how much is left',
+  '=': 'why that',
   '?': 'what can i say',
 } as const;
 export const ANSWER_KEYS = { c: 'correct', x: 'wrong', k: 'keep' } as const;

@@ -1,6 +1,6 @@
 /** Which figures matter most in which moment. The rest stays in sight, smaller. Pure. */
 
-import type { Figure, Phase } from '../../flow/index.ts';
+import type { Figure, Phase, View } from '../../flow/index.ts';
 
 /** By id, the first first. What is not named keeps its own order behind these. */
 const FIRST: Partial<Record<Phase, readonly string[]>> = {
@@ -13,6 +13,13 @@ const FIRST: Partial<Record<Phase, readonly string[]>> = {
 };
 const LARGE: Partial<Record<Phase, number>> = { start: 2, stopping: 1 };
 const MOST_LARGE = 3;
+
+/** The figures of the step, and those that only the present line tells: each of them can be asked "why that?". */
+export function allFigures({ figures, lead, ask }: View): readonly Figure[] {
+  const told = [...(lead.figures ?? []), ...(ask.figures ?? [])];
+  const all = [...figures, ...told];
+  return all.filter((one, at) => all.findIndex(({ id }) => id === one.id) === at);
+}
 
 export interface FiguresInOrder {
   readonly large: readonly Figure[];

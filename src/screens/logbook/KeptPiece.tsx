@@ -2,9 +2,13 @@
 
 import { useRef } from 'preact/hooks';
 import type { RunHead, RunState } from '../../bench/index.ts';
+import { whyTexts } from '../../texts/index.ts';
 import { useWidth } from '../bench/use-width.ts';
 import { PieceDrawing } from '../drawing/PieceDrawing.tsx';
 import { PieceSheet } from '../drawing/PieceSheet.tsx';
+import { WhyFigures } from '../frame/WhyFigures.tsx';
+import { pieceFigures } from '../piece/piece-figures.ts';
+import { useSay } from '../use-say.ts';
 import { pieceOfRun, sheetHeadOf } from './sheet-of.ts';
 
 interface KeptPieceProps {
@@ -13,6 +17,7 @@ interface KeptPieceProps {
 }
 
 export function KeptPiece({ state, head }: KeptPieceProps) {
+  const say = useSay(whyTexts);
   const box = useRef<HTMLElement>(null);
   const width = useWidth(box);
   const now = pieceOfRun(state);
@@ -32,6 +37,10 @@ export function KeptPiece({ state, head }: KeptPieceProps) {
           />
         )}
       </figure>
+      <details class="no-print">
+        <summary>{say('dimensions')}</summary>
+        <WhyFigures label={say('dimensions')} figures={pieceFigures(state.job, state.snapshot)} />
+      </details>
       <div class="print-only">
         <PieceSheet {...now} head={sheetHeadOf(state, head)} />
       </div>

@@ -52,10 +52,10 @@ function OneRun({ world, run }: WorldProps & { readonly run: KeptRun }) {
       </header>
       <section class="stack" aria-labelledby="kept-readings">
         <h2 id="kept-readings">Readings</h2>
-        <ReadingsList readings={readings} job={state?.job ?? null} bars />
+        <ReadingsList readings={readings} job={state?.job ?? null} held={state?.snapshot} bars />
       </section>
       {state && <KeptPiece state={state} head={head} />}
-      {state && <Numbers job={state.job} />}
+      {state && <Numbers {...state} />}
       <Exports world={world} run={run} state={state} />
       <section class="stack" aria-labelledby="kept-entries">
         <h2 id="kept-entries">Word by word</h2>

@@ -1,33 +1,28 @@
-/** The numbers a job was begun with. */
+/** The numbers a job was begun with, and what they came to: each tells where it comes from. */
 
-import { type FlowInput, formatOf, type Job } from '../../flow/index.ts';
-import { fromBase, type Quantity } from '../../trade/index.ts';
-import { isTyped, optionText } from '../begin/input-text.ts';
-import { sizeText } from './verdict-words.ts';
+import type { RunState } from '../../bench/index.ts';
+import { inputFigures, workingFigures } from '../../flow/index.ts';
+import { whyTexts } from '../../texts/index.ts';
+import { WhyFigures } from '../frame/WhyFigures.tsx';
+import { useSay } from '../use-say.ts';
 
-export function Numbers({ job }: { readonly job: Job }) {
-  const { inputs } = job.flow.file;
-  if (inputs.length === 0) return null;
+type NumbersProps = Pick<RunState, 'job' | 'snapshot'>;
+
+export function Numbers({ job, snapshot }: NumbersProps) {
+  const say = useSay(whyTexts);
+  const given = inputFigures(job, snapshot);
+  const worked = workingFigures(job, snapshot);
+  if (given.length + worked.length === 0) return null;
   return (
-    <section class="stack" aria-labelledby="kept-numbers">
-      <h2 id="kept-numbers">Numbers given</h2>
-      <dl class="facts">
-        {inputs.map((input) => (
-          <div key={input.id}>
-            <dt>{input.label}</dt>
-            <dd class="figures-text">{shown(job, input)}</dd>
-          </div>
-        ))}
-      </dl>
-    </section>
+    <>
+      <section class="stack" aria-labelledby="kept-numbers">
+        <h2 id="kept-numbers">{say('numbersGiven')}</h2>
+        <WhyFigures label={say('numbersGiven')} figures={given} />
+      </section>
+      <section class="stack" aria-labelledby="kept-worked">
+        <h2 id="kept-worked">{say('workedOut')}</h2>
+        <WhyFigures label={say('workedOut')} figures={worked} />
+      </section>
+    </>
   );
-}
-
-function shown(job: Job, input: FlowInput): string {
-  const value = job.numbers.inputs[input.id];
-  if (value === undefined) return '';
-  if (typeof value === 'string' || !isTyped(input)) return optionText(String(value));
-  const quantity = input.quantity as Quantity;
-  const { unit } = formatOf(quantity, job.card.units, input);
-  return sizeText(fromBase(value, unit, quantity), unit);
 }

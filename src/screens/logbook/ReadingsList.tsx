@@ -1,8 +1,15 @@
 /** Readings of a run, each against its limits. */
 
 import type { KeptReading } from '../../bench/index.ts';
-import { formatOf, type Job } from '../../flow/index.ts';
-import type { Quantity } from '../../trade/index.ts';
+import {
+  type Figure,
+  formatOf,
+  type Job,
+  judgedFigure,
+  type ReadingsHeld,
+} from '../../flow/index.ts';
+import { type Quantity, toBase } from '../../trade/index.ts';
+import { AskWhy } from '../frame/AskWhy.tsx';
 import { ToleranceBar } from '../plots/ToleranceBar.tsx';
 import { sizeText, VERDICTS } from './verdict-words.ts';
 
@@ -10,12 +17,14 @@ interface ReadingsListProps {
   readonly readings: readonly KeptReading[];
   /** Tells decimals and sides; without it numbers are shown as they are kept. */
   readonly job: Job | null;
+  /** What was measured in all: limits can stand on it. Without it nothing tells where it comes from. */
+  readonly held?: ReadingsHeld | undefined;
   /** Draws readings that were judged as bars. */
   readonly bars?: boolean;
 }
 
 /** What ends a size comes first; readings between passes and of the stock follow, smaller. */
-export function ReadingsList({ readings, job, bars = false }: ReadingsListProps) {
+export function ReadingsList({ readings, job, held, bars = false }: ReadingsListProps) {
   if (readings.length === 0) return <p class="soft">Nothing was measured.</p>;
   const ends = (reading: KeptReading) => job?.flow.steps.get(reading.step)?.kind === 'inspect';
   const rows = (list: readonly KeptReading[]) =>
@@ -25,6 +34,7 @@ export function ReadingsList({ readings, job, bars = false }: ReadingsListProps)
           reading={reading}
           decimals={decimalsOf(reading, job)}
           verdict={verdictText(reading, job)}
+          why={whyOf(reading, job, held)}
         />
         {bars && <Bar reading={reading} job={job} />}
       </li>
@@ -45,14 +55,17 @@ interface RowProps {
   readonly reading: KeptReading;
   readonly decimals: number | undefined;
   readonly verdict: string | null;
+  readonly why: readonly Figure[];
 }
 
-function Row({ reading, decimals, verdict }: RowProps) {
+function Row({ reading, decimals, verdict, why }: RowProps) {
   const { label, value, unit, lower, upper } = reading;
   return (
     <>
       <span class="reading-label">{label}</span>
-      <span class="reading-value">{sizeText(value, unit, decimals)}</span>
+      <AskWhy figures={why} look="reading-value">
+        {sizeText(value, unit, decimals)}
+      </AskWhy>
       {lower !== undefined && upper !== undefined && (
         <span class="reading-limits">
           {sizeText(lower, '', decimals)} to {sizeText(upper, unit, decimals)}
@@ -61,6 +74,17 @@ function Row({ reading, decimals, verdict }: RowProps) {
       {verdict !== null && <span class="reading-verdict">{verdict}</span>}
     </>
   );
+}
+
+function whyOf(
+  { step, value, unit, reading }: KeptReading,
+  job: Job | null,
+  held: ReadingsHeld | undefined,
+): readonly Figure[] {
+  const quantity = job?.flow.scope.readings.get(reading)?.reading.quantity;
+  if (!job || !held || quantity === undefined) return [];
+  const figure = judgedFigure(job, held, step, toBase(value, unit, quantity as Quantity));
+  return figure ? [figure] : [];
 }
 
 /** Only readings that end a size are drawn: between passes every one is above its limits. */

@@ -97,7 +97,7 @@ function useHearing(world: AppWorld, heard: (text: string) => void, deaf: (why: 
 }
 
 export function WordAnswer({ reply }: { readonly reply: SlateReply }) {
-  const { title, shown, ruledBy, working, formula, source, rule } = reply;
+  const { title, shown, given, ruledBy, working, formula, source, rule } = reply;
   return (
     <div class="answer-card">
       <p class="answer-meaning">{title}</p>
@@ -108,6 +108,7 @@ export function WordAnswer({ reply }: { readonly reply: SlateReply }) {
         <p class="answer-ruled">{`${ruledBy.charAt(0).toUpperCase()}${ruledBy.slice(1)} rules.`}</p>
       )}
       <div class="answer-behind">
+        {given.length > 0 && <p class="hint">From {given.join('; ')}.</p>}
         <p class="answer-working">{working}</p>
         <p class="hint">Formula: {formula}</p>
         <p class="hint">Source: {source}</p>

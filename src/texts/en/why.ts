@@ -37,6 +37,7 @@ export const whyTexts = {
     workedOut: 'What these numbers give',
     workedOutHint: 'Touch a figure to see where it comes from.',
     notYet: 'Not worked out yet: {fault}',
+    numbersGiven: 'Numbers given',
     dimensions: 'Sizes of the drawing',
   },
 } as const;
