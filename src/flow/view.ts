@@ -6,7 +6,7 @@ import { type Facts, unknownState } from './events.ts';
 import { stateOf } from './facts.ts';
 import { type Figure, namedFigure as figureNamed, figureOf, figuresNow } from './figures.ts';
 import type { Step, StepOf } from './flow-shape.ts';
-import type { Fact, MachineKind } from './kind-shape.ts';
+import type { Fact, MachineKind, WalkItem } from './kind-shape.ts';
 import { askedTogether, type Pace, promptAt, sayAt } from './pace.ts';
 import { type FlowSnapshot, type Phase, planAt, positionOf } from './position.ts';
 import { releaseAsk } from './release.ts';
@@ -175,8 +175,15 @@ function heldAsk(job: Job, snapshot: FlowSnapshot, question: Line): Line {
 function walkLines(job: Job, snapshot: FlowSnapshot, question: Line): Pick<View, 'lead' | 'ask'> {
   const { walk, item } = walkNow(job, snapshot) ?? {};
   if (!item) return { lead: plain(walk?.settle ?? ''), ask: question };
-  const ask = item.advice ? plain(item.advice.ask) : offerLine(job, snapshot);
-  return { lead: fill(job, snapshot, item.say), ask };
+  return { lead: fill(job, snapshot, item.say), ask: walkAsk(job, snapshot, item) };
+}
+
+/** What a cause asks for: the word of its fact, a number, or whether to take another speed. */
+function walkAsk(job: Job, snapshot: FlowSnapshot, item: WalkItem): Line {
+  if (item.advice) return plain(item.advice.ask);
+  if (item.offer) return offerLine(job, snapshot);
+  if (Object.keys(item.needs).length === 0) return silent;
+  return plain(`Say ${askedFacts(job, snapshot)[0]?.state.word ?? 'next'}.`);
 }
 
 /** A step that asks for facts while it is open tells the word of the one that ends it. */
