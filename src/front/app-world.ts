@@ -1,9 +1,15 @@
 /** Joins the rooms for the screens: shelf, toolroom, runs and voices behind one door. */
 
-import { type Logbook, openLogbook, readingsCsv } from '../logbook/index.ts';
-import type { AppWorld } from '../screens/world.ts';
+import { type Imported, type Logbook, openLogbook, readingsCsv } from '../logbook/index.ts';
+import type { AppWorld, OperatorsDesk } from '../screens/world.ts';
+import { englishLanguage, proofTexts, sayIn } from '../texts/index.ts';
 import { type Cards, openCards } from './cards.ts';
 import { browserClock } from './clock.ts';
+import { judgeKept } from './kept-shapes.ts';
+import { type Operators, openOperators } from './operators.ts';
+import { openPhotos } from './photos.ts';
+import { openProofs } from './proof-front.ts';
+import { openReleases, type Releases } from './releases.ts';
 import { openRunDesk, type RunDesk } from './run-desk.ts';
 import { openSettings, type SettingsKeeper } from './settings.ts';
 import { openSlateDesk } from './slate-desk.ts';
@@ -22,6 +28,8 @@ interface Rooms {
   readonly voices: LateVoices;
   readonly cards: Cards;
   readonly desk: RunDesk;
+  readonly operators: Operators;
+  readonly releases: Releases;
   readonly troubles: readonly string[];
   readonly news: News;
 }
@@ -41,8 +49,10 @@ export async function openFront(): Promise<Front> {
   const cards = await openCards(logbook);
   const news = newsDesk();
   const voices = voicesInTime(clock, news.changed);
-  const desk = openRunDesk({ logbook, settings, voices, clock });
-  const rooms = { logbook, settings, voices, cards, desk, troubles, news };
+  const operators = await openOperators(logbook, clock.now);
+  const releases = openReleases(operators, logbook.secrets, clock.now);
+  const desk = openRunDesk({ logbook, settings, voices, clock, releases });
+  const rooms = { logbook, settings, voices, cards, desk, operators, releases, troubles, news };
   return { world: worldOf(rooms), anyRunOpen: () => desk.anyRunOpen() };
 }
 
@@ -55,7 +65,7 @@ function newsDesk(): News {
 }
 
 function worldOf(rooms: Rooms): AppWorld {
-  const { settings, voices, cards, desk, troubles, news } = rooms;
+  const { logbook, settings, voices, cards, desk, releases, troubles, news } = rooms;
   const { subscribers, changed } = news;
   return {
     cards: () => cards.all(),
@@ -83,16 +93,21 @@ function worldOf(rooms: Rooms): AppWorld {
     open: (runId) => desk.open(runId),
     slate: openSlateDesk(rooms),
     troubles: () => troubles,
+    operators: operatorsIn(rooms),
+    photos: openPhotos(logbook, browserClock.now),
+    releasesGenuine: async (run) => (await import('./begin.ts')).allGenuine(run, releases),
     persistent: async () => (await navigator.storage?.persisted?.()) ?? null,
     ...records(rooms),
   };
 }
 
 /** The part of the world that reads and writes the logbook. */
-function records({ logbook, cards, news }: Rooms) {
+function records({ logbook, cards, settings, operators, news }: Rooms) {
   const shelf = shippedFlows();
+  const proofs = openProofs(shelf, () => cards.all());
   return {
     shelf,
+    proofs,
     begin: async (choice) => {
       const entry = shelf.find((one) => one.id === choice.flowId);
       const card = cards.all().find((one) => one.id === choice.cardId);
@@ -100,13 +115,18 @@ function records({ logbook, cards, news }: Rooms) {
         return { ok: false, faults: ['Choose a flow and a machine card first.'] };
       }
       const { beginInLogbook } = await import('./begin.ts');
-      return beginInLogbook(choice, entry, card, logbook, browserClock.now());
+      const proved = await proofs.isProved(choice);
+      if (!proved) return { ok: false, faults: [sayIn(englishLanguage, proofTexts)('notProved')] };
+      const operator = await operators.named(choice.operator);
+      return beginInLogbook(choice, { entry, card, operator, logbook, now: browserClock.now() });
     },
     runs: () => logbook.list(),
     read: (runId) => logbook.read(runId),
-    exportAll: async () => (await logbook.exportRuns()).text,
+    exportAll: async () =>
+      new Blob([...(await logbook.exportRuns()).parts], { type: 'application/json' }),
     importAll: async (text) => {
-      const result = await logbook.importRuns(text);
+      const result = await logbook.importRuns(text, judgeKept);
+      await Promise.all([cards.again(), settings.again(), operators.again()]);
       news.changed();
       return { ok: result.ok, message: importMessage(result) };
     },
@@ -114,7 +134,28 @@ function records({ logbook, cards, news }: Rooms) {
   } satisfies Partial<AppWorld>;
 }
 
-function importMessage(result: Awaited<ReturnType<Logbook['importRuns']>>): string {
-  if (!result.ok) return result.faults.map((fault) => fault.message).join(' ');
-  return `Taken in: ${result.added} new runs; ${result.alreadyHere} were here already.`;
+/** Every change is told to the screens. */
+function operatorsIn({ operators, news }: Rooms): OperatorsDesk {
+  const told = async (change: Promise<string | null>) => {
+    const why = await change;
+    news.changed();
+    return why;
+  };
+  return {
+    all: () => operators.all(),
+    add: (name) => told(operators.add(name)),
+    rename: (id, name) => told(operators.rename(id, name)),
+    remove: (id, passphrase) => told(operators.remove(id, passphrase)),
+    makeInstructor: (id, passphrase, by) => told(operators.makeInstructor(id, passphrase, by)),
+  };
+}
+
+function importMessage(result: Imported): string {
+  if (!result.ok) {
+    const reasons = result.faults.map(({ path, message }) => `${path} ${message}`.trim());
+    return `Refused, and nothing is changed. ${reasons.join(' ')}`;
+  }
+  const { added, alreadyHere, keptAdded, keptLeft, photosAdded } = result;
+  const left = keptLeft.length > 0 ? ` Left as they are here: ${keptLeft.join(', ')}.` : '';
+  return `Taken in: ${added} new runs; ${alreadyHere} were here already. ${photosAdded} photos, ${keptAdded} cards, names and settings.${left}`;
 }

@@ -11,7 +11,13 @@ export { Memory } from './memory.ts';
 export { type Mutant, type MutantKind, mutantsOf } from './mutants.ts';
 export type { Problem, Proof, Verdict, Walked, Watch } from './proof.ts';
 export { type ProveOptions, prove } from './prove.ts';
-export { type ProofJob, proveJob } from './prove-job.ts';
+export {
+  type ProofJob,
+  type ProofJobResult,
+  proveJob,
+  type ToldProblem,
+  type ToldProof,
+} from './prove-job.ts';
 export {
   playBack,
   type ReplayResult,

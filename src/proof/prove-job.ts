@@ -1,35 +1,82 @@
-/** What a worker of the page does with one message: reads nothing, keeps its memory, and can be stopped. */
+/** What a worker of the page does with one question: reads the texts, proves, and tells the outcome as plain data. */
 
-import { type Card, compileJob, type Flow, type JobInputs } from '../flow/index.ts';
-import type { Memory } from './memory.ts';
-import type { Proof, Watch } from './proof.ts';
+import {
+  compileJob,
+  faultText,
+  type Job,
+  type JobInputs,
+  readCard,
+  readFlow,
+  readKind,
+} from '../flow/index.ts';
+import { claimNamed } from './claims.ts';
+import type { Problem, Proof, Verdict, Watch } from './proof.ts';
 import { prove } from './prove.ts';
-import { Cancelled } from './walk.ts';
+import { toldAs } from './told.ts';
 
+/** A job as it is kept: three JSON texts and the numbers of the piece, in base units. */
 export interface ProofJob {
-  readonly flow: Flow;
-  readonly card: Card;
-  readonly inputs?: JobInputs;
+  readonly flow: string;
+  readonly kind: string;
+  readonly card: string;
+  readonly inputs: JobInputs;
+}
+
+/** One broken claim, for a person. */
+export interface ToldProblem {
+  readonly claim: string;
+  readonly sentence: string;
+  /** The title of the step; empty for the end of the job. */
+  readonly step: string;
+  readonly message: string;
+  /** The shortest way there, in the words of both sides; none for what needs no way. */
+  readonly turns: readonly { readonly who: 'you' | 'bench'; readonly says: string }[];
+}
+
+export interface ToldProof {
+  readonly verdict: Verdict;
+  /** For too large and unseeable: the limit, or what was looked at. */
+  readonly reason: string;
+  readonly problems: readonly ToldProblem[];
+  readonly states: number;
 }
 
 export type ProofJobResult =
-  | { readonly ok: true; readonly proof: Proof }
-  /** The numbers cannot be worked out: one sentence each. */
-  | { readonly ok: false; readonly faults: readonly string[] }
-  | { readonly ok: false; readonly cancelled: true };
+  | { readonly ok: true; readonly proof: ToldProof }
+  /** The texts cannot be read, or the numbers not be worked out: one sentence each. */
+  | { readonly ok: false; readonly faults: readonly string[] };
 
-/** Compiles and proves; `watch` is told of progress, and asked whether to go on, between steps. */
-export function proveJob(
-  { flow, card, inputs }: ProofJob,
-  memory: Memory,
-  watch: Watch = {},
-): ProofJobResult {
-  const compiled = compileJob(flow, card, inputs);
-  if (!compiled.ok) return compiled;
-  try {
-    return { ok: true, proof: prove(compiled.job, { ...watch, memory }) };
-  } catch (error) {
-    if (error instanceof Cancelled) return { ok: false, cancelled: true };
-    throw error;
-  }
+/** Throws `Cancelled` when `watch` says so; everything else is a result. */
+export function proveJob(asked: ProofJob, watch: Watch = {}): ProofJobResult {
+  const read = jobOf(asked);
+  return read.ok ? { ok: true, proof: toldProof(read.job, prove(read.job, watch)) } : read;
+}
+
+type JobRead =
+  | { readonly ok: true; readonly job: Job }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+function jobOf(texts: ProofJob): JobRead {
+  const kind = readKind('machine kind', texts.kind);
+  if (!kind.ok) return { ok: false, faults: kind.faults.map(faultText) };
+  const card = readCard('machine card', texts.card);
+  if (!card.ok) return { ok: false, faults: card.faults.map(faultText) };
+  const flow = readFlow('flow', texts.flow, new Map([[kind.value.id, kind.value]]));
+  if (!flow.ok) return { ok: false, faults: flow.faults.map(faultText) };
+  return compileJob(flow.flow, card.value, texts.inputs);
+}
+
+function toldProof(job: Job, { verdict, reason = '', problems, states }: Proof): ToldProof {
+  return {
+    verdict,
+    reason,
+    states,
+    problems: problems.map((problem) => toldProblem(job, problem)),
+  };
+}
+
+function toldProblem(job: Job, { claim, step, message, events }: Problem): ToldProblem {
+  const { sentence } = claimNamed(job, claim);
+  const title = job.flow.steps.get(step)?.title ?? '';
+  return { claim, sentence, step: title, message, turns: events ? toldAs(job, events) : [] };
 }

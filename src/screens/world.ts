@@ -1,6 +1,7 @@
 /** What the screens are given. They call nothing else: devices, storage and voices stay behind this door. */
 
-import type { KeptRun, Notice, RunHead, RunState, SlateReply } from '../bench/index.ts';
+import type { KeptRun, Notice, Pace, RunHead, RunState, SlateReply } from '../bench/index.ts';
+import type { ToldProof } from '../proof/index.ts';
 
 /** A flow one can run, as the Shelf shows it. */
 export interface ShelfEntry {
@@ -29,7 +30,13 @@ export interface CardEntry {
 export interface RunChoice {
   readonly flowId: string;
   readonly cardId: string;
+  /** The name of who makes it; one that is new is put into the list. */
   readonly operator: string;
+  readonly pace?: Pace;
+  /** The run whose piece is made once more: both are of one batch. */
+  readonly batchOf?: string;
+  /** An instructor must release the first cut, whatever the flow says. */
+  readonly releaseFirst?: boolean;
   /** Input id → base unit number or word. */
   readonly inputs: Readonly<Record<string, number | string>>;
 }
@@ -50,9 +57,57 @@ export interface LiveRun {
   subscribe(changed: () => void): () => void;
   /** The one door for buttons and keys: the words a person would say. */
   heard(text: string, from: 'touch' | 'key'): void;
+  /** A typed note, into the record. */
+  note(text: string): void;
+  /** Releases the step that waits; a sentence when it was not the passphrase. Tries are on record. */
+  release(by: Credential): Promise<string | null>;
   giveUp(): void;
   repeat(): void;
   leave(): Promise<void>;
+}
+
+/** Somebody who works here. */
+export interface Operator {
+  readonly id: string;
+  readonly name: string;
+  readonly addedAt: number;
+  /** Can release steps: a passphrase is set on this device. */
+  readonly instructor: boolean;
+}
+
+/** An instructor and what they typed; it is used once and kept nowhere. */
+export interface Credential {
+  readonly id: string;
+  readonly passphrase: string;
+}
+
+/** The list of operators. What can be refused gives a sentence, or null when it was done. */
+export interface OperatorsDesk {
+  all(): readonly Operator[];
+  add(name: string): Promise<string | null>;
+  rename(id: string, name: string): Promise<string | null>;
+  /** An instructor is taken off the list by their own passphrase only. */
+  remove(id: string, passphrase?: string): Promise<string | null>;
+  /** Sets or changes a passphrase; where there is an instructor, one must agree. */
+  makeInstructor(id: string, passphrase: string, by?: Credential): Promise<string | null>;
+}
+
+/** A picture kept beside a run, on this device. */
+export interface RunPhoto {
+  readonly id: string;
+  readonly at: number;
+  readonly step: string;
+  readonly about: 'set-up' | 'piece';
+  readonly width: number;
+  readonly height: number;
+  readonly picture: Blob;
+}
+
+export interface PhotosDesk {
+  of(runId: string): Promise<readonly RunPhoto[]>;
+  /** A sentence when it was not kept. */
+  add(runId: string, photo: Omit<RunPhoto, 'id' | 'at'>): Promise<string | null>;
+  remove(id: string): Promise<void>;
 }
 
 export type Opened =
@@ -85,6 +140,26 @@ export interface Settings {
   readonly cardId: string;
 }
 
+/** What is known of a job's proof. */
+export type ProofState =
+  | { readonly is: 'walking'; readonly places: number }
+  | { readonly is: 'told'; readonly proof: ToldProof }
+  /** There is no job to prove: one sentence each. */
+  | { readonly is: 'faulty'; readonly faults: readonly string[] }
+  | { readonly is: 'stopped'; readonly why: 'person' | 'other' | 'failed' };
+
+/** Every path of a job is walked before it is begun. */
+export interface Proofs {
+  /** Nothing when it was never asked for. */
+  state(choice: ProofChoice): ProofState | undefined;
+  /** Walks unless the verdict is known; another question ends the one before. */
+  ask(choice: ProofChoice): void;
+  stop(): void;
+  subscribe(changed: () => void): () => void;
+}
+
+export type ProofChoice = Pick<RunChoice, 'flowId' | 'cardId' | 'inputs'>;
+
 /** What the Slate needs of devices. */
 export interface SlateDesk {
   /** The last answers, newest first. */
@@ -114,15 +189,21 @@ export interface AppWorld {
   subscribe(changed: () => void): () => void;
   ears(): readonly EarChoice[];
   mouths(): readonly MouthChoice[];
+  /** Waits for the proof: what is not proved is not begun. */
   begin(choice: RunChoice): Promise<Begun>;
+  readonly proofs: Proofs;
   open(runId: string): Promise<Opened>;
   runs(): Promise<readonly RunHead[]>;
   read(runId: string): Promise<KeptRun | null>;
   /** The whole logbook as one file text, and back; nothing is changed when it is refused. */
-  exportAll(): Promise<string>;
+  exportAll(): Promise<Blob>;
   importAll(text: string): Promise<{ readonly ok: boolean; readonly message: string }>;
   readingsTable(runs: readonly KeptRun[]): string;
   readonly slate: SlateDesk;
+  readonly operators: OperatorsDesk;
+  readonly photos: PhotosDesk;
+  /** True when every release in the run was sealed by this device. */
+  releasesGenuine(run: KeptRun): Promise<boolean>;
   /** What was wrong with kept data, each a sentence. */
   troubles(): readonly string[];
   /** Storage that the browser promised not to clear, or why not known. */

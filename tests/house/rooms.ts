@@ -80,6 +80,21 @@ export const ROOMS: readonly Room[] = [
     node: true,
     otherwise: 'voice/build/ prepares engine files: it runs in Node, beside Vite.',
   }),
+  room('verdict/shared', {
+    sees: { proof: 'types' },
+    otherwise:
+      'verdict/shared/ holds messages: what proves belongs in proof/, what asks in verdict/page/.',
+  }),
+  room('verdict/page', {
+    sees: { bench: 'ports', proof: 'types', 'verdict/shared': 'door' },
+    starts: ['verdict/worker'],
+    otherwise:
+      'verdict/page/ asks for proofs and waits: whether a job may begin is decided in front/, what is shown in screens/.',
+  }),
+  room('verdict/worker', {
+    sees: { proof: 'door', 'verdict/shared': 'door' },
+    otherwise: 'verdict/worker/ is a shell round proof/: what judges a flow belongs there.',
+  }),
   room('logbook', {
     sees: { bench: 'ports', flow: 'types' },
     npm: ['idb', 'zod'],
@@ -114,7 +129,7 @@ export const ROOMS: readonly Room[] = [
     sees: {
       ...{ trade: 'door', words: 'door', flow: 'door', proof: 'door', bench: 'door' },
       ...{ 'voice/shared': 'door', 'voice/page': 'door', logbook: 'door', screens: 'door' },
-      'offline/page': 'door',
+      ...{ 'offline/page': 'door', 'verdict/page': 'door' },
     },
     npm: ['zod', 'preact'],
     otherwise: 'front/ only joins the rooms: what a room could do by itself belongs in that room.',
@@ -147,7 +162,7 @@ export const MORE_DOORS: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** The realms of one family look into their shared folder file by file: it is half theirs. */
-export const SHARED = ['voice/shared', 'offline/shared'];
+export const SHARED = ['voice/shared', 'offline/shared', 'verdict/shared'];
 
 /**
  * Only these may load files outside src/: they hand the shipped flows down. Rooms that run in Node

@@ -1,6 +1,7 @@
 /** A job before it is begun: who, on which machine, with which numbers. Pure. */
 
 import type { Card, Flow, FlowInput, JobInputs } from '../../flow/index.ts';
+import type { ProofChoice } from '../world.ts';
 import { isTyped, readInput, shownInput } from './input-text.ts';
 
 export interface Draft {
@@ -41,6 +42,13 @@ export function readDraft(flow: Flow, draft: Draft, units: Card['units']): Draft
     else faults[input.id] = read.fault;
   }
   return Object.keys(faults).length > 0 ? { ok: false, faults } : { ok: true, inputs };
+}
+
+/** What is proved before the job begins; nothing while a number is missing or wrong. Who makes it does not count. */
+export function proofChoice(flow: Flow, draft: Draft, units: Card['units']): ProofChoice | null {
+  const read = readDraft(flow, { ...draft, operator: '-' }, units);
+  if (!read.ok || draft.cardId === '') return null;
+  return { flowId: flow.file.id, cardId: draft.cardId, inputs: read.inputs };
 }
 
 /** The card to begin with: the first wished one that is there, else one with the dials the flow is written in. */

@@ -4,8 +4,9 @@ import type { Language, Tables } from '../language.ts';
 import apprentice from './apprentice.json';
 import frame from './frame.json';
 import glossary from './glossary.json';
+import proof from './proof.json';
 import why from './why.json';
 
-const tables: Tables = { apprentice, glossary, frame, why };
+const tables: Tables = { apprentice, glossary, frame, why, proof };
 
 export const german: Language = { code: 'de', locale: 'de-DE', name: 'Deutsch', tables };

@@ -3,4 +3,5 @@
 export { apprenticeTexts } from './apprentice.ts';
 export { frameTexts } from './frame.ts';
 export { glossaryTexts } from './glossary.ts';
+export { proofTexts } from './proof.ts';
 export { whyTexts } from './why.ts';

@@ -1,0 +1,42 @@
+/** Gives the screens the proof of a job that they name by flow, card and numbers. */
+
+import type { CardEntry, ProofChoice, Proofs, ShelfEntry } from '../screens/world.ts';
+import { ProofDesk, startProver } from '../verdict/page/index.ts';
+import { browserClock } from './clock.ts';
+
+/** A walk that takes longer than a coffee is too large for a page. */
+const limit = 120_000;
+
+export interface ProofFront extends Proofs {
+  /** Whether the job is proved, walking every path where that is not known. */
+  isProved(choice: ProofChoice): Promise<boolean>;
+}
+
+export function openProofs(
+  shelf: readonly ShelfEntry[],
+  cards: () => readonly CardEntry[],
+): ProofFront {
+  const desk = new ProofDesk({ clock: browserClock, start: startProver, limit });
+  const jobOf = ({ flowId, cardId, inputs }: ProofChoice) => {
+    const entry = shelf.find((one) => one.id === flowId);
+    const card = cards().find((one) => one.id === cardId);
+    return entry && card ? { flow: entry.flow, kind: entry.kind, card: card.card, inputs } : null;
+  };
+  return {
+    state: (choice) => {
+      const job = jobOf(choice);
+      return job ? desk.state(job) : undefined;
+    },
+    ask: (choice) => {
+      const job = jobOf(choice);
+      if (job) void desk.ask(job);
+    },
+    stop: () => desk.stop(),
+    subscribe: (changed) => desk.subscribe(changed),
+    isProved: async (choice) => {
+      const job = jobOf(choice);
+      const state = job && (await desk.ask(job));
+      return state?.is === 'told' && state.proof.verdict === 'proved';
+    },
+  };
+}
