@@ -4,34 +4,49 @@ import {
   beginRun,
   comeBack,
   type KeptRun,
+  type PieceOfBatch,
+  type ReleaseCheck,
   type RunHead,
   type RunSource,
   type RunStep,
+  releaseIn,
   replayRun,
   startJob,
 } from '../bench/index.ts';
+import { releaseFirst } from '../flow/index.ts';
 import type { Logbook } from '../logbook/index.ts';
-import type { Begun, CardEntry, RunChoice, ShelfEntry } from '../screens/world.ts';
+import type { Begun, CardEntry, Operator, RunChoice, ShelfEntry } from '../screens/world.ts';
+
+/** What a run is begun with beside the choice. */
+export interface BeginWorld {
+  readonly entry: ShelfEntry;
+  readonly card: CardEntry;
+  readonly operator: Pick<Operator, 'id' | 'name'>;
+  readonly logbook: Pick<Logbook, 'start' | 'list'>;
+  readonly now: number;
+}
 
 /** Checks the numbers first: a run that a rule refuses is never begun. */
 export async function beginInLogbook(
   choice: RunChoice,
-  entry: ShelfEntry,
-  card: CardEntry,
-  logbook: Logbook,
-  now: number,
+  { entry, card, operator, logbook, now }: BeginWorld,
 ): Promise<Begun> {
-  const texts = { flow: entry.flow, kind: entry.kind, card: card.card };
+  const flow = choice.releaseFirst ? releaseFirst(entry.flow) : entry.flow;
+  const texts = { flow, kind: entry.kind, card: card.card };
   const started = startJob(texts, choice.inputs);
   if (!started.ok) return started;
   const source: RunSource = { key: await keyOf(texts), ...texts };
+  const batch = await nextOfBatch(choice.batchOf, logbook);
   const head: RunHead = {
     id: crypto.randomUUID(),
     flowId: entry.id,
     flowTitle: entry.title,
     flowVersion: entry.revision,
     sourceKey: source.key,
-    operator: choice.operator,
+    operator: operator.name,
+    operatorId: operator.id,
+    ...(choice.pace ? { pace: choice.pace } : {}),
+    ...(batch ? { batch } : {}),
     startedAt: now,
     status: 'open',
     inputs: started.job.numbers.inputs,
@@ -39,6 +54,20 @@ export async function beginInLogbook(
   };
   await logbook.start(head, source);
   return { ok: true, runId: head.id };
+}
+
+/** The batch is named by its first run; a piece that was given up has its number all the same. */
+async function nextOfBatch(
+  run: string | undefined,
+  logbook: Pick<Logbook, 'list'>,
+): Promise<PieceOfBatch | undefined> {
+  if (run === undefined) return undefined;
+  const heads = await logbook.list();
+  const like = heads.find((head) => head.id === run);
+  if (!like) return undefined;
+  const id = like.batch?.id ?? like.id;
+  const numbers = heads.flatMap(({ batch }) => (batch?.id === id ? [batch.piece] : []));
+  return { id, piece: Math.max(1, ...numbers) + 1 };
 }
 
 /** The same texts give the same key, so they are kept once for all their runs. */
@@ -52,8 +81,22 @@ export type Resumed =
   | { readonly ok: true; readonly step: RunStep; readonly resumed: boolean }
   | { readonly ok: false; readonly fault: string };
 
-/** The run where it was left; when anything had been said before, it comes back through a hold. */
-export function resumeKept(kept: KeptRun, now: number): Resumed {
+/**
+ * The run where it was left; when anything had been said before, it comes back through a hold. A run with a release that
+ * this device did not seal is not led on: it may have been written by hand.
+ */
+export async function resumeKept(
+  kept: KeptRun,
+  now: number,
+  releases: ReleaseCheck,
+): Promise<Resumed> {
+  if (!(await allGenuine(kept, releases))) {
+    return {
+      ok: false,
+      fault:
+        'A release in this run was not given on this device. It can be read in the Logbook, and begun again with the same numbers.',
+    };
+  }
   const started = startJob(kept.source, kept.head.inputs);
   if (!started.ok) return { ok: false, fault: started.faults.join(' ') };
   if (kept.entries.length === 0) {
@@ -62,4 +105,15 @@ export function resumeKept(kept: KeptRun, now: number): Resumed {
   const replayed = replayRun(started.job, kept.head, kept.entries);
   if (!replayed.ok) return replayed;
   return { ok: true, step: comeBack(replayed.state, now), resumed: true };
+}
+
+/** Every release in the record has a seal of this device, each seal once. */
+export async function allGenuine(
+  { entries }: Pick<KeptRun, 'entries'>,
+  releases: ReleaseCheck,
+): Promise<boolean> {
+  const made = entries.flatMap((entry) => releaseIn(entry) ?? []);
+  if (new Set(made.map(({ seal }) => seal)).size < made.length) return false;
+  const genuine = await Promise.all(made.map((release) => releases.genuine(release)));
+  return !genuine.includes(false);
 }

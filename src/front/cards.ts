@@ -11,6 +11,8 @@ export interface Cards {
   /** Faults, each a sentence; none when it was kept. */
   keep(text: string): Promise<readonly string[]>;
   remove(id: string): Promise<void>;
+  /** Reads them again, as after a file was taken in. */
+  again(): Promise<void>;
 }
 
 export async function openCards(logbook: Logbook): Promise<Cards> {
@@ -32,6 +34,9 @@ export async function openCards(logbook: Logbook): Promise<Cards> {
     },
     async remove(id) {
       await logbook.forget(cardKey + id);
+      own = await ownCards(logbook);
+    },
+    async again() {
       own = await ownCards(logbook);
     },
   };

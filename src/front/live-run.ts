@@ -8,7 +8,9 @@ import {
   type SessionWorld,
 } from '../bench/index.ts';
 import type { Ledger } from '../bench/ports.ts';
-import type { LiveRun } from '../screens/world.ts';
+import { positionOf } from '../flow/index.ts';
+import type { Credential, LiveRun } from '../screens/world.ts';
+import type { Releases } from './releases.ts';
 
 export interface LiveSession extends LiveRun {
   readonly session: Awaited<ReturnType<typeof openSession>>;
@@ -17,7 +19,7 @@ export interface LiveSession extends LiveRun {
 /** Opens the session and tells subscribers of every change. `left` is called once the person goes. */
 export async function openLiveRun(
   first: RunStep,
-  world: Omit<SessionWorld, 'show'>,
+  world: Omit<SessionWorld, 'show'> & { readonly releases: Releases },
   left: () => Promise<void>,
 ): Promise<LiveSession> {
   const subscribers = new Set<() => void>();
@@ -47,6 +49,8 @@ export async function openLiveRun(
       const at = world.clock.now();
       void session.heard({ text, alternatives: [], confidence: 1, from, at });
     },
+    note: (text) => void session.note(text),
+    release: (by) => release(session, world.releases, by),
     giveUp: () => void session.giveUp(),
     repeat: () => session.repeat(),
     async leave() {
@@ -54,6 +58,19 @@ export async function openLiveRun(
       await left();
     },
   };
+}
+
+/** What was typed goes to the checker and nowhere else; what comes of it is on record either way. */
+async function release(
+  session: LiveSession['session'],
+  releases: Releases,
+  by: Credential,
+): Promise<string | null> {
+  const { head, snapshot } = session.state();
+  const made = await releases.make(head.id, positionOf(snapshot).step, by);
+  if (made.ok) await session.release(made.release);
+  else await session.releaseRefused(made.byName, made.why);
+  return made.ok ? null : made.why;
 }
 
 /** The same ledger; tells what was said back to each word, for the screen to show. */

@@ -9,6 +9,7 @@ import {
 } from '../logbook/index.ts';
 import type { Opened } from '../screens/world.ts';
 import type { LiveSession, openLiveRun } from './live-run.ts';
+import type { Releases } from './releases.ts';
 import { browserScreenLock } from './screen-lock.ts';
 import type { SettingsKeeper } from './settings.ts';
 import type { LateVoices } from './voices.ts';
@@ -28,6 +29,7 @@ export interface DeskWorld {
   readonly settings: SettingsKeeper;
   readonly voices: LateVoices;
   readonly clock: Clock;
+  readonly releases: Releases;
 }
 
 export function openRunDesk(world: DeskWorld): RunDesk {
@@ -77,7 +79,7 @@ class Desk implements RunDesk {
     if (kept.head.status !== 'open')
       return this.refused(runId, 'This run is over. It can be read in the Logbook.');
     const { resumeKept } = await import('./begin.ts');
-    const resumed = resumeKept(kept, clock.now());
+    const resumed = await resumeKept(kept, clock.now(), this.world.releases);
     if (!resumed.ok) return this.refused(runId, resumed.fault);
     this.live = await this.begin(runId, resumed.step);
     void this.screen.hold();
@@ -89,7 +91,7 @@ class Desk implements RunDesk {
     runId: string,
     step: Parameters<typeof openLiveRun>[0],
   ): Promise<LiveSession> {
-    const { logbook, clock, settings } = this.world;
+    const { logbook, clock, settings, releases } = this.world;
     const [voices, liveRun] = await Promise.all([this.world.voices.found, import('./live-run.ts')]);
     const chosen = settings.current();
     const manner = () => {
@@ -98,6 +100,7 @@ class Desk implements RunDesk {
     };
     const session = {
       ledger: logbook,
+      releases,
       clock,
       tailMs,
       manner,

@@ -16,22 +16,29 @@ const settingsShape = z.object({
   cardId: z.string().catch(''),
 });
 
-const key = 'settings';
+export const settingsKey = 'settings';
+
+/** Every field falls back by itself; what is no record at all is refused. */
+export const parseSettings = (value: unknown): Settings => settingsShape.parse(value);
 
 export interface SettingsKeeper {
   current(): Settings;
   change(part: Partial<Settings>): Promise<void>;
+  /** Reads them again, as after a file was taken in. */
+  again(): Promise<void>;
 }
 
 /** A setting that cannot be read falls back by itself; the others are kept. */
 export async function openSettings(logbook: Logbook): Promise<SettingsKeeper> {
-  let settings: Settings =
-    (await logbook.recall(key, (value) => settingsShape.parse(value))) ?? settingsShape.parse({});
+  let settings: Settings = (await logbook.recall(settingsKey, parseSettings)) ?? parseSettings({});
   return {
     current: () => settings,
     async change(part) {
       settings = settingsShape.parse({ ...settings, ...part });
-      await logbook.keep(key, settings);
+      await logbook.keep(settingsKey, settings);
+    },
+    async again() {
+      settings = (await logbook.recall(settingsKey, parseSettings)) ?? settings;
     },
   };
 }

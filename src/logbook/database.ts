@@ -7,6 +7,7 @@ import {
   openDB,
   type StoreNames,
 } from 'idb';
+import { daysOf } from './days.ts';
 import { asFault, isLostConnection, LogbookFault } from './fault.ts';
 
 /** Values are `unknown` on purpose: only a parsed row is a row. */
@@ -16,6 +17,11 @@ export interface LogbookSchema extends DBSchema {
   sources: { key: string; value: unknown };
   readings: { key: [string, number]; value: unknown };
   kept: { key: string; value: unknown };
+  /** Heads by day: all that a list needs, in few rows. Made from `runs`, and made again when damaged. */
+  days: { key: string; value: unknown };
+  photos: { key: string; value: unknown; indexes: { run: string } };
+  /** What never leaves this device: verifiers of passphrases, the key of the seal. */
+  secrets: { key: string; value: unknown };
 }
 
 export type StoreName = StoreNames<LogbookSchema>;
@@ -24,7 +30,7 @@ export type Reading = IDBPTransaction<LogbookSchema, StoreName[], 'readonly'>;
 export type Writing = IDBPTransaction<LogbookSchema, StoreName[], 'readwrite'>;
 
 const NAME = 'followrest';
-const VERSION = 1;
+const VERSION = 2;
 
 export interface Database {
   /** Runs `work` in a reading transaction. It may await nothing but the store. */
@@ -94,8 +100,25 @@ function open(report: (fault: LogbookFault) => void, drop: () => void): Promise<
   });
 }
 
-/** Version 1. Later versions add to this and never change what it does. */
-function makeStores(db: Connection): void {
+/** Each version adds to the one before and never changes what it did. */
+async function makeStores(
+  db: Connection,
+  from: number,
+  _to: number | null,
+  tx: IDBPTransaction<LogbookSchema, StoreName[], 'versionchange'>,
+): Promise<void> {
+  if (from < 1) makeFirst(db);
+  if (from < 2) {
+    db.createObjectStore('days', { keyPath: 'day' });
+    db.createObjectStore('photos', { keyPath: 'id' }).createIndex('run', 'runId');
+    db.createObjectStore('secrets', { keyPath: 'key' });
+    for (const day of daysOf(await tx.objectStore('runs').getAll())) {
+      await tx.objectStore('days').put(day);
+    }
+  }
+}
+
+function makeFirst(db: Connection): void {
   db.createObjectStore('runs', { keyPath: 'id' });
   db.createObjectStore('entries', { keyPath: ['runId', 'seq'] });
   db.createObjectStore('sources', { keyPath: 'key' });

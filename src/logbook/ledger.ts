@@ -2,7 +2,9 @@
 
 import type { KeptReading, KeptRun, Ledger, RunEntry, RunHead, RunSource } from '../bench/ports.ts';
 import type { Database, Reading, Writing } from './database.ts';
+import { dayReader, daysOf } from './days.ts';
 import { LogbookFault } from './fault.ts';
+import { putInDays } from './put-in-days.ts';
 import {
   fromStore,
   type ReadingRow,
@@ -13,15 +15,17 @@ import {
   toWrite,
 } from './rows.ts';
 import { sameData } from './same-data.ts';
+import { tallyOf } from './tally.ts';
 
 /** @param report hears of a damaged head, which is left out of the list */
 export function ledgerIn(db: Database, report: (fault: LogbookFault) => void): Ledger {
+  const readDays = dayReader();
   return {
     start: (head, source) => start(db, head, source),
     append: (entry) => append(db, entry),
     finish: (runId, end) => finish(db, runId, end),
     read: (runId) => read(db, runId),
-    list: () => list(db, report),
+    list: () => list(db, readDays, report),
   };
 }
 
@@ -31,11 +35,12 @@ async function start(db: Database, head: RunHead, source: RunSource): Promise<vo
   if (headRow.sourceKey !== sourceRow.key) {
     throw new LogbookFault('unfit', 'The run names another source than the one that came with it.');
   }
-  await db.write(['runs', 'sources'], async (tx) => {
+  await db.write(['runs', 'sources', 'days'], async (tx) => {
     const runs = tx.objectStore('runs');
     if (isNew(await runs.get(headRow.id), headRow, `Run ${headRow.id}`)) await runs.add(headRow);
     // The key is a hash of the text, so putting it again changes nothing, or mends a damaged row.
     await tx.objectStore('sources').put(sourceRow);
+    await putInDays(tx, [headRow]);
   });
 }
 
@@ -71,11 +76,18 @@ async function finish(
   runId: string,
   end: Parameters<Ledger['finish']>[1],
 ): Promise<void> {
-  await db.write(['runs', 'readings'], async (tx) => {
+  await db.write(['runs', 'entries', 'readings', 'days'], async (tx) => {
     const head = await headOf(tx, runId);
     if (head === null) throw new LogbookFault('unfit', `There is no run ${runId} to finish.`);
-    const ended = { ...head, status: end.status, endedAt: end.endedAt };
-    await tx.objectStore('runs').put(toWrite(runHead, ended, 'The end of the run'));
+    const rows = await tx.objectStore('entries').getAll(rowsOf(runId));
+    const tally = tallyOf(
+      rows.map((row, place) => entryAt(row, place, runId)),
+      end.readings,
+    );
+    const ended = { ...head, status: end.status, endedAt: end.endedAt, tally };
+    const row = toWrite(runHead, ended, 'The end of the run');
+    await tx.objectStore('runs').put(row);
+    await putInDays(tx, [row]);
     await putReadings(tx, runId, end.readings);
   });
 }
@@ -132,12 +144,28 @@ export function rowsOf(runId: string): IDBKeyRange {
 
 async function list(
   db: Database,
+  readDays: ReturnType<typeof dayReader>,
   report: (fault: LogbookFault) => void,
 ): Promise<readonly RunHead[]> {
-  const rows = await db.read(['runs'], (tx) => tx.objectStore('runs').getAll());
-  return rows
-    .flatMap((row) => whole(() => fromStore(runHead, row, `The head of run ${idIn(row)}`), report))
-    .sort((one, other) => other.startedAt - one.startedAt);
+  const days = await db.read(['days'], (tx) => tx.objectStore('days').getAll());
+  const heads = readDays(days) ?? (await mendDays(db, report));
+  return [...heads].sort((one, other) => other.startedAt - one.startedAt);
+}
+
+/** The rows of the list are damaged: they are made again from the heads themselves. */
+async function mendDays(
+  db: Database,
+  report: (fault: LogbookFault) => void,
+): Promise<readonly RunHead[]> {
+  const rows = await db.write(['runs', 'days'], async (tx) => {
+    const runs: readonly unknown[] = await tx.objectStore('runs').getAll();
+    await tx.objectStore('days').clear();
+    for (const day of daysOf(runs)) await tx.objectStore('days').put(day);
+    return runs;
+  });
+  return rows.flatMap((row) =>
+    whole(() => fromStore(runHead, row, `The head of run ${idIn(row)}`), report),
+  );
 }
 
 /** The result in a list, or an empty list when the row was damaged, which is reported. */

@@ -2,15 +2,20 @@
 
 import type { Ledger } from '../bench/ports.ts';
 import { openDatabase } from './database.ts';
+import { type Exported, exportFrom } from './export-file.ts';
 import type { LogbookFault } from './fault.ts';
+import { type Imported, importInto, type JudgeKept } from './import-file.ts';
 import { type Keep, keepIn } from './keep.ts';
 import { ledgerIn } from './ledger.ts';
-import { type Exported, exportFrom, type Imported, importInto } from './move-runs.ts';
+import { type Photos, photosIn } from './photos.ts';
+import { type Secrets, secretsIn } from './secrets.ts';
 
-export interface Logbook extends Ledger, Keep {
-  /** All runs, or those with these ids, as one JSON text. */
+export interface Logbook extends Ledger, Keep, Photos {
+  readonly secrets: Secrets;
+  /** Everything but the secrets as one file; or the runs with these ids alone. */
   exportRuns(ids?: readonly string[]): Promise<Exported>;
-  importRuns(text: string): Promise<Imported>;
+  /** Takes a file in whole, or refuses it with reasons and changes nothing. */
+  importRuns(text: string, judge?: JudgeKept): Promise<Imported>;
   close(): void;
 }
 
@@ -28,11 +33,13 @@ export async function openLogbook(report: (fault: LogbookFault) => void): Promis
   return {
     ...ledger,
     ...keepIn(db, report),
+    ...photosIn(db, report),
+    secrets: secretsIn(db),
     async exportRuns(ids) {
       const chosen = ids ?? (await ledger.list()).map((head) => head.id);
-      return exportFrom(chosen, ledger.read);
+      return exportFrom(db, chosen, ledger.read, ids === undefined);
     },
-    importRuns: (text) => importInto(db, text),
+    importRuns: (text, judge) => importInto(db, text, judge),
     close: () => db.close(),
   };
 }

@@ -36,6 +36,12 @@ function fillUpAtCommit(this: IDBObjectStore): IDBRequest<IDBValidKey> {
 
 function emptyDatabase(factory: IDBFactory): Promise<IDBDatabase> {
   const opening = factory.open('followrest', 1);
+  opening.onupgradeneeded = () => {
+    for (const name of ['entries', 'sources', 'readings', 'kept']) {
+      opening.result.createObjectStore(name, { keyPath: 'key' });
+    }
+    opening.result.createObjectStore('runs', { keyPath: 'id' });
+  };
   return new Promise((done) => {
     opening.onsuccess = () => done(opening.result);
   });
@@ -84,7 +90,7 @@ describe('the connection', () => {
 
   it('gives way when a newer version opens in another tab, and says so', async () => {
     const { logbook, faults } = await freshLogbook();
-    const newer = await openDB('followrest', 2);
+    const newer = await openDB('followrest', 3);
     expect(faults.map(({ kind }) => kind)).toEqual(['taken']);
     await expect(logbook.list()).rejects.toThrow('Reload this page');
     newer.close();
@@ -93,8 +99,7 @@ describe('the connection', () => {
   it('says so when an older tab holds it back, and goes on when that closes', async () => {
     const factory = new IDBFactory();
     const older = await emptyDatabase(factory);
-    // As a later program would: the same name, one version up.
-    vi.stubGlobal('indexedDB', { open: (name: string) => factory.open(name, 2) });
+    vi.stubGlobal('indexedDB', factory);
     const faults: string[] = [];
     const opening = openLogbook((fault) => faults.push(fault.message));
     await vi.waitFor(() => expect(faults).toEqual([expect.stringContaining('older logbook')]));

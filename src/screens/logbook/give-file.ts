@@ -1,6 +1,6 @@
 /** Hands a text to the person as a file of their own. */
 
-export function giveFile(name: string, kind: string, text: string): void {
+export function giveFile(name: string, kind: string, text: string | Blob): void {
   const address = URL.createObjectURL(new Blob([text], { type: kind }));
   const link = document.createElement('a');
   link.href = address;

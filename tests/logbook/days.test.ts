@@ -1,0 +1,86 @@
+import { IDBFactory } from 'fake-indexeddb';
+import { openDB } from 'idb';
+import { describe, expect, it } from 'vitest';
+import { openLogbook } from '../../src/logbook/index.ts';
+import { allRows, freshLogbook, putRaw } from './fresh-store.ts';
+import { entry, sampleRun } from './sample-run.ts';
+
+const DAY = 86_400_000;
+
+describe('the list', () => {
+  it('is read from few rows: one a day, and no entry', async () => {
+    const { logbook } = await freshLogbook();
+    const { head, source } = sampleRun('run-0');
+    for (let n = 0; n < 6; n++) {
+      const startedAt = head.startedAt + Math.floor(n / 3) * DAY + n;
+      await logbook.start({ ...head, id: `run-${n}`, startedAt }, source);
+    }
+    expect((await allRows()).days).toHaveLength(2);
+    expect((await logbook.list()).map(({ id }) => id)).toEqual([
+      'run-5',
+      'run-4',
+      'run-3',
+      'run-2',
+      'run-1',
+      'run-0',
+    ]);
+  });
+
+  it('knows of the end of a run, and what it came to', async () => {
+    const { logbook } = await freshLogbook();
+    const { head, source, readings } = sampleRun('run-1');
+    const { endedAt: _, ...open } = head;
+    await logbook.start({ ...open, status: 'open' }, source);
+    await logbook.append(entry('run-1', 0));
+    await logbook.append(entry('run-1', 1, { outcome: 'unclear', event: null }));
+    await logbook.append(entry('run-1', 2, { outcome: 'refused', event: null }));
+    await logbook.append(
+      entry('run-1', 3, { outcome: 'note', event: { type: 'note', text: 'x' } }),
+    );
+    const release = { type: 'release', byName: 'Ruth' };
+    await logbook.append(entry('run-1', 4, { event: release }));
+    await logbook.finish('run-1', { status: 'finished', endedAt: 1.8e12, readings });
+    expect(await logbook.list()).toEqual([
+      {
+        ...head,
+        endedAt: 1.8e12,
+        tally: {
+          ...{ unclear: 1, refused: 1, within: 1, rework: 0, lost: 0, notes: 1 },
+          releases: ['Ruth'],
+        },
+      },
+    ]);
+  });
+
+  it('is made again when its rows are damaged', async () => {
+    const { logbook } = await freshLogbook();
+    const { head, source } = sampleRun('run-1');
+    await logbook.start(head, source);
+    const day = new Date(head.startedAt).toISOString().slice(0, 10);
+    await putRaw('days', { day, heads: 'not JSON' });
+    expect(await logbook.list()).toEqual([head]);
+    await putRaw('days', { day, heads: '[{"id":7}]' });
+    await logbook.start({ ...head, id: 'run-2' }, source);
+    expect((await logbook.list()).map(({ id }) => id).sort()).toEqual(['run-1', 'run-2']);
+  });
+
+  it('holds the runs of a logbook from before there were days', async () => {
+    globalThis.indexedDB = new IDBFactory();
+    const old = await openDB('followrest', 1, {
+      upgrade(db) {
+        db.createObjectStore('runs', { keyPath: 'id' });
+        db.createObjectStore('entries', { keyPath: ['runId', 'seq'] });
+        db.createObjectStore('sources', { keyPath: 'key' });
+        db.createObjectStore('readings', { keyPath: ['runId', 'place'] });
+        db.createObjectStore('kept', { keyPath: 'key' });
+      },
+    });
+    const { head, source } = sampleRun('run-1');
+    await old.put('runs', head);
+    await old.put('sources', source);
+    old.close();
+    const logbook = await openLogbook(() => undefined);
+    expect(await logbook.list()).toEqual([head]);
+    expect((await logbook.read('run-1'))?.head).toEqual(head);
+  });
+});
