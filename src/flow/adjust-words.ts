@@ -1,8 +1,10 @@
 /** The words by which a job is worked out again: its choices as people call them, and the speeds of its card. */
 
+import { optionPhrases } from '../texts/index.ts';
 import { findRule, type RuleInput } from '../trade/index.ts';
 import { sayNumber } from '../words/index.ts';
 import { type Adjustment, speedWorking } from './adjust.ts';
+import { commandPhrases, commandWord } from './command-words.ts';
 import type { Job } from './compile.ts';
 import type { FlowInput } from './flow-shape.ts';
 import { type FlowSnapshot, positionOf } from './position.ts';
@@ -44,17 +46,30 @@ function choiceItems(job: Job, input: FlowInput): readonly AdjustItem[] {
 
 /** "brass" for "free-cutting-brass"; "no coolant" where the choice is a yes or a no. */
 function phrasesOf(job: Job, input: ChoiceInput, option: string): readonly string[] {
-  const label = input.label.toLowerCase();
-  if (option === 'yes') return [`with ${label}`, `${label} on`];
-  if (option === 'no') return [`no ${label}`, `without ${label}`, `${label} off`];
+  const { language } = job.flow;
+  if (option === 'yes' || option === 'no') {
+    const label = input.label.toLowerCase();
+    const id = option === 'yes' ? 'withLabel' : 'withoutLabel';
+    return commandPhrases(language, id).map((phrase) => phrase.replace('{label}', label));
+  }
+  const own = optionPhrases(language, option);
+  if (own.length > 0) return own;
   const said = rulesFedBy(job, input.id).flatMap((one) =>
     one.kind === 'choice' ? (one.said?.[option] ?? []) : [],
   );
   const names = said.map((name) => name.replaceAll('-', ' '));
   const plain = option.replaceAll('-', ' ');
+  const own = job.card.materials?.find(({ name }) => name === option);
+  if (own) return ownPhrases(own.title, plain);
   if (!/^[a-z ]{4,}$/.test(plain)) return [...new Set(names)];
   // One plain word is what people say: "carbide". A compound name comes after what they call it.
   return [...new Set(plain === option ? [plain, ...names] : [...names, plain])];
+}
+
+/** A shop's own material is called by its title, where that can be said, and by its name. */
+function ownPhrases(title: string, plain: string): readonly string[] {
+  const said = title.toLowerCase().replaceAll('-', ' ');
+  return [...new Set([said, plain].filter((phrase) => /^[a-z ]{3,}$/.test(phrase)))];
 }
 
 /** The rule inputs that a choice of the flow is handed to. */
@@ -71,13 +86,16 @@ function speedItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
   const { speeds } = job.card.values;
   if (speedWorking(job, snapshot) === undefined || !Array.isArray(speeds)) return [];
   const offered = offeredSpeed(job, snapshot);
-  const offer = walkNow(job, snapshot)?.item?.offer?.replace('-', ' ');
+  const { language } = job.flow;
+  const way = walkNow(job, snapshot)?.item?.offer;
+  const offer = way && commandWord(language, way === 'lower-speed' ? 'lowerSpeed' : 'higherSpeed');
+  const heads = commandPhrases(language, 'running');
   return speeds.map((speed: number) => {
-    const words = sayNumber(speed, 'rev/min', 0).replaceAll('-', ' ');
+    const words = sayNumber(speed, 'rev/min', 0, { language }).replaceAll('-', ' ');
     const short = speed === offered && offer !== undefined ? [offer] : [];
     return {
       id: `running:${speed}`,
-      phrases: [...short, `running ${words}`, `i am running ${words}`],
+      phrases: [...short, ...heads.map((head) => `${head} ${words}`)],
       adjust: { type: 'running', speed },
     };
   });

@@ -1,6 +1,7 @@
 /** A machine card: what one real machine in one shop can do. Its limits always rule. */
 
 import { z } from 'zod';
+import { materialShape } from './material-shape.ts';
 import { idShape, schemaShape, sentenceShape } from './words-shape.ts';
 
 /** A number with its unit, as on the machine's plate: "0.02 mm", "2000 rpm", "1.1 kW". */
@@ -31,6 +32,8 @@ export const cardShape = z.strictObject({
   leadScrewPitch: measureShape.optional(),
   swing: measureShape.optional(),
   notes: sentenceShape.optional(),
+  /** The shop's own materials, beside those of the trade's table. */
+  materials: z.array(materialShape).max(40).optional(),
 });
 
 export type CardFile = z.infer<typeof cardShape>;

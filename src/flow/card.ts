@@ -1,6 +1,12 @@
 /** A machine card with its measures turned into numbers in base units. */
 
-import { parseMeasure, type Quantity, type RuleValue } from '../trade/index.ts';
+import {
+  type Material,
+  parseMeasure,
+  type Quantity,
+  type RuleValue,
+  shopMaterialFaults,
+} from '../trade/index.ts';
 import type { CardFile } from './card-shape.ts';
 import type { Fault } from './fault.ts';
 import { type FileResult, readCardFile } from './read-file.ts';
@@ -30,6 +36,8 @@ export interface Card {
   readonly units: 'metric' | 'inch';
   /** By the names in cardFields, in base units; a field the card leaves out is missing here. */
   readonly values: Readonly<Record<string, RuleValue>>;
+  /** The shop's own, each without faults. */
+  readonly materials?: readonly Material[];
 }
 
 /** Reads a card file. Every measure must carry a unit of its quantity. */
@@ -40,9 +48,15 @@ export function readCard(file: string, text: string): FileResult<Card> {
   const values = cardValues(read.value, (path, message) =>
     faults.push(read.source.fault(path, message)),
   );
+  const { materials = [] } = read.value;
+  for (const message of shopMaterialFaults(materials)) {
+    faults.push(read.source.fault(['materials'], message));
+  }
   if (faults.length > 0) return { ok: false, faults: inOrder(faults) };
   const { id, title, machineKind, units } = read.value;
-  return { ok: true, value: { id, title, machineKind, units, values }, source: read.source };
+  const own = materials.length > 0 ? { materials } : {};
+  const value = { id, title, machineKind, units, values, ...own };
+  return { ok: true, value, source: read.source };
 }
 
 type Complain = (path: readonly (string | number)[], message: string) => void;

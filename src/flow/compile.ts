@@ -7,6 +7,7 @@ import type { ChartWorld } from './chart-world.ts';
 import type { FlowContext } from './events.ts';
 import { unknownFacts } from './facts.ts';
 import { type JobInputs, type Numbers, type Running, workOut } from './numbers.ts';
+import { withOwnMaterials } from './own-materials.ts';
 import type { Flow } from './resolve.ts';
 import { endStep } from './step-graph.ts';
 import { planSteps, type StepPlan } from './step-plan.ts';
@@ -29,11 +30,12 @@ export type JobResult =
 
 /** Works the numbers out and builds the chart; refuses when a rule refuses one of them. */
 export function compileJob(
-  flow: Flow,
+  plain: Flow,
   card: Card,
   inputs: JobInputs = {},
   running: Running = {},
 ): JobResult {
+  const flow = withOwnMaterials(plain, card);
   const worked = workOut(flow, card, inputs, running);
   if (!worked.ok) return worked;
   const { numbers } = worked;

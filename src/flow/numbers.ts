@@ -1,7 +1,6 @@
 /** The numbers of one job: this flow on this machine with these inputs, worked out by the trade's rules. */
 
 import {
-  answerRule,
   findRule,
   type Quantity,
   type RuleAnswer,
@@ -11,6 +10,7 @@ import {
 import type { Card } from './card.ts';
 import { constantInBase } from './constant.ts';
 import type { FlowInput } from './flow-shape.ts';
+import { answerOn } from './own-materials.ts';
 import { readingsBehind } from './readings-behind.ts';
 import type { Flow } from './resolve.ts';
 import type { ValueRef } from './words-shape.ts';
@@ -135,7 +135,7 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
       const found = value(ref, readings, input?.kind === 'number' ? input.quantity : undefined);
       if (found !== undefined) given[name] = found;
     }
-    const answer = answerRule(rule, given as RuleValues);
+    const answer = answerOn(card, rule, given as RuleValues);
     const set = running[id];
     return set === undefined ? answer : asItRuns(set, answer);
   }

@@ -8,7 +8,7 @@ export { readAsked } from './asked.ts';
 export { describeAnswer, describeRule, explainAnswer } from './described.ts';
 export type { Material } from './materials/material.ts';
 export { optionSaid } from './materials/said.ts';
-export { shopMaterialFaults, withShopMaterials } from './materials/shop.ts';
+export { shopMaterialFaults, shopRanges, withShopMaterials } from './materials/shop.ts';
 export { findMaterial, materialNames, materialTable } from './materials/table.ts';
 export {
   operations,

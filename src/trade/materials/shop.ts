@@ -9,19 +9,29 @@ import type { SpeedCell } from './tool.ts';
 
 const KEBAB = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 
+/** What the numbers of a row may be: m/min, N/mm², 1e-6 per kelvin, kg/m³, N/mm². */
+export const shopRanges = {
+  speed: [0.5, 3000],
+  modulus: [100, 1_000_000],
+  expansion: [0.1, 300],
+  density: [100, 25_000],
+  kc: [50, 10_000],
+  mc: [0, 0.6],
+} as const;
+
 /** Allowed numbers of a row: what they are called, the value, low and high end. */
 function bounds(row: Material): readonly (readonly [string, number | null, number, number])[] {
   const cells: readonly (readonly [string, SpeedCell])[] = Object.entries(row.speeds);
   const speeds = cells.flatMap(([column, cell]) =>
-    cell.map((speed) => [`a ${column} speed`, speed, 0.5, 3000] as const),
+    cell.map((speed) => [`a ${column} speed`, speed, ...shopRanges.speed] as const),
   );
   return [
     ...speeds,
-    ['the modulus', row.modulus, 100, 1_000_000],
-    ['the expansion', row.expansion, 0.1, 300],
-    ['the density', row.density, 100, 25_000],
-    ['kc', row.force?.kc ?? null, 50, 10_000],
-    ['mc', row.force?.mc ?? null, 0, 0.6],
+    ['the modulus', row.modulus, ...shopRanges.modulus],
+    ['the expansion', row.expansion, ...shopRanges.expansion],
+    ['the density', row.density, ...shopRanges.density],
+    ['kc', row.force?.kc ?? null, ...shopRanges.kc],
+    ['mc', row.force?.mc ?? null, ...shopRanges.mc],
   ];
 }
 
