@@ -33,6 +33,7 @@ export class Person {
     await page.getByRole('link', { name: 'Shelf', exact: true }).click();
     await page.getByLabel('Begin: Gate hinge pin').click();
     await page.getByLabel('Who is making it').fill('Ida');
+    await page.locator('input[name="pace"][value="familiar"]').check({ force: true });
     await page.getByRole('button', { name: /Begin the job/ }).click();
     await this.isAt(/you may use this lathe/i);
     await this.settles();

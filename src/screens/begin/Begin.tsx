@@ -2,11 +2,12 @@
 
 import { useCallback } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
-import { readCard } from '../../flow/index.ts';
+import { readCard, withOwnMaterials } from '../../flow/index.ts';
 import { addressOf } from '../route.ts';
 import { readEntry } from '../shelf/read-entry.ts';
 import { useAwaited } from '../use-changes.ts';
-import type { AppWorld, ShelfEntry, WorldProps } from '../world.ts';
+import { useOwnMaterials } from '../use-own-materials.ts';
+import type { ShelfEntry, WorldProps } from '../world.ts';
 import { BeginForm } from './BeginForm.tsx';
 
 interface BeginProps extends WorldProps {
@@ -20,25 +21,27 @@ export function Begin({ world, flow, like }: BeginProps) {
     useCallback(async () => (like === undefined ? null : await world.read(like)), [world, like]),
     [world, like],
   );
-  const names = useAwaited(
-    useCallback(() => namesOf(world), [world]),
+  const kept = useAwaited(
+    useCallback(() => world.runs(), [world]),
     [world],
   );
   const entry = world.shelf.find((one) => one.id === flow);
   if (!entry) return <NoFlow />;
-  if (past.is === 'waiting') return <p>Fetching the numbers.</p>;
+  if (past.is === 'waiting' || kept.is === 'waiting') return <p>Fetching the numbers.</p>;
   const head = past.is === 'here' ? (past.value?.head ?? null) : null;
-  const operators = names.is === 'here' ? names.value : [];
-  return <ReadBegin world={world} entry={entry} past={head} operators={operators} />;
+  const runs = kept.is === 'here' ? kept.value : [];
+  return <ReadBegin world={world} entry={entry} past={head} runs={runs} />;
 }
 
 interface ReadBeginProps extends WorldProps {
   readonly entry: ShelfEntry;
   readonly past: RunHead | null;
-  readonly operators: readonly string[];
+  /** Heads in the Logbook, newest first. */
+  readonly runs: readonly RunHead[];
 }
 
-function ReadBegin({ world, entry, past, operators }: ReadBeginProps) {
+function ReadBegin({ world, entry, past, runs }: ReadBeginProps) {
+  const materials = useOwnMaterials(world);
   const read = readEntry(entry);
   if (!read.ok) {
     return (
@@ -55,15 +58,16 @@ function ReadBegin({ world, entry, past, operators }: ReadBeginProps) {
   const cards = world.cards().flatMap((card) => {
     if (card.machineKind !== entry.machineKind) return [];
     const value = readCard(card.title, card.card);
-    return value.ok ? [value.value] : [];
+    return value.ok ? [{ ...value.value, materials }] : [];
   });
   return (
     <BeginForm
       world={world}
-      flow={read.flow}
+      flow={withOwnMaterials(read.flow, { materials })}
       cards={cards}
       past={past}
-      operators={operators}
+      operators={namesIn(runs)}
+      runs={runs}
       about={entry.about}
     />
   );
@@ -81,7 +85,6 @@ function NoFlow() {
 }
 
 /** Names that stand in the Logbook, the latest first, each once. */
-async function namesOf(world: AppWorld): Promise<readonly string[]> {
-  const runs = await world.runs();
+function namesIn(runs: readonly RunHead[]): readonly string[] {
   return [...new Set(runs.map((run) => run.operator))];
 }

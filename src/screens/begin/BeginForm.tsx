@@ -11,7 +11,9 @@ import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { cardAmong, type Draft, proofChoice, readDraft } from './draft.ts';
 import { InputField } from './InputField.tsx';
+import { PaceField } from './PaceField.tsx';
 import { ProofNote } from './ProofNote.tsx';
+import { paceProposed } from './pace-proposed.ts';
 import { proofLine } from './proof-line.ts';
 import { useProof } from './use-proof.ts';
 import { WorkedOut } from './WorkedOut.tsx';
@@ -21,6 +23,8 @@ interface BeginFormProps extends WorldProps {
   readonly cards: readonly Card[];
   readonly past: RunHead | null;
   readonly operators: readonly string[];
+  /** Heads in the Logbook, newest first. */
+  readonly runs: readonly RunHead[];
   readonly about: string;
 }
 
@@ -52,6 +56,7 @@ export function BeginForm(props: BeginFormProps) {
           chosen={draft.cardId}
           onChoose={(cardId) => form.change({ cardId })}
         />
+        <PaceField chosen={form.pace} onChoose={(pace) => form.change({ pace })} />
       </div>
       <fieldset class="stack">
         <legend>
@@ -86,7 +91,7 @@ export function BeginForm(props: BeginFormProps) {
 }
 
 /** What was typed, what is wrong with it, and the way to begin. */
-function useBegin({ world, flow, cards, past }: BeginFormProps) {
+function useBegin({ world, flow, cards, past, runs }: BeginFormProps) {
   const settings = world.settings();
   const [draft, setDraft] = useState<Draft>(() => ({
     operator: past?.operator ?? settings.operator,
@@ -98,6 +103,7 @@ function useBegin({ world, flow, cards, past }: BeginFormProps) {
   const [busy, setBusy] = useState(false);
   const going = useRef(false);
   const units = cards.find((card) => card.id === draft.cardId)?.units ?? 'metric';
+  const pace = draft.pace ?? paceProposed(runs, draft.operator, flow.file.id);
 
   async function begin(event: Event): Promise<void> {
     event.preventDefault();
@@ -113,6 +119,7 @@ function useBegin({ world, flow, cards, past }: BeginFormProps) {
       flowId: flow.file.id,
       cardId,
       operator,
+      pace,
       inputs: read.inputs,
     });
     going.current = false;
@@ -130,6 +137,7 @@ function useBegin({ world, flow, cards, past }: BeginFormProps) {
     faults,
     busy,
     units,
+    pace,
     begin,
     change: (changes: Partial<Draft>) => setDraft({ ...draft, ...changes }),
   };

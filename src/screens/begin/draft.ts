@@ -1,5 +1,6 @@
 /** A job before it is begun: who, on which machine, with which numbers. Pure. */
 
+import type { Pace } from '../../bench/index.ts';
 import type { Card, Flow, FlowInput, JobInputs } from '../../flow/index.ts';
 import type { ProofChoice } from '../world.ts';
 import { isTyped, readInput, shownInput } from './input-text.ts';
@@ -7,6 +8,8 @@ import { isTyped, readInput, shownInput } from './input-text.ts';
 export interface Draft {
   readonly operator: string;
   readonly cardId: string;
+  /** How much is to be said; without a choice, what is proposed for the operator. */
+  readonly pace?: Pace;
   /** The numbers proposed, in base units: they stay exact, whatever unit they are shown in. */
   readonly proposed: JobInputs;
   /** What was typed or picked over them. */
