@@ -21,7 +21,7 @@ interface AnswersProps {
 }
 
 export function Answers({ scene, keys, say, number, situation, bounds }: AnswersProps) {
-  const { waiting, list, choices, answers, troubles } = scene;
+  const { waiting, list, choices, answers, urgent } = scene;
   const press = (key: string) => {
     const meaning = meaningOfKey(key, situation);
     if (meaning?.kind === 'type') number.type(meaning.typed);
@@ -56,7 +56,11 @@ export function Answers({ scene, keys, say, number, situation, bounds }: Answers
         />
       )}
       {choices.length + answers.length > 0 && (
-        <section class="choices" aria-label="Choose">
+        <section
+          class="choices"
+          aria-label="Choose"
+          data-question={scene.question ? '' : undefined}
+        >
           {choices.map((item, index) => (
             <SayButton
               key={item.id}
@@ -72,9 +76,9 @@ export function Answers({ scene, keys, say, number, situation, bounds }: Answers
           ))}
         </section>
       )}
-      {troubles.length > 0 && (
+      {urgent.length > 0 && (
         <section class="troubles" aria-label="Trouble">
-          {troubles.map((item) => (
+          {urgent.map((item) => (
             <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
           ))}
         </section>

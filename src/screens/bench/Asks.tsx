@@ -2,6 +2,10 @@
 
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
+import { apprenticeTexts } from '../../texts/index.ts';
+import { Icon } from '../frame/Icon.tsx';
+import { later } from '../frame/later.tsx';
+import { useSay } from '../use-say.ts';
 import { type Say, SayButton } from './SayButton.tsx';
 import { offers, type Scene, wordOf } from './scene.ts';
 
@@ -10,6 +14,15 @@ interface AsksProps {
   readonly say: Say;
   readonly onGiveUp: () => void;
 }
+
+const WordList = later(async () => (await import('../glossary/WordList.tsx')).WordList);
+
+const PACES = ['first-time', 'familiar', 'own-pace'] as const;
+const PACE_NAMES = {
+  'first-time': 'firstTime',
+  familiar: 'familiar',
+  'own-pace': 'ownPace',
+} as const;
 
 /** Questions with their keys. Those about a figure stand here only while that figure does. */
 const QUESTIONS = [
@@ -51,8 +64,27 @@ export function Asks({ scene, say, onGiveUp }: AsksProps) {
 
 /** What may go wrong or be lost at any moment, behind one button: these words count whether it is open or not. */
 function Changed({ scene, say, onGiveUp }: AsksProps) {
+  const text = useSay(apprenticeTexts);
   return (
     <>
+      {scene.troubles.length > 0 && (
+        <More name={text('trouble')}>
+          {scene.troubles.map((item) => (
+            <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
+          ))}
+        </More>
+      )}
+      <More name={`${text('pace')}: ${text(PACE_NAMES[scene.pace])}`}>
+        {PACES.map((pace) => (
+          <SayButton key={pace} word={wordFor(scene, `pace:${pace}`)} say={say} look="small">
+            <span class="say-word">{text(PACE_NAMES[pace])}</span>
+            {pace === scene.pace && <Icon name="tick" />}
+          </SayButton>
+        ))}
+      </More>
+      <More name={text('words')} wide>
+        <WordList onTerm={({ term }) => say(`${scene.heads.term} ${term}`, 'touch')} />
+      </More>
       {scene.losses.length + scene.adjusts.length > 0 && (
         <More name="Something changed">
           {[...scene.losses, ...scene.adjusts].map((item) => (
@@ -72,10 +104,12 @@ function Changed({ scene, say, onGiveUp }: AsksProps) {
 
 interface MoreProps {
   readonly name: string;
+  /** Over the whole width, for what is to be read. */
+  readonly wide?: boolean;
   readonly children: ComponentChildren;
 }
 
-function More({ name, children }: MoreProps) {
+function More({ name, wide = false, children }: MoreProps) {
   const [open, setOpen] = useState(false);
   return (
     <>
@@ -91,9 +125,14 @@ function More({ name, children }: MoreProps) {
         <span class="say-word">{name}</span>
         <span aria-hidden="true">{open ? '−' : '+'}</span>
       </button>
-      {open && <div class="more">{children}</div>}
+      {open && <div class={wide ? 'more wide' : 'more'}>{children}</div>}
     </>
   );
+}
+
+function wordFor(scene: Scene, id: string): string {
+  const item = scene.list.items.find((one) => one.id === id);
+  return item ? wordOf(item) : '';
 }
 
 /** No single letter is left alone on a line. */

@@ -1,11 +1,11 @@
 /** The screen of a run, readable at two metres. It draws what is and passes words on; it decides nothing. */
 
 import { useEffect, useMemo } from 'preact/hooks';
-import { readingFigures } from '../../flow/index.ts';
+import { readingFigures, releaseAwaited } from '../../flow/index.ts';
 import { Cautions } from '../frame/Cautions.tsx';
 import { later } from '../frame/later.tsx';
 import { addressOf } from '../route.ts';
-import type { LiveRun } from '../world.ts';
+import type { LiveRun, WorldProps } from '../world.ts';
 import { Answers } from './Answers.tsx';
 import { Asks } from './Asks.tsx';
 import { Asleep } from './Asleep.tsx';
@@ -14,7 +14,9 @@ import { Dock } from './Dock.tsx';
 import { Figures } from './Figures.tsx';
 import { factKeys } from './fact-keys.ts';
 import { HeldBand } from './HeldBand.tsx';
+import { KeepBeside } from './KeepBeside.tsx';
 import { Lead } from './Lead.tsx';
+import { ReleasePanel } from './ReleasePanel.tsx';
 import { Said } from './Said.tsx';
 import type { Say } from './SayButton.tsx';
 import { type Scene, sceneOf } from './scene.ts';
@@ -29,12 +31,12 @@ const Machine = later(async () => (await import('./Pictures.tsx')).Machine);
 const Piece = later(async () => (await import('./Pictures.tsx')).Piece);
 const Done = later(async () => (await import('./Done.tsx')).Done);
 
-interface BenchProps {
+interface BenchProps extends WorldProps {
   readonly run: LiveRun;
   readonly resumed: boolean;
 }
 
-export function Bench({ run, resumed }: BenchProps) {
+export function Bench({ world, run, resumed }: BenchProps) {
   const bench = useBench(run);
   const { state, notice, said, scene, say } = bench;
   const over = scene.layout === 'done';
@@ -50,12 +52,22 @@ export function Bench({ run, resumed }: BenchProps) {
         {!over && (
           <div class="bench-say">
             <Answers {...bench} bounds={readingFigures(state.job, state.snapshot)} />
-            {scene.layout === 'doing' && <Machine state={state} view={scene.view} />}
+            {releaseAwaited(state.job, state.snapshot) !== undefined && (
+              <ReleasePanel
+                key={scene.view.step.id}
+                operators={world.operators.all()}
+                onRelease={run.release}
+              />
+            )}
+            {scene.layout === 'doing' && (
+              <Machine say={say} head={scene.heads.part} state={state} view={scene.view} />
+            )}
             {scene.layout !== 'cutting' && <Asks key={scene.view.step.id} {...bench} />}
           </div>
         )}
         <div class="bench-below">
           {scene.layout === 'cutting' ? <WhileCutting {...bench} /> : <Below {...bench} />}
+          <KeepBeside world={world} run={run} state={state} />
         </div>
       </main>
       {over ? (
@@ -135,13 +147,13 @@ function WhileCutting(bench: BenchNow) {
   );
 }
 
-function Below({ state, scene }: BenchNow) {
+function Below({ state, scene, say }: BenchNow) {
   const beside = scene.layout === 'doing' || scene.layout === 'done';
   return (
     <>
       <Why view={scene.view} />
       <div class="pictures">
-        {!beside && <Machine state={state} view={scene.view} />}
+        {!beside && <Machine say={say} head={scene.heads.part} state={state} view={scene.view} />}
         <Piece state={state} />
       </div>
     </>

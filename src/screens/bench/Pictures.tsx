@@ -11,19 +11,25 @@ import { DIRECTIONS, type Direction } from '../machine/picture.ts';
 import { pieceFigures } from '../piece/piece-figures.ts';
 import { pieceNow } from '../piece/piece-now.ts';
 import { useSay } from '../use-say.ts';
+import type { Say } from './SayButton.tsx';
 import { useWidth } from './use-width.ts';
 
 interface MachineProps {
+  readonly say: Say;
+  /** Said before the name of a part to ask about it. */
+  readonly head: string;
   readonly state: RunState;
   readonly view: View;
 }
 
-/** Touching a part tells what it is; the next step lights its own part again. */
-export function Machine({ state, view }: MachineProps) {
-  const [asked, setAsked] = useState<{ step: string; part: string } | null>(null);
+/** Touching a part asks where it is, as a voice would: it is lit and told. The next move lights its own part again. */
+export function Machine({ say, head, state, view }: MachineProps) {
+  const [shown, setShown] = useState<{ scene: string; part: string } | null>(null);
   const { kind } = state.job.flow;
   if (!isPictured(kind.id)) return null;
-  const own = asked?.step === view.step.id ? asked.part : undefined;
+  const scene = `${view.step.id} ${view.phase}`;
+  // The picture may have a part that the machine kind does not name: that one is told here only.
+  const own = state.lit ?? (shown?.scene === scene ? shown.part : undefined);
   const lit = own ?? view.part;
   const part = lit === undefined ? undefined : findPart(kind.id, lit);
   return (
@@ -34,7 +40,11 @@ export function Machine({ state, view }: MachineProps) {
         direction={own === undefined ? directionOf(state, view) : undefined}
         guard={guardOf(state)}
         title={kind.title}
-        onPart={(id) => setAsked(own === id ? null : { step: view.step.id, part: id })}
+        onPart={(id) => {
+          setShown({ scene, part: id });
+          const named = kind.parts.find((one) => one.id === id)?.name;
+          if (named !== undefined) say(`${head} ${named}`, 'touch');
+        }}
       />
       <figcaption aria-live="polite">
         {part ? part.what : 'Touch a part to learn what it is.'}

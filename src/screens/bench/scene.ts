@@ -6,8 +6,10 @@ import {
   type BenchList,
   type RunState,
   saidNow,
+  viewNow,
 } from '../../bench/index.ts';
-import { type View, viewOf } from '../../flow/index.ts';
+import { type Pace, positionOf, type View } from '../../flow/index.ts';
+import { apprenticeTexts, sayIn, tableIn } from '../../texts/index.ts';
 
 /** The number that was heard and waits for its answer. */
 export interface Waiting {
@@ -29,10 +31,17 @@ export interface Scene {
   /** Conditions in force, met and open, in an order that never changes while the step lasts. */
   readonly gate: View['gate'];
   readonly choices: readonly BenchItem[];
+  /** The choices answer a check question, on which nothing depends. */
+  readonly question: boolean;
+  readonly pace: Pace;
+  /** What is said before a trade word or a part to ask about it. */
+  readonly heads: { readonly term: string; readonly part: string };
   /** Facts that are asked for and stand in no gate line. */
   readonly answers: readonly BenchItem[];
   readonly losses: readonly BenchItem[];
   readonly troubles: readonly BenchItem[];
+  /** Troubles of the very moment, to be seen at once: the start that does not come. */
+  readonly urgent: readonly BenchItem[];
   /** What works the numbers out again; what is so already is left out. */
   readonly adjusts: readonly BenchItem[];
   /** True when "next" would lead on. */
@@ -41,15 +50,18 @@ export interface Scene {
 }
 
 export function sceneOf(state: RunState): Scene {
-  const view = viewOf(state.job, state.snapshot);
-  const list = saidNow(state);
+  const question = state.question !== null;
+  const view = asQuestion(state);
+  const list = withoutPad(saidNow(state), question);
   const waiting = waitingIn(state);
   const of = (kind: BenchItem['kind']) => list.items.filter((item) => item.kind === kind);
   const asked = new Set(view.gate.map((line) => line.ask?.word));
-  const answers = of('fact').filter((item) => !asked.has(wordOf(item)));
+  const answers = question ? [] : of('fact').filter((item) => !asked.has(wordOf(item)));
   const open = view.gate.filter((line) => !line.met).length + answers.length;
-  const choices = of('choice');
-  const blocked = open > 0 || choices.length > 0 || list.number !== undefined || waiting !== null;
+  const choices = of(question ? 'question' : 'choice');
+  const size = list.number !== undefined && list.advice !== true;
+  const asks = open > 0 || choices.length > 0 || size || waiting !== null;
+  const blocked = asks && !question;
   return {
     view,
     list,
@@ -57,13 +69,43 @@ export function sceneOf(state: RunState): Scene {
     waiting,
     gate: view.gate,
     choices,
+    question,
+    pace: state.pace,
+    heads: headsOf(state),
     answers,
     losses: of('loss'),
     troubles: of('trouble'),
+    urgent:
+      positionOf(state.snapshot).phase === 'start' ? of('trouble').filter(isUrgent(state)) : [],
     adjusts: of('adjust').filter((item) => !isSo(state, item)),
     ready: !blocked,
     open,
   };
+}
+
+/** While a check question waits, it is the one thing to be read. */
+function asQuestion(state: RunState): View {
+  const view = viewNow(state);
+  if (!state.question) return view;
+  const line = (text: string) => ({ shown: text, spoken: text });
+  const hint = sayIn(state.job.flow.language, apprenticeTexts)('questionHint');
+  return { ...view, lead: line(state.question.asked.ask), ask: line(hint), gate: [] };
+}
+
+function headsOf({ job }: RunState): Scene['heads'] {
+  const { askTerm, askPart } = tableIn(job.flow.language, apprenticeTexts);
+  return { term: askTerm.at(-1) ?? '', part: askPart.at(-1) ?? '' };
+}
+
+function withoutPad({ number, ...list }: BenchList, question: boolean): BenchList {
+  return number && !question ? { ...list, number } : list;
+}
+
+function isUrgent({ job }: RunState) {
+  const everywhere = new Set(
+    job.flow.kind.walks.filter((walk) => walk.everywhere).map((walk) => `trouble:${walk.id}`),
+  );
+  return ({ id }: BenchItem) => everywhere.has(id);
 }
 
 function isSo({ job }: RunState, { adjust }: BenchItem): boolean {
