@@ -15,6 +15,8 @@ const Logbook = later(async () => (await import('./logbook/Logbook.tsx')).Logboo
 const KeptRunScreen = later(
   async () => (await import('./logbook/KeptRunScreen.tsx')).KeptRunScreen,
 );
+const BatchScreen = later(async () => (await import('./logbook/BatchScreen.tsx')).BatchScreen);
+const OperatorSheet = later(async () => (await import('./people/OperatorSheet.tsx')).OperatorSheet);
 const Slate = later(async () => (await import('./slate/Slate.tsx')).Slate);
 const Toolroom = later(async () => (await import('./toolroom/Toolroom.tsx')).Toolroom);
 
@@ -24,6 +26,8 @@ const TITLES: Readonly<Record<Route['at'], string>> = {
   run: 'Bench',
   logbook: 'Logbook',
   kept: 'Logbook',
+  batch: 'Logbook',
+  operator: 'Toolroom',
   slate: 'Slate',
   toolroom: 'Toolroom',
 };
@@ -45,7 +49,11 @@ function Screen({ route, world }: WorldProps & { readonly route: Route }) {
     case 'begin':
       return <Begin key={`${route.flow} ${route.like}`} world={world} {...route} />;
     case 'logbook':
-      return <Logbook world={world} />;
+      return <Logbook key={route.operator} world={world} {...route} />;
+    case 'batch':
+      return <BatchScreen world={world} batch={route.batch} />;
+    case 'operator':
+      return <OperatorSheet world={world} operator={route.operator} />;
     case 'kept':
       return <KeptRunScreen key={route.run} world={world} runId={route.run} />;
     case 'slate':

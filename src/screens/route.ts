@@ -3,27 +3,47 @@
 export type Route =
   | { readonly at: 'shelf' }
   /** `like` is a past run whose numbers are proposed again. */
-  | { readonly at: 'begin'; readonly flow: string; readonly like?: string }
+  | {
+      readonly at: 'begin';
+      readonly flow: string;
+      readonly like?: string;
+      /** True for the next piece of the batch that `like` is of. */
+      readonly batch?: boolean;
+    }
   | { readonly at: 'run'; readonly run: string }
-  | { readonly at: 'logbook' }
+  /** `operator` is whose runs are looked for. */
+  | { readonly at: 'logbook'; readonly operator?: string }
+  | { readonly at: 'batch'; readonly batch: string }
+  | { readonly at: 'operator'; readonly operator: string }
   | { readonly at: 'kept'; readonly run: string }
   | { readonly at: 'slate'; readonly rule?: string }
   | { readonly at: 'toolroom' };
 
 /** Reads "#/run/abc". What is not known leads to the Shelf. */
 export function readRoute(hash: string): Route {
-  const [place = '', first, second] = hash
+  const [place = '', first, second, third] = hash
     .replace(/^#?\/?/, '')
     .split('/')
     .map(decoded);
   switch (place) {
     case 'begin':
       if (!first) return { at: 'shelf' };
-      return { at: 'begin', flow: first, ...(second ? { like: second } : {}) };
+      return {
+        at: 'begin',
+        flow: first,
+        ...(second ? { like: second } : {}),
+        ...(second && third === 'batch' ? { batch: true } : {}),
+      };
     case 'run':
       return first ? { at: 'run', run: first } : { at: 'shelf' };
     case 'logbook':
       return first ? { at: 'kept', run: first } : { at: 'logbook' };
+    case 'runs-of':
+      return { at: 'logbook', ...(first ? { operator: first } : {}) };
+    case 'batch':
+      return first ? { at: 'batch', batch: first } : { at: 'logbook' };
+    case 'operator':
+      return first ? { at: 'operator', operator: first } : { at: 'toolroom' };
     case 'slate':
       return { at: 'slate', ...(first ? { rule: first } : {}) };
     case 'toolroom':
@@ -37,11 +57,17 @@ export function readRoute(hash: string): Route {
 export function addressOf(route: Route): string {
   switch (route.at) {
     case 'begin':
-      return path('begin', route.flow, route.like);
+      return path('begin', route.flow, route.like, route.batch ? 'batch' : undefined);
     case 'run':
       return path('run', route.run);
     case 'kept':
       return path('logbook', route.run);
+    case 'logbook':
+      return route.operator === undefined ? path('logbook') : path('runs-of', route.operator);
+    case 'batch':
+      return path('batch', route.batch);
+    case 'operator':
+      return path('operator', route.operator);
     case 'slate':
       return path('slate', route.rule);
     default:

@@ -14,9 +14,11 @@ interface BeginProps extends WorldProps {
   readonly flow: string;
   /** A past run whose numbers are proposed. */
   readonly like?: string;
+  /** True for the next piece of that run's batch. */
+  readonly batch?: boolean;
 }
 
-export function Begin({ world, flow, like }: BeginProps) {
+export function Begin({ world, flow, like, batch = false }: BeginProps) {
   const past = useAwaited(
     useCallback(async () => (like === undefined ? null : await world.read(like)), [world, like]),
     [world, like],
@@ -30,7 +32,15 @@ export function Begin({ world, flow, like }: BeginProps) {
   if (past.is === 'waiting' || kept.is === 'waiting') return <p>Fetching the numbers.</p>;
   const head = past.is === 'here' ? (past.value?.head ?? null) : null;
   const runs = kept.is === 'here' ? kept.value : [];
-  return <ReadBegin world={world} entry={entry} past={head} runs={runs} />;
+  return (
+    <ReadBegin
+      world={world}
+      entry={entry}
+      past={head}
+      runs={runs}
+      batchOf={batch ? head?.id : undefined}
+    />
+  );
 }
 
 interface ReadBeginProps extends WorldProps {
@@ -38,9 +48,10 @@ interface ReadBeginProps extends WorldProps {
   readonly past: RunHead | null;
   /** Heads in the Logbook, newest first. */
   readonly runs: readonly RunHead[];
+  readonly batchOf: string | undefined;
 }
 
-function ReadBegin({ world, entry, past, runs }: ReadBeginProps) {
+function ReadBegin({ world, entry, past, runs, batchOf }: ReadBeginProps) {
   const materials = useOwnMaterials(world);
   const read = readEntry(entry);
   if (!read.ok) {
@@ -66,7 +77,7 @@ function ReadBegin({ world, entry, past, runs }: ReadBeginProps) {
       flow={withOwnMaterials(read.flow, { materials })}
       cards={cards}
       past={past}
-      operators={namesIn(runs)}
+      batchOf={batchOf}
       runs={runs}
       about={entry.about}
     />
@@ -82,9 +93,4 @@ function NoFlow() {
       </p>
     </section>
   );
-}
-
-/** Names that stand in the Logbook, the latest first, each once. */
-function namesIn(runs: readonly RunHead[]): readonly string[] {
-  return [...new Set(runs.map((run) => run.operator))];
 }

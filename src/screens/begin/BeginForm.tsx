@@ -11,10 +11,12 @@ import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { cardAmong, type Draft, proofChoice, readDraft } from './draft.ts';
 import { InputField } from './InputField.tsx';
+import { OperatorField } from './OperatorField.tsx';
 import { PaceField } from './PaceField.tsx';
 import { ProofNote } from './ProofNote.tsx';
 import { paceProposed } from './pace-proposed.ts';
 import { proofLine } from './proof-line.ts';
+import { ReleaseFirstField } from './ReleaseFirstField.tsx';
 import { useProof } from './use-proof.ts';
 import { WorkedOut } from './WorkedOut.tsx';
 
@@ -22,14 +24,15 @@ interface BeginFormProps extends WorldProps {
   readonly flow: Flow;
   readonly cards: readonly Card[];
   readonly past: RunHead | null;
-  readonly operators: readonly string[];
+  /** The run whose piece is made once more, as the next of its batch. */
+  readonly batchOf: string | undefined;
   /** Heads in the Logbook, newest first. */
   readonly runs: readonly RunHead[];
   readonly about: string;
 }
 
 export function BeginForm(props: BeginFormProps) {
-  const { flow, cards, about, operators } = props;
+  const { flow, cards, about } = props;
   const form = useBegin(props);
   const { draft, faults, units } = form;
   const proof = useProof(props.world, proofChoice(flow, draft, units));
@@ -43,13 +46,11 @@ export function BeginForm(props: BeginFormProps) {
       </div>
       <Faults faults={Object.values(faults)} />
       <div class="begin-grid">
-        <TextField
-          id="operator"
-          label="Who is making it"
-          value={draft.operator}
-          names={operators}
+        <OperatorField
+          operators={props.world.operators.all()}
+          chosen={draft.operator}
           fault={faults.operator}
-          onInput={(operator) => form.change({ operator })}
+          onChoose={(operator) => form.change({ operator })}
         />
         <CardField
           cards={cards}
@@ -81,6 +82,11 @@ export function BeginForm(props: BeginFormProps) {
       </fieldset>
       <WorkedOut flow={flow} card={cards.find(({ id }) => id === draft.cardId)} draft={draft} />
       <ProofNote state={proof.state} onStop={proof.stop} onAgain={proof.again} />
+      <ReleaseFirstField
+        operators={props.world.operators.all()}
+        wanted={draft.releaseFirst === true}
+        onWant={(releaseFirst) => form.change({ releaseFirst })}
+      />
       <Cautions lines={flow.kind.cautions} />
       <button type="submit" class="button main tall" disabled={form.busy || !mayBegin}>
         Begin the job
@@ -91,7 +97,7 @@ export function BeginForm(props: BeginFormProps) {
 }
 
 /** What was typed, what is wrong with it, and the way to begin. */
-function useBegin({ world, flow, cards, past, runs }: BeginFormProps) {
+function useBegin({ world, flow, cards, past, runs, batchOf }: BeginFormProps) {
   const settings = world.settings();
   const [draft, setDraft] = useState<Draft>(() => ({
     operator: past?.operator ?? settings.operator,
@@ -121,6 +127,8 @@ function useBegin({ world, flow, cards, past, runs }: BeginFormProps) {
       operator,
       pace,
       inputs: read.inputs,
+      ...(batchOf === undefined ? {} : { batchOf }),
+      ...(draft.releaseFirst ? { releaseFirst: true } : {}),
     });
     going.current = false;
     setBusy(false);
@@ -153,42 +161,6 @@ function Faults({ faults }: { readonly faults: readonly string[] }) {
           <li key={fault}>{fault}</li>
         ))}
       </ul>
-    </div>
-  );
-}
-
-interface TextFieldProps {
-  readonly id: string;
-  readonly label: string;
-  readonly value: string;
-  readonly names: readonly string[];
-  readonly fault: string | undefined;
-  readonly onInput: (text: string) => void;
-}
-
-function TextField({ id, label, value, names, fault, onInput }: TextFieldProps) {
-  return (
-    <div class="field">
-      <label for={id}>{label}</label>
-      <input
-        id={id}
-        value={value}
-        list={`${id}-names`}
-        autocomplete="off"
-        aria-invalid={fault !== undefined}
-        aria-describedby={fault === undefined ? undefined : `${id}-fault`}
-        onInput={(event) => onInput(event.currentTarget.value)}
-      />
-      <datalist id={`${id}-names`}>
-        {names.map((name) => (
-          <option key={name} value={name} />
-        ))}
-      </datalist>
-      {fault !== undefined && (
-        <p class="fault" id={`${id}-fault`}>
-          {fault}
-        </p>
-      )}
     </div>
   );
 }

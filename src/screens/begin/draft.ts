@@ -8,6 +8,8 @@ import { isTyped, readInput, shownInput } from './input-text.ts';
 export interface Draft {
   readonly operator: string;
   readonly cardId: string;
+  /** An instructor is to look before the first cut. */
+  readonly releaseFirst?: boolean;
   /** How much is to be said; without a choice, what is proposed for the operator. */
   readonly pace?: Pace;
   /** The numbers proposed, in base units: they stay exact, whatever unit they are shown in. */

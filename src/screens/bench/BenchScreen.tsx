@@ -14,7 +14,7 @@ export function BenchScreen({ world, runId }: BenchScreenProps) {
   const opened = useRun(world, runId);
   if (!opened) return <p class="bench-wait">Opening the run.</p>;
   if (!opened.ok) return <NotOpened fault={opened.fault} />;
-  return <Bench run={opened.run} resumed={opened.resumed} />;
+  return <Bench world={world} run={opened.run} resumed={opened.resumed} />;
 }
 
 /** A run that opens after the screen was left is closed again at once. */

@@ -13,7 +13,12 @@ const PLACES: readonly { readonly at: Route; readonly name: string; readonly ico
 ];
 
 /** Which of the four places a screen belongs to. */
-const HOME: Partial<Record<Route['at'], Route['at']>> = { begin: 'shelf', kept: 'logbook' };
+const HOME: Partial<Record<Route['at'], Route['at']>> = {
+  begin: 'shelf',
+  kept: 'logbook',
+  batch: 'logbook',
+  operator: 'toolroom',
+};
 
 interface FrameProps {
   readonly route: Route;

@@ -9,7 +9,7 @@ interface EntriesProps {
   readonly job: Job | null;
 }
 
-const FROM: Readonly<Record<RunEntry['heard']['from'], string>> = {
+export const FROM: Readonly<Record<RunEntry['heard']['from'], string>> = {
   speech: 'spoken',
   key: 'key',
   touch: 'touch',
@@ -17,7 +17,7 @@ const FROM: Readonly<Record<RunEntry['heard']['from'], string>> = {
   script: 'page',
 };
 
-const OUTCOMES: Readonly<Record<RunEntry['outcome'], string>> = {
+export const OUTCOMES: Readonly<Record<RunEntry['outcome'], string>> = {
   moved: 'taken',
   refused: 'refused',
   asked: 'answered',
@@ -58,8 +58,13 @@ function Entry({ entry, title }: { readonly entry: RunEntry; readonly title: str
 }
 
 function howHeard({ from, confidence }: RunEntry['heard']): string {
-  const sure = confidence < 1 ? `, ${Math.round(confidence * 100)} % sure` : '';
+  const sure = confidence < 1 ? `, ${howSure({ confidence })} % sure` : '';
   return FROM[from] + sure;
+}
+
+/** In hundredths. */
+export function howSure({ confidence }: Pick<RunEntry['heard'], 'confidence'>): number {
+  return Math.round(confidence * 100);
 }
 
 function titleOf(step: string, job: Job | null): string {

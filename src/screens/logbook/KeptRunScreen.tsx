@@ -1,17 +1,24 @@
 /** One run out of the Logbook: what was made, how it measured, by whom, and every word of it. */
 
 import { useCallback, useMemo } from 'preact/hooks';
-import type { KeptRun } from '../../bench/index.ts';
+import { type KeptRun, startJob } from '../../bench/index.ts';
+import { recordTexts } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
 import { addressOf } from '../route.ts';
 import { stateOfRun } from '../shelf/run-place.ts';
 import { useAwaited } from '../use-changes.ts';
+import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
+import { nextPiece } from './BatchScreen.tsx';
+import { batchOf, numberOf } from './batches.ts';
 import { Entries } from './Entries.tsx';
 import { Exports } from './Exports.tsx';
 import { KeptPiece } from './KeptPiece.tsx';
+import { Notes, Releases } from './Notes.tsx';
 import { Numbers } from './Numbers.tsx';
+import { Photos } from './Photos.tsx';
 import { ReadingsList } from './ReadingsList.tsx';
+import { Replay } from './Replay.tsx';
 import { STATUSES } from './verdict-words.ts';
 import { durationText, whenText } from './when.ts';
 
@@ -56,6 +63,10 @@ function OneRun({ world, run }: WorldProps & { readonly run: KeptRun }) {
       </section>
       {state && <KeptPiece state={state} head={head} />}
       {state && <Numbers {...state} />}
+      <Notes run={run} job={state?.job ?? null} />
+      <Releases world={world} run={run} job={state?.job ?? null} />
+      <Photos world={world} runId={head.id} />
+      {state && entries.length > 0 && <ReplayOf run={run} />}
       <Exports world={world} run={run} state={state} />
       <section class="stack" aria-labelledby="kept-entries">
         <h2 id="kept-entries">Word by word</h2>
@@ -63,6 +74,12 @@ function OneRun({ world, run }: WorldProps & { readonly run: KeptRun }) {
       </section>
     </article>
   );
+}
+
+/** Replayed from the job as it was begun: later numbers come in as they did then. */
+function ReplayOf({ run }: { readonly run: KeptRun }) {
+  const started = useMemo(() => startJob(run.source, run.head.inputs), [run]);
+  return started.ok ? <Replay run={run} job={started.job} /> : null;
 }
 
 function Facts({ run, card }: { readonly run: KeptRun; readonly card: string }) {
@@ -76,6 +93,7 @@ function Facts({ run, card }: { readonly run: KeptRun; readonly card: string }) 
     ['Machine', card],
     ['Flow revision', String(head.flowVersion)],
     ['Ending', STATUSES[head.status]],
+    ...(head.batch ? [['Piece', String(numberOf(head))] as const] : []),
   ] as const;
   return (
     <dl class="facts">
@@ -90,6 +108,7 @@ function Facts({ run, card }: { readonly run: KeptRun; readonly card: string }) 
 }
 
 function Ways({ run: { head } }: { readonly run: KeptRun }) {
+  const say = useSay(recordTexts);
   return (
     <p class="row no-print">
       {head.status === 'open' && (
@@ -104,6 +123,14 @@ function Ways({ run: { head } }: { readonly run: KeptRun }) {
       >
         Start again with the same numbers
       </a>
+      <a class="button tall" href={nextPiece(head)}>
+        {say('nextPiece')}
+      </a>
+      {head.batch && (
+        <a class="button tall" href={addressOf({ at: 'batch', batch: batchOf(head) })}>
+          {say('batchOpen')}
+        </a>
+      )}
       <button type="button" class="button tall" onClick={() => print()}>
         Print
       </button>

@@ -1,10 +1,15 @@
-/** Past runs, the newest first; found by a few letters of what, who or when. */
+/** Past runs, the newest first; found by who, what, when and with which numbers. */
 
-import { useCallback, useState } from 'preact/hooks';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
+import { recordTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
 import { useAwaited } from '../use-changes.ts';
+import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
+import { batchOf, batchSizes, numberOf } from './batches.ts';
+import { Filters } from './Filters.tsx';
+import { ALL_RUNS, findRuns, shelve, type Wanted } from './find-runs.ts';
 import { KeepAll } from './KeepAll.tsx';
 import { STATUSES } from './verdict-words.ts';
 import { durationText, whenText } from './when.ts';
@@ -12,7 +17,12 @@ import { durationText, whenText } from './when.ts';
 /** More rows are drawn only when they are asked for: a logbook grows for years. */
 const ROWS_AT_ONCE = 50;
 
-export function Logbook({ world }: WorldProps) {
+interface LogbookProps extends WorldProps {
+  /** An operator whose runs are shown first of all. */
+  readonly operator?: string;
+}
+
+export function Logbook({ world, operator }: LogbookProps) {
   const [turn, setTurn] = useState(0);
   const runs = useAwaited(
     useCallback(() => world.runs(), [world]),
@@ -33,55 +43,70 @@ export function Logbook({ world }: WorldProps) {
             The Logbook cannot be read: {runs.why}
           </p>
         )}
-        {runs.is === 'here' && <Runs runs={runs.value} />}
+        {runs.is === 'here' && <Runs world={world} runs={runs.value} operator={operator} />}
       </section>
       <KeepAll world={world} onTaken={() => setTurn(turn + 1)} />
     </>
   );
 }
 
-function Runs({ runs }: { readonly runs: readonly RunHead[] }) {
-  const [wanted, setWanted] = useState('');
+interface RunsProps extends WorldProps {
+  readonly runs: readonly RunHead[];
+  readonly operator: string | undefined;
+}
+
+function Runs({ world, runs, operator = '' }: RunsProps) {
+  const say = useSay(recordTexts);
+  const [wanted, setWanted] = useState<Wanted>({ ...ALL_RUNS, operator });
   const [rows, setRows] = useState(ROWS_AT_ONCE);
+  const shelved = useMemo(() => shelve(runs), [runs]);
+  const sizes = useMemo(() => batchSizes(runs), [runs]);
+  const found = useMemo(() => findRuns(shelved, wanted), [shelved, wanted]);
   if (runs.length === 0) return <p class="soft">Nothing has been made on this device yet.</p>;
-  const found = runs.filter((run) => matches(run, wanted));
   return (
     <>
-      <div class="field logbook-search">
-        <label for="logbook-wanted">Find</label>
-        <input
-          id="logbook-wanted"
-          type="search"
-          autocomplete="off"
-          placeholder="Flow, name, date or ending"
-          value={wanted}
-          onInput={(event) => setWanted(event.currentTarget.value)}
-        />
-      </div>
+      <Filters
+        wanted={wanted}
+        runs={runs}
+        operators={world.operators.all()}
+        onWanted={(changed) => {
+          setWanted(changed);
+          setRows(ROWS_AT_ONCE);
+        }}
+      />
       <p class="hint" role="status">
-        {found.length === 1 ? '1 run' : `${found.length} runs`}
+        {say('found', { n: found.length })}
       </p>
       <ul class="runs">
         {found.slice(0, rows).map((run) => (
-          <RunRow key={run.id} run={run} />
+          <RunRow key={run.id} run={run} ofBatch={sizes.has(batchOf(run))} />
         ))}
       </ul>
       {found.length > rows && (
-        <button type="button" class="button" onClick={() => setRows(rows + ROWS_AT_ONCE)}>
-          Show {Math.min(ROWS_AT_ONCE, found.length - rows)} more
+        <button type="button" class="button tall" onClick={() => setRows(rows + ROWS_AT_ONCE)}>
+          {say('more', { n: Math.min(ROWS_AT_ONCE, found.length - rows) })}
         </button>
       )}
     </>
   );
 }
 
-function RunRow({ run }: { readonly run: RunHead }) {
+interface RunRowProps {
+  readonly run: RunHead;
+  readonly ofBatch: boolean;
+}
+
+export function RunRow({ run, ofBatch }: RunRowProps) {
+  const say = useSay(recordTexts);
   const { id, flowTitle, operator, startedAt, endedAt, status } = run;
   return (
     <li>
       <a class="run-row" href={addressOf({ at: 'kept', run: id })}>
         <strong>{flowTitle}</strong>
-        <span>{operator}</span>
+        <span>
+          {operator}
+          {ofBatch && `, ${say('pieceOf', { piece: numberOf(run) })}`}
+        </span>
         <span class="figures-text">
           {whenText(startedAt)}
           {endedAt !== undefined && `, ${durationText(startedAt, endedAt)}`}
@@ -92,15 +117,4 @@ function RunRow({ run }: { readonly run: RunHead }) {
       </a>
     </li>
   );
-}
-
-/** Every word that is looked for must stand somewhere in the row. */
-function matches(run: RunHead, wanted: string): boolean {
-  const row = [run.flowTitle, run.operator, whenText(run.startedAt), STATUSES[run.status]]
-    .join(' ')
-    .toLowerCase();
-  return wanted
-    .toLowerCase()
-    .split(/\s+/)
-    .every((word) => row.includes(word));
 }

@@ -1,0 +1,66 @@
+/** The pieces of one batch, one after another, and the way to the next. */
+
+import { useCallback } from 'preact/hooks';
+import { recordTexts } from '../../texts/index.ts';
+import { addressOf } from '../route.ts';
+import { useAwaited } from '../use-changes.ts';
+import { useSay } from '../use-say.ts';
+import type { WorldProps } from '../world.ts';
+import { piecesOf } from './batches.ts';
+import { RunRow } from './Logbook.tsx';
+
+interface BatchProps extends WorldProps {
+  readonly batch: string;
+}
+
+export function BatchScreen({ world, batch }: BatchProps) {
+  const say = useSay(recordTexts);
+  const runs = useAwaited(
+    useCallback(() => world.runs(), [world]),
+    [world, batch],
+  );
+  if (runs.is === 'waiting') return <p>Opening the Logbook.</p>;
+  const pieces = runs.is === 'here' ? piecesOf(runs.value, batch) : [];
+  const last = pieces.at(-1);
+  if (!last) {
+    return (
+      <section class="stack">
+        <h1>{say('batch')}</h1>
+        <p>{runs.is === 'failed' ? runs.why : say('batchNone')}</p>
+        <a href={addressOf({ at: 'logbook' })}>To the Logbook</a>
+      </section>
+    );
+  }
+  return (
+    <article class="kept">
+      <header class="stack">
+        <h1>{say('batchTitle', { flow: last.flowTitle })}</h1>
+        <p class="soft">{say('batchPieces', { n: pieces.length })}</p>
+        <p class="row no-print">
+          <a class="button main tall" href={nextPiece(last)}>
+            {say('nextPiece')}
+          </a>
+          <button type="button" class="button tall" onClick={() => print()}>
+            Print
+          </button>
+        </p>
+      </header>
+      <ul class="runs">
+        {pieces.map((run) => (
+          <RunRow key={run.id} run={run} ofBatch />
+        ))}
+      </ul>
+    </article>
+  );
+}
+
+/** The form of a new run, with this one's numbers, as the next piece of its batch. */
+export function nextPiece({
+  id,
+  flowId,
+}: {
+  readonly id: string;
+  readonly flowId: string;
+}): string {
+  return addressOf({ at: 'begin', flow: flowId, like: id, batch: true });
+}

@@ -1,0 +1,55 @@
+/** What a word was taken for, as a person would put it. Pure. */
+
+import type { RunEntry } from '../../bench/index.ts';
+import type { Job } from '../../flow/index.ts';
+import type { recordTexts, Say } from '../../texts/index.ts';
+
+type SayRecord = Say<typeof recordTexts>;
+
+const PLAIN = {
+  next: 'eventNext',
+  back: 'eventBack',
+  hold: 'eventHold',
+  stop: 'eventStop',
+  'carry-on': 'eventCarryOn',
+  interrupted: 'eventBreak',
+  undo: 'eventUndo',
+  note: 'eventNote',
+} as const;
+
+export function eventText({ event }: RunEntry, job: Job, say: SayRecord): string {
+  if (event === null) return say('nothing');
+  const type = String(event.type);
+  const word = (name: string) => String(event[name] ?? '');
+  switch (type) {
+    case 'fact':
+      return say('eventFact', factWords(job, word('fact'), word('state')));
+    case 'reading':
+      return say('eventReading', { value: String(Number(Number(event.value).toFixed(4))) });
+    case 'choose':
+      return say('eventChoose', { option: optionWord(job, word('option')) });
+    case 'trouble':
+      return say('eventTrouble', { walk: walkTitle(job, word('walk')) });
+    case 'release':
+      return say('eventRelease', { name: word('byName') });
+    default:
+      return say(type in PLAIN ? PLAIN[type as keyof typeof PLAIN] : 'eventOther');
+  }
+}
+
+function factWords(job: Job, id: string, stateId: string): { fact: string; state: string } {
+  const fact = job.flow.kind.facts.find((one) => one.id === id);
+  const state = fact?.states.find((one) => one.id === stateId);
+  return { fact: fact?.label ?? id, state: state?.word ?? stateId };
+}
+
+function optionWord(job: Job, id: string): string {
+  const options = job.flow.file.steps.flatMap((step) =>
+    step.kind === 'choose' ? step.options : [],
+  );
+  return options.find((one) => one.id === id)?.word ?? id;
+}
+
+function walkTitle(job: Job, id: string): string {
+  return job.flow.kind.walks.find((one) => one.id === id)?.title ?? id;
+}
