@@ -5,7 +5,7 @@
 export { clauses } from './clauses.ts';
 export { type Alike, alikePairs } from './confusable.ts';
 export { type BuiltGrammar, buildGrammar, type Grammar } from './grammar.ts';
-export type { FromEar, ToEar } from './messages.ts';
+export type { FromEar, KeptRoom, KeptVoice, ToEar } from './messages.ts';
 export {
   missingPronunciations,
   type Pronunciations,

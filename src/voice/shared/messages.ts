@@ -8,14 +8,37 @@ export interface EarAddresses {
   readonly model: Readonly<Record<string, string>>;
 }
 
+/** Patterns of one person's voice at one microphone, by phrase: twelve numbers a hundredth of a second, never sound. */
+export interface KeptVoice {
+  readonly version: 1;
+  readonly patterns: Readonly<Record<string, readonly string[]>>;
+}
+
+/** What ten seconds of a room told: a few numbers. */
+export interface KeptRoom {
+  readonly version: 1;
+  readonly decibels: number;
+}
+
 export type ToEar =
-  | { readonly kind: 'start'; readonly addresses: EarAddresses; readonly channel?: string }
+  | {
+      readonly kind: 'start';
+      readonly addresses: EarAddresses;
+      readonly channel?: string;
+      /** Both may be old or damaged: what does not fit is dropped. */
+      readonly voice?: KeptVoice;
+      readonly room?: KeptRoom;
+    }
   | { readonly kind: 'listen-for'; readonly words: ListenFor }
   /** Samples from -1 to 1 at the rate of the page's audio. */
   | { readonly kind: 'sound'; readonly samples: Float32Array; readonly rate: number }
-  | { readonly kind: 'shut' }
+  /** With `still`, these and nothing else are heard meanwhile, and nothing is learnt. */
+  | { readonly kind: 'shut'; readonly still?: ListenFor }
   | { readonly kind: 'reopen' }
+  /** The person is silent and the room is not; nothing is heard until it ends by itself. */
+  | { readonly kind: 'measure-room'; readonly seconds?: number }
   | { readonly kind: 'enrol'; readonly phrase: string }
+  | { readonly kind: 'stop-enrolling' }
   | { readonly kind: 'forget-voice' };
 
 export type FromEar =
@@ -23,13 +46,32 @@ export type FromEar =
   | { readonly kind: 'failed'; readonly reason: string }
   | { readonly kind: 'heard'; readonly text: string; readonly confidence: number }
   | { readonly kind: 'unclear'; readonly text: string }
-  | { readonly kind: 'noisy'; readonly noisy: boolean }
+  | { readonly kind: 'noisy'; readonly noisy: boolean; readonly advice?: string }
   | { readonly kind: 'level'; readonly decibels: number; readonly advice?: string }
   /** Words of the said list that nobody told the ear how to say. */
   | { readonly kind: 'missing'; readonly words: readonly string[] }
   /** The channel's mean spectrum, to be handed back at the next start with the same microphone. */
   | { readonly kind: 'channel'; readonly channel: string }
-  | { readonly kind: 'enrolled'; readonly phrase: string; readonly times: number };
+  | {
+      readonly kind: 'enrolled';
+      readonly phrase: string;
+      readonly times: number;
+      /** All that is known of this voice, to be handed back at the next start. */
+      readonly voice?: KeptVoice;
+    }
+  /** `unlike`: it does not resemble what was said for this phrase before. */
+  | {
+      readonly kind: 'not-enrolled';
+      readonly phrase: string;
+      readonly reason: 'too-quiet' | 'too-short' | 'too-long' | 'unlike';
+    }
+  | {
+      readonly kind: 'room-measured';
+      readonly decibels: number;
+      readonly room: KeptRoom;
+      readonly isSafe: boolean;
+      readonly advice?: string;
+    };
 
 export type ToMouth =
   | { readonly kind: 'start'; readonly program: string }
