@@ -1,7 +1,7 @@
 /** Free words as a question to one rule of the trade: "speed for thirty millimetres brass". Pure. */
 
 import type { Card } from '../flow/index.ts';
-import { findRule, type Rule, type RuleValue } from '../trade/index.ts';
+import { findRule, type Rule, type RuleValue, withShopMaterials } from '../trade/index.ts';
 import {
   hasInput,
   pickChoices,
@@ -21,7 +21,7 @@ export type SlateQuestion =
   | { readonly ok: false; readonly fault: string };
 
 /** The machine whose limits and dials an answer stands on; none is needed. */
-export type SlateCard = Pick<Card, 'units' | 'values'>;
+export type SlateCard = Pick<Card, 'units' | 'values' | 'materials'>;
 
 type Values = Readonly<Record<string, RuleValue | undefined>>;
 type Read = Values | string;
@@ -89,13 +89,20 @@ const joining = /^(?:for|of|with|is|from|a|an|the|to) /;
 export function slateQuestion(text: string, card?: SlateCard): SlateQuestion {
   const words = strip(plainWords(text), runUp);
   const kind = kinds.find(({ begins }) => begins.test(words));
-  const rule = kind && findRule(kind.rule);
+  const rule = kind && ruleFor(kind.rule, card);
   if (!kind || !rule) return { ok: false, fault: unknown };
   const after = strip(words.replace(kind.begins, '').trim(), joining);
   const unit = card?.units === 'inch' ? 'in' : 'mm';
   const read = kind.read(after, text.trim(), rule, unit);
   if (typeof read === 'string') return { ok: false, fault: read };
   return { ok: true, rule, values: { ...cardValues(rule, card), ...given(read) } };
+}
+
+/** The rule, knowing the shop's own materials where the card brings them. */
+function ruleFor(name: string, card: SlateCard | undefined): Rule | undefined {
+  const rule = findRule(name);
+  const { materials = [] } = card ?? {};
+  return rule && materials.length > 0 ? withShopMaterials([rule], materials)[0] : rule;
 }
 
 const unknown =

@@ -1,11 +1,12 @@
 /** Joins the rooms for the screens: shelf, toolroom, runs and voices behind one door. */
 
 import { type Imported, type Logbook, openLogbook, readingsCsv } from '../logbook/index.ts';
-import type { AppWorld, OperatorsDesk } from '../screens/world.ts';
+import type { AppWorld, MaterialsDesk, OperatorsDesk } from '../screens/world.ts';
 import { englishLanguage, proofTexts, sayIn } from '../texts/index.ts';
 import { type Cards, openCards } from './cards.ts';
 import { browserClock } from './clock.ts';
 import { judgeKept } from './kept-shapes.ts';
+import { type Materials, openMaterials } from './materials.ts';
 import { type Operators, openOperators } from './operators.ts';
 import { openPhotos } from './photos.ts';
 import { openProofs } from './proof-front.ts';
@@ -27,6 +28,7 @@ interface Rooms {
   readonly settings: SettingsKeeper;
   readonly voices: LateVoices;
   readonly cards: Cards;
+  readonly materials: Materials;
   readonly desk: RunDesk;
   readonly operators: Operators;
   readonly releases: Releases;
@@ -47,12 +49,14 @@ export async function openFront(): Promise<Front> {
   const logbook = await openLogbook((fault) => troubles.push(fault.message));
   const settings = await openSettings(logbook);
   const cards = await openCards(logbook);
+  const materials = openMaterials(logbook, (sentence) => troubles.push(sentence));
   const news = newsDesk();
   const voices = voicesInTime(clock, news.changed);
   const operators = await openOperators(logbook, clock.now);
   const releases = openReleases(operators, logbook.secrets, clock.now);
   const desk = openRunDesk({ logbook, settings, voices, clock, releases });
-  const rooms = { logbook, settings, voices, cards, desk, operators, releases, troubles, news };
+  const people = { operators, releases };
+  const rooms = { logbook, settings, voices, cards, materials, desk, ...people, troubles, news };
   return { world: worldOf(rooms), anyRunOpen: () => desk.anyRunOpen() };
 }
 
@@ -93,6 +97,7 @@ function worldOf(rooms: Rooms): AppWorld {
     open: (runId) => desk.open(runId),
     slate: openSlateDesk(rooms),
     troubles: () => troubles,
+    materials: materialsIn(rooms),
     operators: operatorsIn(rooms),
     photos: openPhotos(logbook, browserClock.now),
     releasesGenuine: async (run) => (await import('./begin.ts')).allGenuine(run, releases),
@@ -102,9 +107,9 @@ function worldOf(rooms: Rooms): AppWorld {
 }
 
 /** The part of the world that reads and writes the logbook. */
-function records({ logbook, cards, settings, operators, news }: Rooms) {
+function records({ logbook, cards, materials, settings, operators, news }: Rooms) {
   const shelf = shippedFlows();
-  const proofs = openProofs(shelf, () => cards.all());
+  const proofs = openProofs(shelf, () => cards.all().map(materials.onCardNow));
   return {
     shelf,
     proofs,
@@ -114,11 +119,18 @@ function records({ logbook, cards, settings, operators, news }: Rooms) {
       if (!entry || !card) {
         return { ok: false, faults: ['Choose a flow and a machine card first.'] };
       }
+      const whole = await materials.onCard(card);
       const { beginInLogbook } = await import('./begin.ts');
       const proved = await proofs.isProved(choice);
       if (!proved) return { ok: false, faults: [sayIn(englishLanguage, proofTexts)('notProved')] };
       const operator = await operators.named(choice.operator);
-      return beginInLogbook(choice, { entry, card, operator, logbook, now: browserClock.now() });
+      return beginInLogbook(choice, {
+        entry,
+        card: whole,
+        operator,
+        logbook,
+        now: browserClock.now(),
+      });
     },
     runs: () => logbook.list(),
     read: (runId) => logbook.read(runId),
@@ -126,12 +138,28 @@ function records({ logbook, cards, settings, operators, news }: Rooms) {
       new Blob([...(await logbook.exportRuns()).parts], { type: 'application/json' }),
     importAll: async (text) => {
       const result = await logbook.importRuns(text, judgeKept);
+      materials.again();
       await Promise.all([cards.again(), settings.again(), operators.again()]);
       news.changed();
       return { ok: result.ok, message: importMessage(result) };
     },
     readingsTable: (runs) => readingsCsv(runs),
   } satisfies Partial<AppWorld>;
+}
+
+function materialsIn({ materials, news }: Rooms): MaterialsDesk {
+  return {
+    all: () => materials.all(),
+    async keep(row) {
+      const faults = await materials.keep(row);
+      news.changed();
+      return faults;
+    },
+    async remove(name) {
+      await materials.remove(name);
+      news.changed();
+    },
+  };
 }
 
 /** Every change is told to the screens. */

@@ -1,6 +1,7 @@
 /** Who can read which kept value: a file that is taken in must hold nothing that its owner would not. */
 
 import type { JudgeKept } from '../logbook/index.ts';
+import { materialKey, parseMaterial } from './materials.ts';
 import { operatorKey, parseOperator } from './operators.ts';
 import { parseSettings, settingsKey } from './settings.ts';
 import { parseReplies, slateKey } from './slate-desk.ts';
@@ -15,6 +16,7 @@ const READERS: Readonly<Record<string, Reader>> = {
   [operatorKey]: (value, name) => {
     if (parseOperator(value).id !== name) throw new Error('It is kept under another name.');
   },
+  [materialKey]: parseMaterial,
   'card/': (value) => {
     if (typeof value !== 'string') throw new Error('It is no text.');
     if (typeof cardEntry(value, true).id !== 'string') throw new Error('It is no card.');

@@ -2,6 +2,7 @@
 
 import type { KeptRun, Notice, Pace, RunHead, RunState, SlateReply } from '../bench/index.ts';
 import type { ToldProof } from '../proof/index.ts';
+import type { Material } from '../trade/index.ts';
 
 /** A flow one can run, as the Shelf shows it. */
 export interface ShelfEntry {
@@ -177,12 +178,21 @@ export interface SlateDesk {
   say(line: string): Promise<void>;
 }
 
+/** The shop's own materials, beside those of the trade's table. */
+export interface MaterialsDesk {
+  all(): Promise<readonly Material[]>;
+  /** Faults, each a sentence; none when it was kept. */
+  keep(row: Material): Promise<readonly string[]>;
+  remove(name: string): Promise<void>;
+}
+
 export interface AppWorld {
   readonly shelf: readonly ShelfEntry[];
   cards(): readonly CardEntry[];
   /** Faults, each a sentence; none when it was kept. */
   keepCard(text: string): Promise<readonly string[]>;
   removeCard(id: string): Promise<void>;
+  readonly materials: MaterialsDesk;
   settings(): Settings;
   change(settings: Partial<Settings>): Promise<void>;
   /** Called when settings or cards change. */

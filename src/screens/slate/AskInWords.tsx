@@ -1,14 +1,13 @@
 /** A question in words, typed or spoken, and its answer: large, the working under it, the source under that. */
 
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { type SlateReply, slateAnswer } from '../../bench/index.ts';
-import type { Card } from '../../flow/index.ts';
+import { type SlateCard, type SlateReply, slateAnswer } from '../../bench/index.ts';
 import { addressOf } from '../route.ts';
 import type { AppWorld } from '../world.ts';
 
 interface AskInWordsProps {
   readonly world: AppWorld;
-  readonly card: Card | undefined;
+  readonly card: SlateCard | undefined;
 }
 
 export function AskInWords({ world, card }: AskInWordsProps) {

@@ -1,9 +1,11 @@
 /** One working outside a run: choose a rule, give its numbers, see the answer with everything behind it. */
 
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
+import type { SlateCard } from '../../bench/index.ts';
 import { type Card, readCard } from '../../flow/index.ts';
-import { findRule, type RuleValue, rules } from '../../trade/index.ts';
+import { type Material, type RuleValue, rules, withShopMaterials } from '../../trade/index.ts';
 import { addressOf } from '../route.ts';
+import { useOwnMaterials } from '../use-own-materials.ts';
 import type { AppWorld, WorldProps } from '../world.ts';
 import { AskInWords } from './AskInWords.tsx';
 import { Question } from './Question.tsx';
@@ -13,17 +15,25 @@ interface SlateProps extends WorldProps {
 }
 
 export function Slate({ world, rule: name }: SlateProps) {
-  const rule = name === undefined ? undefined : findRule(name);
+  const own = useOwnMaterials(world);
+  const known = useMemo(() => (own.length > 0 ? withShopMaterials(rules, own) : rules), [own]);
+  const rule = known.find((one) => one.name === name);
   return (
     <div class="slate" data-chosen={rule ? '' : undefined}>
       <RuleList chosen={rule?.name} />
       {rule ? (
-        <Question key={rule.name} rule={rule} known={numbersOfCard(world)} />
+        <Question key={`${rule.name} ${own.length}`} rule={rule} known={numbersOfCard(world)} />
       ) : (
-        <AskInWords world={world} card={cardInUse(world)} />
+        <AskInWords world={world} card={withOwn(cardInUse(world), own)} />
       )}
     </div>
   );
+}
+
+/** Without a card a question can still be asked: in millimetres, with no limits. */
+function withOwn(card: Card | undefined, materials: readonly Material[]): SlateCard | undefined {
+  if (materials.length === 0) return card;
+  return { units: 'metric', values: {}, ...card, materials };
 }
 
 /** The card of the machine that was last used. */

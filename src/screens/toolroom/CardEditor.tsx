@@ -1,9 +1,14 @@
-/** A machine card as text. Every fault is shown at its line while one writes; only a whole card is kept. */
+/** A machine card as a form, and as text for who prefers it. Faults are shown while one writes; only a whole card is kept. */
 
 import { useRef, useState } from 'preact/hooks';
 import { type Fault, readCard } from '../../flow/index.ts';
+import { shopTexts } from '../../texts/index.ts';
 import { sentenceOf } from '../use-changes.ts';
+import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
+import { CardForm } from './CardForm.tsx';
+import { type CardTexts, cardTexts, cardWith } from './card-draft.ts';
+import { Refused } from './MaterialForm.tsx';
 import { placeInText } from './own-card.ts';
 
 interface CardEditorProps extends WorldProps {
@@ -12,7 +17,10 @@ interface CardEditorProps extends WorldProps {
 }
 
 export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
+  const say = useSay(shopTexts);
   const [text, setText] = useState(first);
+  const [texts, setTexts] = useState<CardTexts | null>(() => cardTexts(first));
+  const [asText, setAsText] = useState(false);
   const [refused, setRefused] = useState<readonly string[]>([]);
   const field = useRef<HTMLTextAreaElement>(null);
   const read = readCard('card', text);
@@ -24,9 +32,18 @@ export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
       setRefused(found);
       if (found.length === 0) onClose();
     } catch (error) {
-      setRefused([`Not kept: ${sentenceOf(error)}`]);
+      setRefused([say('notKept', { why: sentenceOf(error) })]);
     }
   }
+
+  const fill = (changed: CardTexts) => {
+    setTexts(changed);
+    setText(cardWith(text, changed));
+  };
+  const turn = (toText: boolean) => {
+    setAsText(toText);
+    setTexts(cardTexts(text));
+  };
 
   function goTo({ line, column }: Fault): void {
     const place = placeInText(text, line, column);
@@ -36,8 +53,27 @@ export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
 
   return (
     <section class="stack" aria-labelledby="editor-title">
-      <h2 id="editor-title">Machine card</h2>
-      <div class="field">
+      <h2 id="editor-title">{say('cardForm')}</h2>
+      <p class="row">
+        {[false, true].map((one) => (
+          <button
+            key={String(one)}
+            type="button"
+            class="button tall"
+            aria-pressed={asText === one}
+            onClick={() => turn(one)}
+          >
+            {say(one ? 'asText' : 'asForm')}
+          </button>
+        ))}
+      </p>
+      {!asText &&
+        (texts ? (
+          <CardForm text={text} texts={texts} kinds={kindsIn(world, text)} onTexts={fill} />
+        ) : (
+          <p class="fault">{say('textFaulty')}</p>
+        ))}
+      <div class="field" hidden={!asText}>
         <label for="card-text">The card as text</label>
         <textarea
           id="card-text"
@@ -52,7 +88,11 @@ export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
           onInput={(event) => setText(event.currentTarget.value)}
         />
       </div>
-      <Faults faults={faults} refused={refused} onGoTo={goTo} />
+      {asText ? (
+        <Faults faults={faults} refused={refused} onGoTo={goTo} />
+      ) : (
+        <Refused faults={refused} />
+      )}
       <p class="row">
         <button
           type="button"
@@ -60,14 +100,22 @@ export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
           disabled={faults.length > 0}
           onClick={() => void keep()}
         >
-          Keep the card
+          {say('keepCard')}
         </button>
         <button type="button" class="button tall" onClick={onClose}>
-          Leave it as it was
+          {say('leave')}
         </button>
       </p>
     </section>
   );
+}
+
+/** The kinds that flows and cards of this page are for, and the card's own. */
+function kindsIn(world: WorldProps['world'], text: string): readonly (readonly [string, string])[] {
+  const own = cardTexts(text)?.machineKind ?? '';
+  const kinds = world.shelf.map(({ machineKind, kindTitle }) => [machineKind, kindTitle] as const);
+  const others = [own, ...world.cards().map(({ machineKind }) => machineKind)];
+  return [...new Map([...others.map((id) => [id, id] as const), ...kinds])];
 }
 
 interface FaultsProps {
@@ -78,9 +126,10 @@ interface FaultsProps {
 }
 
 function Faults({ faults, refused, onGoTo }: FaultsProps) {
+  const say = useSay(shopTexts);
   return (
     <div id="card-faults" aria-live="polite">
-      {faults.length === 0 && refused.length === 0 && <p class="soft">The card is whole.</p>}
+      {faults.length === 0 && refused.length === 0 && <p class="soft">{say('whole')}</p>}
       <ul class="fault-list">
         {faults.map((fault) => (
           <li key={`${fault.line} ${fault.column} ${fault.message}`}>

@@ -60,9 +60,14 @@ export function shopMaterialFaults(rows: readonly Material[]): readonly string[]
   return [...names, ...rows.flatMap(rowFaults)];
 }
 
-function widened(input: RuleInput, names: readonly string[]): RuleInput {
+function widened(input: RuleInput, rows: readonly Material[]): RuleInput {
   if (input.kind !== 'choice' || input.name !== 'material') return input;
-  return { ...input, options: [...input.options, ...names] };
+  const titles = rows.map((row) => [row.name, [row.title.toLowerCase()]] as const);
+  return {
+    ...input,
+    options: [...input.options, ...rows.map((row) => row.name)],
+    said: { ...input.said, ...Object.fromEntries(titles) },
+  };
 }
 
 /**
@@ -73,10 +78,9 @@ export function withShopMaterials(
   rules: readonly Rule[],
   rows: readonly Material[],
 ): readonly Rule[] {
-  const names = rows.map((row) => row.name);
   return rules.map((rule) => ({
     ...rule,
-    inputs: rule.inputs.map((input) => widened(input, names)),
+    inputs: rule.inputs.map((input) => widened(input, rows)),
     work: (values) => knowing(rows, () => rule.work(values)),
   }));
 }
