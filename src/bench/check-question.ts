@@ -13,9 +13,6 @@ import {
 import { joinList } from '../words/index.ts';
 import { sentence } from './sentence.ts';
 
-/** Said to leave a question unanswered; "next" does the same. */
-export const passWords = ['pass on'] as const;
-
 export interface AskedQuestion {
   readonly step: string;
   readonly asked: CheckQuestion;

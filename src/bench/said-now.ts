@@ -1,6 +1,14 @@
 /** The said list with the turn of talk laid over it: while a number is read back, its answers come first. */
 
-import { answers, type SaidItem, type SaidList, saidList, speedWorking } from '../flow/index.ts';
+import {
+  type AnswerId,
+  commandPhrases,
+  type SaidItem,
+  type SaidList,
+  saidList,
+  speedWorking,
+} from '../flow/index.ts';
+import type { Language } from '../texts/index.ts';
 import { adviceNumber } from './advice.ts';
 import { learnItems } from './learn-words.ts';
 import type { PaceWish } from './pace-run.ts';
@@ -9,7 +17,7 @@ import type { RunState } from './run-state.ts';
 import { answerState } from './talk-chart.ts';
 
 /** Answers of the talk itself; they are no events of the flow. */
-export type TalkAnswer = keyof typeof answers;
+export type TalkAnswer = AnswerId;
 
 export interface BenchItem extends Omit<SaidItem, 'kind'> {
   readonly kind: SaidItem['kind'] | 'answer' | 'question';
@@ -34,14 +42,13 @@ export interface BenchList {
   readonly advice?: boolean;
 }
 
-const correct = answer('correct');
-const keep = answer('keep');
-const wrong = answer('wrong');
+function noteItem(language: Language): BenchItem {
+  const phrases = commandPhrases(language, 'note');
+  return { id: 'note', kind: 'ask', phrases, strict: false, note: true };
+}
 
-const note: BenchItem = { id: 'note', kind: 'ask', phrases: ['note'], strict: false, note: true };
-
-function answer(name: TalkAnswer): BenchItem {
-  const phrases = answers[name];
+function answerItem(language: Language, name: TalkAnswer): BenchItem {
+  const phrases = commandPhrases(language, name);
   return { id: `answer:${name}`, kind: 'answer', phrases, strict: true, answer: name };
 }
 
@@ -49,16 +56,18 @@ function answer(name: TalkAnswer): BenchItem {
 export function saidNow(state: RunState): BenchList {
   const list = withAdvice(state);
   const waiting = answerState(state.talk);
+  const { language } = state.job.flow;
+  const wrong = answerItem(language, 'wrong');
   if (waiting === 'none') {
     const running = speedWorking(state.job, state.snapshot) !== undefined;
-    const own = [...(state.undo ? [wrong] : []), note];
+    const own = [...(state.undo ? [wrong] : []), noteItem(language)];
     const items = [...list.items, ...own, ...learnItems(state)];
     return { ...list, items, ...(running ? { running } : {}) };
   }
   const still = list.items.filter(
     (item) => item.kind === 'ask' || item.kind === 'drill' || item.id === 'hold',
   );
-  return { ...list, items: [waiting === 'readBack' ? correct : keep, wrong, ...still] };
+  return { ...list, items: [answerItem(language, waiting === 'readBack' ? 'correct' : 'keep'), wrong, ...still] };
 }
 
 function withAdvice(state: RunState): BenchList {

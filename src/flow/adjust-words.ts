@@ -52,8 +52,8 @@ function phrasesOf(job: Job, input: ChoiceInput, option: string): readonly strin
     const id = option === 'yes' ? 'withLabel' : 'withoutLabel';
     return commandPhrases(language, id).map((phrase) => phrase.replace('{label}', label));
   }
-  const own = optionPhrases(language, option);
-  if (own.length > 0) return own;
+  const translated = optionPhrases(language, option);
+  if (translated.length > 0) return translated;
   const said = rulesFedBy(job, input.id).flatMap((one) =>
     one.kind === 'choice' ? (one.said?.[option] ?? []) : [],
   );

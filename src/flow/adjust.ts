@@ -1,5 +1,6 @@
 /** Works a job out again in the middle of it: another tool, another material, or the speed that really runs. Pure. */
 
+import { flowTexts, sayIn } from '../texts/index.ts';
 import { sayNumber } from '../words/index.ts';
 import { speedOf } from './chart-world.ts';
 import { compileJob, type Job } from './compile.ts';
@@ -33,7 +34,7 @@ export function speedWorking(job: Job, snapshot: FlowSnapshot): string | undefin
 }
 
 export function adjustJob(job: Job, snapshot: FlowSnapshot, change: Adjustment): Adjusted {
-  if (snapshot.status !== 'active') return refused('The job is done.');
+  if (snapshot.status !== 'active') return refused(sayIn(job.flow.language, flowTexts)('jobDone'));
   return change.type === 'adjust'
     ? chooseAnew(job, snapshot, change.input, change.value)
     : runAt(job, snapshot, change.speed);
@@ -62,12 +63,13 @@ function stillRunning(job: Job, snapshot: FlowSnapshot, was: Numbers, is: Number
 
 function runAt(job: Job, snapshot: FlowSnapshot, speed: number): Adjusted {
   const working = speedWorking(job, snapshot);
-  if (working === undefined) return refused('Nothing is to be turned at this step.');
+  if (working === undefined) return refused(sayIn(job.flow.language, flowTexts)('nothingTurns'));
   if (!(speed > 0)) return refused('A speed is above nothing.');
   const limit = limitsOn(job, snapshot, working).find((one) => speed > one.value);
   if (limit) {
     const spoken = sayNumber(limit.value, 'rev/min', 0);
-    const fault = `${limit.owner} is ${spoken}. Set a lower speed.`;
+    const say = sayIn(job.flow.language, flowTexts);
+    const fault = say('overLimit', { owner: limit.owner, speed: spoken });
     return { ok: false, fault, source: job.card.title };
   }
   const { inputs, running } = job.numbers;
@@ -86,11 +88,7 @@ interface Limit {
   readonly value: number;
 }
 
-const owners = [
-  ['chuckLimit', "The chuck's mark"],
-  ['workLimit', "The work's limit"],
-  ['cardLimit', "The card's top speed"],
-] as const;
+const owners = ['chuckLimit', 'workLimit', 'cardLimit'] as const;
 
 /** The limits on a speed, lowest first: those its working is given, and those of the card in any case. */
 function limitsOn(job: Job, snapshot: FlowSnapshot, working: string): readonly Limit[] {
@@ -98,7 +96,8 @@ function limitsOn(job: Job, snapshot: FlowSnapshot, working: string): readonly L
   const { chuckLimit, topSpeed } = job.card.values;
   const ofCard: Readonly<Record<string, unknown>> = { chuckLimit, cardLimit: topSpeed };
   return owners
-    .flatMap(([name, owner]) => {
+    .flatMap((name) => {
+      const owner = sayIn(job.flow.language, flowTexts)(name);
       const ref = given[name];
       const named = ref && job.numbers.number(ref, snapshot.context.readings);
       return [named, ofCard[name]].flatMap((value) =>
@@ -124,7 +123,7 @@ function carriedOver(
   });
   const plan = planAt(made.job, before);
   if (plan?.powered && speedOf(plan, made.job.numbers, before.context) === null) {
-    return refused('No speed comes out for this step.');
+    return refused(sayIn(job.flow.language, flowTexts)('noSpeed'));
   }
   return {
     ok: true,

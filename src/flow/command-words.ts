@@ -1,52 +1,51 @@
-/** The words that always mean the same, in every flow and on every machine. */
+/** The words that always mean the same, in every flow and on every machine: which there are, in the language of the flow. */
+
+import { commandTexts, type Language, tableIn } from '../texts/index.ts';
 
 /** Questions that change nothing in the chart: the bench answers them. */
-export const asks = {
-  repeat: ['repeat', 'say again'],
-  why: ['why'],
-  whyThat: ['why that', 'why that number'],
-  where: ['where am i'],
-  words: ['what can i say'],
-  speed: ['speed', 'what speed'],
-  feed: ['feed', 'what feed'],
-  depth: ['depth', 'what depth'],
-  left: ['how much is left'],
-  trouble: ['trouble'],
-} as const;
-export type Ask = keyof typeof asks;
+export const askIds = [
+  'repeat',
+  'why',
+  'whyThat',
+  'where',
+  'words',
+  'speed',
+  'feed',
+  'depth',
+  'left',
+  'trouble',
+] as const;
+export type Ask = (typeof askIds)[number];
 
-export const moves = {
-  next: ['next'],
-  'carry-on': ['carry on'],
-  back: ['back', 'go back'],
-  hold: ['hold'],
-  stop: ['stop', 'stop stop'],
-} as const;
+export type MoveId = 'next' | 'carry-on' | 'back' | 'hold' | 'stop';
 
 /** Answers to a number that was read back; "wrong" also takes the last word back. */
-export const answers = {
-  correct: ['correct', 'yes correct'],
-  keep: ['keep', 'keep it'],
-  wrong: ['wrong', 'no wrong'],
-} as const;
+export type AnswerId = 'correct' | 'keep' | 'wrong';
 
 /** How much is told: a pace by name, or less or more of it. */
-export const paceWords = {
-  'first-time': ['first time'],
-  familiar: ['familiar'],
-  'own-pace': ['own pace'],
-  shorter: ['shorter'],
-  longer: ['longer'],
-} as const;
+export const paceIds = ['first-time', 'familiar', 'own-pace', 'shorter', 'longer'] as const;
 
-/** Too bare to answer anything. */
-const bareWords = ['yes', 'no'];
+export type CommandId = keyof (typeof commandTexts)['texts'];
+
+/** What may be said for a command; the first is the one that is shown. */
+export function commandPhrases(language: Language, id: CommandId): readonly string[] {
+  return tableIn(language, commandTexts)[id];
+}
+
+/** The word that is shown and told for a command. */
+export function commandWord(language: Language, id: CommandId): string {
+  return commandPhrases(language, id)[0] ?? id;
+}
+
+const reserved: readonly CommandId[] = [
+  ...askIds,
+  ...(['next', 'carry-on', 'back', 'hold', 'stop'] as const),
+  ...(['correct', 'keep', 'wrong'] as const),
+  ...paceIds,
+  'bare',
+];
 
 /** Words that no fact, choice or walk may use for itself. */
-export const commandWords: ReadonlySet<string> = new Set([
-  ...Object.values(asks).flat(),
-  ...Object.values(moves).flat(),
-  ...Object.values(answers).flat(),
-  ...Object.values(paceWords).flat(),
-  ...bareWords,
-]);
+export function commandWords(language: Language): ReadonlySet<string> {
+  return new Set(reserved.flatMap((id) => commandPhrases(language, id)));
+}

@@ -4,6 +4,7 @@ import type { Card } from './card.ts';
 import { chartSetup } from './chart-actions.ts';
 import { stepNode } from './chart-nodes.ts';
 import type { ChartWorld } from './chart-world.ts';
+import { dialOf } from './dial-of.ts';
 import type { FlowContext } from './events.ts';
 import { unknownFacts } from './facts.ts';
 import { type JobInputs, type Numbers, type Running, workOut } from './numbers.ts';
@@ -43,15 +44,6 @@ export function compileJob(
   const world: ChartWorld = { kind: flow.kind, plans, numbers, card: dialOf(card) };
   const machine = buildMachine(flow, world);
   return { ok: true, job: { flow, card, numbers, plans, world, machine } };
-}
-
-/** A card without a cross dial is taken to read the radius in hundredths: the cautious reading. */
-function dialOf(card: Card): ChartWorld['card'] {
-  const { crossReads, crossDivision } = card.values;
-  return {
-    crossReads: crossReads === 'diameter' ? 'diameter' : 'radius',
-    crossDivision: typeof crossDivision === 'number' ? crossDivision : 0.01,
-  };
 }
 
 function buildMachine(flow: Flow, world: ChartWorld) {

@@ -1,5 +1,6 @@
 /** What stands behind a figure: the numbers put in, the formula, the limit that ruled, and where it comes from. */
 
+import { type Language, optionText } from '../texts/index.ts';
 import { findRule, type Quantity, type RuleInput } from '../trade/index.ts';
 import { sayNumber, showNumber } from '../words/index.ts';
 import { behindTaken } from './behind-taken.ts';
@@ -81,13 +82,13 @@ function givenOf(
 ): Given | undefined {
   const label = labelOf(job, ref) ?? input?.meaning ?? nameOf(ref);
   if (typeof value === 'string') {
-    const text = value.replaceAll('-', ' ');
+    const text = optionText(job.flow.language, value);
     return { label, text, spoken: text };
   }
   const quantity = quantityOf(input) ?? displayOf(ref, job.flow, job.card.units)?.quantity;
   if (typeof value !== 'number' || quantity === undefined) return undefined;
   const taken = job.numbers.number(ref, context.readings, quantity) ?? value;
-  return { label, ...textsOf(shownHere(job, ref, taken, quantity)) };
+  return { label, ...textsOf(shownHere(job, ref, taken, quantity), job.flow.language) };
 }
 
 /** A field of the card or a constant, as people call it: "cross division". */
@@ -102,10 +103,10 @@ function shownHere(job: FigureWorld, ref: ValueRef, value: number, quantity: Qua
   return shownAs(value, quantity, format);
 }
 
-export function textsOf(shown: Shown): Pick<Given, 'text' | 'spoken'> {
+export function textsOf(shown: Shown, language: Language): Pick<Given, 'text' | 'spoken'> {
   return {
-    text: showNumber(shown.value, shown.unit, shown.decimals),
-    spoken: sayNumber(shown.value, shown.unit, shown.decimals),
+    text: showNumber(shown.value, shown.unit, shown.decimals, language),
+    spoken: sayNumber(shown.value, shown.unit, shown.decimals, { language }),
   };
 }
 

@@ -1,6 +1,6 @@
 /** The figures that matter now, each with its unit and the working behind it. */
 
-import { englishLanguage, sayIn, whyTexts } from '../texts/index.ts';
+import { flowTexts, type Language, optionText, sayIn, whyTexts } from '../texts/index.ts';
 import { findRule, type Quantity } from '../trade/index.ts';
 import type { Job } from './compile.ts';
 import { displayOf, formatOf, type Shown, shownAs } from './display.ts';
@@ -19,7 +19,7 @@ import { planAt } from './position.ts';
 import { limitsOf } from './verdict.ts';
 import type { ValueRef } from './words-shape.ts';
 
-const say = sayIn(englishLanguage, whyTexts);
+const sayWhy = ({ flow }: Pick<Job, 'flow'>) => sayIn(flow.language, whyTexts);
 
 export interface Figure extends Partial<Behind> {
   readonly id: string;
@@ -41,16 +41,16 @@ export function figureOf(
   const value = job.numbers.value(ref, snapshot.context.readings);
   if (value === undefined || Array.isArray(value)) return undefined;
   if (typeof value === 'string') {
-    return { ...wordFigure(id, label, value), ...behindOf(job, snapshot, ref) };
+    return { ...wordFigure(job.flow.language, id, label, value), ...behindOf(job, snapshot, ref) };
   }
   const display = displayOf(ref, job.flow, job.card.units);
   if (!display || typeof value !== 'number') return undefined;
   const shown = shownAs(value, display.quantity, display.format);
-  return { id, label, ...textsOf(shown), ...behindOf(job, snapshot, ref) };
+  return { id, label, ...textsOf(shown, job.flow.language), ...behindOf(job, snapshot, ref) };
 }
 
-function wordFigure(id: string, label: string, word: string): Figure {
-  const text = word.replaceAll('-', ' ');
+function wordFigure(language: Language, id: string, label: string, word: string): Figure {
+  const text = optionText(language, word);
   return { id, label, text, spoken: text };
 }
 
@@ -71,7 +71,7 @@ function lengthFigure(
   behind: Behind | undefined,
 ): Figure {
   const shown = shownAs(value, 'length', formatOf('length', job.card.units));
-  return { id, label, ...textsOf(exactly(shown)), ...behind };
+  return { id, label, ...textsOf(exactly(shown), job.flow.language), ...behind };
 }
 
 /** Every working of a flow that can be told now: what the numbers given to a job come to. */
@@ -102,15 +102,16 @@ export function namedFigure(
 export function figuresNow(job: Job, snapshot: FlowSnapshot): readonly Figure[] {
   const step = planAt(job, snapshot)?.step;
   if (!step) return [];
+  const say = sayIn(job.flow.language, flowTexts);
   const made = (id: string, label: string, ref: ValueRef | undefined) =>
     ref && figureOf(job, snapshot, id, label, ref);
   const powered =
     step.kind === 'cut' || step.kind === 'passes'
       ? [
-          made('speed', 'Speed', step.speed),
-          made('feed', 'Feed', step.feed),
-          made('depth', 'Depth', step.depth),
-          made('length', 'Length', step.length),
+          made('speed', say('speed'), step.speed),
+          made('feed', say('feed'), step.feed),
+          made('depth', say('depth'), step.depth),
+          made('length', say('length'), step.length),
         ]
       : [];
   const own = step.figures.map((figure, index) => made(`own:${index}`, figure.label, figure.value));
@@ -129,7 +130,7 @@ export function expectedAfterPass(job: Job, snapshot: FlowSnapshot): Figure | un
   const now = passNow(job, snapshot);
   if (!now) return undefined;
   const { pass, given } = now;
-  return lengthFigure(job, 'expected', say('expected'), pass.diameterAfter, given);
+  return lengthFigure(job, 'expected', sayWhy(job)('expected'), pass.diameterAfter, given);
 }
 
 function passNow(job: Job, snapshot: FlowSnapshot) {
@@ -137,19 +138,27 @@ function passNow(job: Job, snapshot: FlowSnapshot) {
   const state = step && snapshot.context.passes[step.id];
   if (step?.kind !== 'passes' || !state) return undefined;
   const pass = nextPass(step, state, snapshot.context.readings, job.world);
-  const size = lengthFigure(job, 'size', say('now'), state.size, behindSize(job, snapshot, step));
-  const goal = figureOf(job, snapshot, 'finish', say('finish'), step.finish);
+  const size = lengthFigure(
+    job,
+    'size',
+    sayWhy(job)('now'),
+    state.size,
+    behindSize(job, snapshot, step),
+  );
+  const goal = figureOf(job, snapshot, 'finish', sayWhy(job)('finish'), step.finish);
   const from = goal ? [size, goal] : [size];
-  const so = lengthFigure(job, 'dial-so-far', say('dialSoFar'), state.dial, undefined);
+  const so = lengthFigure(job, 'dial-so-far', sayWhy(job)('dialSoFar'), state.dial, undefined);
   const given = behindPass(pass, [...from, so]);
+  const say = sayIn(job.flow.language, flowTexts);
+  const row = { now: size.text, goal: goal?.text ?? '' };
   const figures = [
-    lengthFigure(job, 'dial', 'Dial', pass.dial, given),
-    lengthFigure(job, 'cut', 'Depth a side', pass.depthASide, given),
-    lengthFigure(job, 'left', 'Left', pass.left, {
-      working: from.map(({ text }) => text).join(step.side === 'outside' ? ' less ' : ' up to '),
+    lengthFigure(job, 'dial', say('dial'), pass.dial, given),
+    lengthFigure(job, 'cut', say('depthASide'), pass.depthASide, given),
+    lengthFigure(job, 'left', say('leftLabel'), pass.left, {
+      working: goal ? say(step.side === 'outside' ? 'less' : 'upTo', row) : size.text,
       given: from,
-      formula: say(step.side === 'outside' ? 'leftOutside' : 'leftInside'),
-      source: say('subtraction'),
+      formula: sayWhy(job)(step.side === 'outside' ? 'leftOutside' : 'leftInside'),
+      source: sayWhy(job)('subtraction'),
     }),
     size,
   ];
@@ -183,8 +192,8 @@ export function limitFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[
   const format = formatOf(quantity, job.card.units, step.reading);
   return (['lower', 'upper'] as const).map((key) => ({
     id: key,
-    label: say(key === 'lower' ? 'least' : 'most'),
-    ...textsOf(shownAs(limits[key], quantity, format)),
+    label: sayWhy(job)(key === 'lower' ? 'least' : 'most'),
+    ...textsOf(shownAs(limits[key], quantity, format), job.flow.language),
     ...behindOf(job, snapshot, step[key]),
   }));
 }

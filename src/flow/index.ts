@@ -7,7 +7,15 @@ export { type Adjusted, type Adjustment, adjustJob, speedWorking } from './adjus
 export { askedFacts, type FactAnswer, releaseAwaited, reportable } from './asked.ts';
 export { type Card, cardFields, readCard } from './card.ts';
 export { type CardFile, cardShape } from './card-shape.ts';
-export { type Ask, answers, asks, paceWords } from './command-words.ts';
+export {
+  type AnswerId,
+  type Ask,
+  askIds,
+  commandPhrases,
+  commandWord,
+  commandWords,
+  paceIds,
+} from './command-words.ts';
 export { compileJob, type FlowMachine, type Job, type JobResult } from './compile.ts';
 export { type Condition, conditionShape } from './condition-shape.ts';
 export { formatOf, type Shown, shownAs } from './display.ts';
@@ -47,6 +55,7 @@ export {
   type MachineKind,
   type WalkItem,
 } from './kind-shape.ts';
+export { materialShape, readMaterial } from './material-shape.ts';
 export {
   defaultInputs,
   type JobInputs,
@@ -55,6 +64,7 @@ export {
   type Running,
   workOut,
 } from './numbers.ts';
+export { withOwnMaterials } from './own-materials.ts';
 export { askedTogether, type Pace, paces } from './pace.ts';
 export {
   accepts,

@@ -9,6 +9,7 @@ import {
 } from '../trade/index.ts';
 import type { Card } from './card.ts';
 import { constantInBase } from './constant.ts';
+import { dialFaults } from './dial-faults.ts';
 import type { FlowInput } from './flow-shape.ts';
 import { answerOn } from './own-materials.ts';
 import { readingsBehind } from './readings-behind.ts';
@@ -70,7 +71,9 @@ export function workOut(
     const answer = numbers.working(working.id, {});
     return answer.ok ? [] : [`${working.label}: ${answer.fault}`];
   });
-  return refused.length > 0 ? { ok: false, faults: refused } : { ok: true, numbers };
+  const tooFine = dialFaults(flow, card, numbers);
+  const all = [...refused, ...tooFine];
+  return all.length > 0 ? { ok: false, faults: all } : { ok: true, numbers };
 }
 
 function inputFaults(flow: Flow, card: Card, inputs: JobInputs): readonly string[] {

@@ -1,5 +1,6 @@
 /** How much is told at each pace. It changes sentences only: the chart, its gates and its words are the same at every pace. */
 
+import { type Language, midSentence } from '../texts/index.ts';
 import type { FactAnswer } from './asked.ts';
 import type { Step } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
@@ -22,8 +23,8 @@ export function promptAt({ prompts }: MachineKind, name: Prompt, pace: Pace): st
 }
 
 /** "Guard, key, tool?": all that is asked for in one breath; each is still answered by its own word. */
-export function askedTogether(asked: readonly FactAnswer[]): string {
-  const names = asked.map(({ fact }) => fact.short ?? fact.label.toLowerCase());
+export function askedTogether(asked: readonly FactAnswer[], language: Language): string {
+  const names = asked.map(({ fact }) => fact.short ?? midSentence(language, fact.label));
   const [first = '', ...rest] = names;
   return names.length === 0 ? '' : `${[sentenceCase(first), ...rest].join(', ')}?`;
 }

@@ -3,6 +3,7 @@
  * and it is forgotten whenever such a step is begun anew and after every break.
  */
 
+import { flowTexts, type Language, sayIn, tableIn } from '../texts/index.ts';
 import type { FlowFile, Step } from './flow-shape.ts';
 import type { Fact, MachineKind } from './kind-shape.ts';
 import type { WantedFacts } from './words-shape.ts';
@@ -11,25 +12,27 @@ import type { WantedFacts } from './words-shape.ts';
 export const releaseFact = 'release!';
 const given = 'given';
 
-export const releaseAsk = 'Ask the instructor to release this step.';
-
 /** What the gate of a step wants for its release. */
 export const released: WantedFacts = { [releaseFact]: given };
 
-const fact: Fact = {
-  id: releaseFact,
-  label: 'Instructor',
-  ask: releaseAsk,
-  states: [{ id: given, word: 'released by the instructor', also: [], loss: false }],
-  remedy: 'The instructor looks at the set-up and gives the passphrase.',
-  why: 'In this shop an instructor looks before this step.',
-  handsForget: false,
-};
+function releaseFactIn(language: Language): Fact {
+  const say = sayIn(language, flowTexts);
+  const [word = ''] = tableIn(language, flowTexts).releaseWord;
+  return {
+    id: releaseFact,
+    label: say('releaseLabel'),
+    ask: say('releaseAsk'),
+    states: [{ id: given, word, also: [], loss: false }],
+    remedy: say('releaseRemedy'),
+    why: say('releaseWhy'),
+    handsForget: false,
+  };
+}
 
 /** The machine kind as a flow sees it: with the release among its facts where a step asks for one. */
-export function withRelease(kind: MachineKind, file: FlowFile): MachineKind {
+export function withRelease(kind: MachineKind, file: FlowFile, language: Language): MachineKind {
   if (!file.steps.some((step) => step.release)) return kind;
-  return { ...kind, facts: [...kind.facts, fact] };
+  return { ...kind, facts: [...kind.facts, releaseFactIn(language)] };
 }
 
 export function releaseNeeds(step: Step): WantedFacts {

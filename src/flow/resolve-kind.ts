@@ -1,5 +1,6 @@
 /** Checks that a machine kind hangs together: its roles, hazards and walks name facts it has. */
 
+import { englishLanguage, type Language } from '../texts/index.ts';
 import { phaseNames, settleItem } from './chart-arrows.ts';
 import type { Condition } from './condition-shape.ts';
 import { unknownState } from './events.ts';
@@ -27,16 +28,21 @@ export const commonMoments = [
 ] as const;
 
 /** Reads a machine kind and checks that its names meet. */
-export function readKind(file: string, text: string): FileResult<MachineKind> {
+export function readKind(
+  file: string,
+  text: string,
+  language: Language = englishLanguage,
+): FileResult<MachineKind> {
   const read = readKindFile(file, text);
   if (!read.ok) return read;
   const faults: Fault[] = [];
-  checkKind(read.value, (path, message) => faults.push(read.source.fault(path, message)));
+  const complain: Complain = (path, message) => faults.push(read.source.fault(path, message));
+  checkKind(read.value, language, complain);
   return faults.length > 0 ? { ok: false, faults: inOrder(faults) } : read;
 }
 
-export function checkKind(kind: MachineKind, complain: Complain): void {
-  checkKindPhrases(kind, complain);
+export function checkKind(kind: MachineKind, language: Language, complain: Complain): void {
+  checkKindPhrases(kind, language, complain);
   checkUnique(kind.facts, ['facts'], 'fact', complain);
   checkUnique(kind.hazards, ['hazards'], 'hazard', complain);
   checkUnique(kind.walks, ['walks'], 'walk', complain);

@@ -1,5 +1,6 @@
 /** Checks that one word means one thing: what is said must never answer two questions. */
 
+import type { Language } from '../texts/index.ts';
 import { commandWords } from './command-words.ts';
 import type { Path } from './fault.ts';
 import type { MachineKind } from './kind-shape.ts';
@@ -13,7 +14,8 @@ interface Claim {
 }
 
 /** Words of facts and walks; short forms may be shared by facts, but never with a whole word. */
-export function checkKindPhrases(kind: MachineKind, complain: Complain): void {
+export function checkKindPhrases(kind: MachineKind, language: Language, complain: Complain): void {
+  const commands = commandWords(language);
   const whole = kind.facts.flatMap((fact, at) =>
     fact.states.map(({ word }, index) => ({
       phrase: word,
@@ -24,7 +26,7 @@ export function checkKindPhrases(kind: MachineKind, complain: Complain): void {
   const walks = kind.walks.flatMap((walk, at) =>
     phrasesOf(walk, `the walk "${walk.id}"`, ['walks', at]),
   );
-  const said = checkClaims([...whole, ...walks], new Map(), complain);
+  const said = checkClaims([...whole, ...walks], new Map(), commands, complain);
   const short = kind.facts.flatMap((fact, at) =>
     fact.states.flatMap(({ id, also }, index) =>
       also.map((phrase, place) => ({
@@ -34,7 +36,7 @@ export function checkKindPhrases(kind: MachineKind, complain: Complain): void {
       })),
     ),
   );
-  for (const claim of short) checkClaims([claim], new Map(said), complain);
+  for (const claim of short) checkClaims([claim], new Map(said), commands, complain);
 }
 
 interface Answer {
@@ -46,7 +48,7 @@ interface Answer {
 /** Words that answer one choice or question, against each other, the commands and the machine's own words. */
 export function checkAnswerPhrases(
   options: readonly Answer[],
-  kind: MachineKind,
+  { kind, language }: { readonly kind: MachineKind; readonly language: Language },
   path: Path,
   complain: Complain,
 ): void {
@@ -62,7 +64,7 @@ export function checkAnswerPhrases(
   const claims = options.flatMap((option, index) =>
     phrasesOf(option, `the option "${option.id}"`, [...path, index]),
   );
-  checkClaims(claims, machine, complain);
+  checkClaims(claims, machine, commandWords(language), complain);
 }
 
 function phrasesOf(
@@ -80,11 +82,12 @@ function phrasesOf(
 function checkClaims(
   claims: readonly Claim[],
   said: Map<string, string>,
+  commands: ReadonlySet<string>,
   complain: Complain,
 ): ReadonlyMap<string, string> {
   for (const { phrase, owner, path } of claims) {
     const other = said.get(phrase);
-    if (commandWords.has(phrase)) {
+    if (commands.has(phrase)) {
       complain(path, `"${phrase}" is a command everywhere. Choose other words for ${owner}.`);
     } else if (other !== undefined) {
       complain(

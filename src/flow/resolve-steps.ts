@@ -1,5 +1,6 @@
 /** Checks that the steps of a flow meet: targets, facts, parts, values and words. */
 
+import type { Language } from '../texts/index.ts';
 import { findUnit, type Quantity, toBase } from '../trade/index.ts';
 import type { Path } from './fault.ts';
 import type { CheckQuestion, FlowFile, Reading, Step } from './flow-shape.ts';
@@ -17,6 +18,7 @@ import type { ValueRef, WantedFacts } from './words-shape.ts';
 export interface StepCheck {
   readonly flow: FlowFile;
   readonly kind: MachineKind;
+  readonly language: Language;
   readonly scope: Scope;
   readonly graph: StepGraph;
   readonly complain: Complain;
@@ -133,7 +135,7 @@ function checkTargets(step: Step, path: Path, check: StepCheck): void {
     checkTarget(step, option.next, [...path, 'options', index, 'next'], check);
   });
   checkUnique(step.options, [...path, 'options'], 'option', check.complain);
-  checkAnswerPhrases(step.options, check.kind, [...path, 'options'], check.complain);
+  checkAnswerPhrases(step.options, check, [...path, 'options'], check.complain);
 }
 
 function checkTarget(step: Step, target: string, path: Path, { flow, complain }: StepCheck): void {
@@ -173,7 +175,8 @@ function checkByKind(step: Step, path: Path, check: StepCheck): void {
 }
 
 /** One answer is right, and no answer is a word that moves the job. */
-function checkQuestion(question: CheckQuestion, path: Path, { kind, complain }: StepCheck): void {
+function checkQuestion(question: CheckQuestion, path: Path, check: StepCheck): void {
+  const { complain } = check;
   const right = question.options.filter((option) => option.right).length;
   if (right !== 1) {
     complain(
@@ -182,7 +185,7 @@ function checkQuestion(question: CheckQuestion, path: Path, { kind, complain }: 
     );
   }
   const options = question.options.map((option) => ({ ...option, id: option.word, also: [] }));
-  checkAnswerPhrases(options, kind, [...path, 'options'], complain);
+  checkAnswerPhrases(options, check, [...path, 'options'], complain);
 }
 
 function checkTroubles(

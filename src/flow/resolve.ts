@@ -1,5 +1,6 @@
 /** Resolves a flow against its machine kind and the table of trade rules: all its faults at once, or a flow that can be compiled. */
 
+import { englishLanguage, type Language } from '../texts/index.ts';
 import type { Fault } from './fault.ts';
 import type { FlowFile, Step } from './flow-shape.ts';
 import type { MachineKind } from './kind-shape.ts';
@@ -17,6 +18,8 @@ import type { WantedFacts } from './words-shape.ts';
 /** A flow whose every name is known to mean something. */
 export interface Flow {
   readonly file: FlowFile;
+  /** What it is said and heard in; the texts of its files are in it already. */
+  readonly language: Language;
   readonly kind: MachineKind;
   readonly scope: Scope;
   readonly graph: StepGraph;
@@ -34,13 +37,15 @@ export function readFlow(
   file: string,
   text: string,
   kinds: ReadonlyMap<string, MachineKind>,
+  language: Language = englishLanguage,
 ): FlowResult {
-  return resolveFlow(readFlowFile(file, text), kinds);
+  return resolveFlow(readFlowFile(file, text), kinds, language);
 }
 
 export function resolveFlow(
   read: FileResult<FlowFile>,
   kinds: ReadonlyMap<string, MachineKind>,
+  language: Language = englishLanguage,
 ): FlowResult {
   if (!read.ok) return read;
   const { value: file, source } = read;
@@ -55,19 +60,20 @@ export function resolveFlow(
     );
     return { ok: false, faults };
   }
-  const flow = makeFlow(file, kind);
+  const flow = makeFlow(file, kind, language);
   checkNames(file, complain);
   checkInputs(file, complain);
   checkWorkings(file, flow.scope, complain);
-  checkSteps({ flow: file, kind, scope: flow.scope, graph: flow.graph, complain });
+  checkSteps({ flow: file, kind, language, scope: flow.scope, graph: flow.graph, complain });
   checkPiece(file, flow.scope, complain);
   return faults.length > 0 ? { ok: false, faults: inOrder(faults) } : { ok: true, flow, source };
 }
 
-function makeFlow(file: FlowFile, kind: MachineKind): Flow {
+function makeFlow(file: FlowFile, kind: MachineKind, language: Language): Flow {
   return {
     file,
-    kind: withRelease(kind, file),
+    language,
+    kind: withRelease(kind, file, language),
     scope: scopeOf(file),
     graph: stepGraph(file.steps),
     steps: new Map(file.steps.map((step) => [step.id, step])),

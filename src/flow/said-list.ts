@@ -1,10 +1,11 @@
 /** The one list of what may be said now. The ear, the keys, the screen and the prover all read it. */
 
+import type { Language } from '../texts/index.ts';
 import type { Quantity } from '../trade/index.ts';
 import type { Adjustment } from './adjust.ts';
 import { adjustItems } from './adjust-words.ts';
 import { askedFacts, type FactAnswer, reportable } from './asked.ts';
-import { type Ask, asks, moves } from './command-words.ts';
+import { type Ask, askIds, commandPhrases, type MoveId } from './command-words.ts';
 import type { Job } from './compile.ts';
 import { formatOf, shownAs } from './display.ts';
 import type { FlowEvent } from './events.ts';
@@ -45,14 +46,16 @@ export interface SaidList {
 }
 
 export function saidList(job: Job, snapshot: FlowSnapshot): SaidList {
+  const { language } = job.flow;
+  const ask = askIn(language);
   if (positionOf(snapshot).phase === 'end') return { items: [ask('repeat'), ask('words')] };
   const number = numberNow(job, snapshot);
   const items = [
     ...factItems(job, snapshot),
     ...choices(job, snapshot),
-    ...moveItems(snapshot),
+    ...moveItems(snapshot, language),
     ...troubles(job, snapshot),
-    ...(Object.keys(asks) as Ask[]).map(ask),
+    ...askIds.map(ask),
   ];
   return {
     items: [...items, ...adjustments(job, snapshot, items)],
@@ -79,24 +82,29 @@ function adjustments(
   }));
 }
 
-function ask(name: Ask): SaidItem {
-  return { id: `ask:${name}`, kind: 'ask', phrases: asks[name], strict: false, ask: name };
+function askIn(language: Language): (name: Ask) => SaidItem {
+  return (name) => {
+    const phrases = commandPhrases(language, name);
+    return { id: `ask:${name}`, kind: 'ask', phrases, strict: false, ask: name };
+  };
 }
 
 /** "next" and "carry on" are listed even where they are refused, since the refusal names what is missing. */
-function moveItems(snapshot: FlowSnapshot): readonly SaidItem[] {
+function moveItems(snapshot: FlowSnapshot, language: Language): readonly SaidItem[] {
   const held = snapshot.hasTag('held');
+  const words = (type: MoveId) => commandPhrases(language, type);
+  const move = (type: MoveId, also: readonly string[] = []) =>
+    moveItem(type, [...words(type), ...also]);
   const items: SaidItem[] = held ? [] : [move('next')];
   if (held || accepts(snapshot, { type: 'carry-on' })) {
-    items.push(move('carry-on', held ? moves.next : []));
+    items.push(move('carry-on', held ? words('next') : []));
   }
   if (accepts(snapshot, { type: 'back' })) items.push(move('back'));
   items.push(move('hold'), { ...move('stop'), kind: 'drill' });
   return items;
 }
 
-function move(type: keyof typeof moves, also: readonly string[] = []): SaidItem {
-  const phrases = [...moves[type], ...also];
+function moveItem(type: MoveId, phrases: readonly string[]): SaidItem {
   return { id: type, kind: 'move', phrases, strict: false, event: { type } };
 }
 

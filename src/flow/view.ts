@@ -1,6 +1,8 @@
 /** What is to be seen and said at a snapshot. Texts are filled in here, so that screen and voice never differ. */
 
+import { flowTexts, sayIn } from '../texts/index.ts';
 import { askedFacts, releaseAwaited } from './asked.ts';
+import { commandWord } from './command-words.ts';
 import type { Job } from './compile.ts';
 import { type Facts, unknownState } from './events.ts';
 import { stateOf } from './facts.ts';
@@ -9,7 +11,6 @@ import type { Step, StepOf } from './flow-shape.ts';
 import type { Fact, MachineKind, WalkItem } from './kind-shape.ts';
 import { askedTogether, type Pace, promptAt, sayAt } from './pace.ts';
 import { type FlowSnapshot, type Phase, planAt, positionOf } from './position.ts';
-import { releaseAsk } from './release.ts';
 import { refOfName } from './resolve-steps.ts';
 import { fillText, namesIn } from './resolve-texts.ts';
 import { offerLine, walkNow } from './walk-view.ts';
@@ -61,7 +62,7 @@ export function viewOf(job: Job, snapshot: FlowSnapshot, pace: Pace = 'familiar'
   const step = job.flow.steps.get(id);
   const index = job.flow.file.steps.findIndex((one) => one.id === id);
   const of = job.flow.file.steps.length;
-  if (!step) return endView(of);
+  if (!step) return endView(job, of);
   const item = walkNow(job, snapshot)?.item;
   const own = partOfPhase(job.flow.kind, phase);
   const part = item?.part ?? own ?? firstPart(job, snapshot) ?? step.part;
@@ -82,10 +83,11 @@ export function viewOf(job: Job, snapshot: FlowSnapshot, pace: Pace = 'familiar'
   };
 }
 
-function endView(of: number): View {
-  const text = 'The job is done. It is in the Logbook.';
+function endView(job: Job, of: number): View {
+  const say = saysOf(job);
+  const text = say('doneLine');
   return {
-    step: { id: 'end', title: 'Done', index: of, of },
+    step: { id: 'end', title: say('done'), index: of, of },
     phase: 'end',
     mood: 'done',
     lead: { shown: text, spoken: text },
@@ -113,6 +115,8 @@ function partOfPhase({ phaseParts }: MachineKind, phase: Phase): string | undefi
 function firstPart(job: Job, snapshot: FlowSnapshot): string | undefined {
   return askedFacts(job, snapshot)[0]?.fact.part;
 }
+
+const saysOf = (job: Job) => sayIn(job.flow.language, flowTexts);
 
 const silent: Line = { shown: '', spoken: '' };
 
@@ -144,7 +148,7 @@ function linesOf(
     case 'measure':
       return { lead: prompt('measure'), ask: silent };
     case 'hold':
-      return { lead: heldLine(snapshot), ask: heldAsk(job, snapshot, question) };
+      return { lead: heldLine(job, snapshot), ask: heldAsk(job, snapshot, question) };
     case 'walk':
       return walkLines(job, snapshot, question);
     default:
@@ -157,17 +161,23 @@ function gateLead(job: Job, snapshot: FlowSnapshot, step: Step): Line {
   const left = figuresNow(job, snapshot).find((figure) => figure.id === 'left');
   const passes = step.kind === 'passes' && snapshot.context.readings[step.reading.id] !== undefined;
   if (!left || !passes) return plain(`${step.title}.`);
-  return { shown: `${left.text} left.`, spoken: `${left.spoken} left.`, figures: [left] };
+  const say = saysOf(job);
+  const [shown, spoken] = [left.text, left.spoken].map((size) => say('left', { size }));
+  return { shown: shown ?? '', spoken: spoken ?? '', figures: [left] };
 }
 
-function heldLine(snapshot: FlowSnapshot): Line {
-  return plain(snapshot.context.held?.by === 'interruption' ? 'Back after a break.' : 'Hold.');
+function heldLine(job: Job, snapshot: FlowSnapshot): Line {
+  const { held } = snapshot.context;
+  return plain(saysOf(job)(held?.by === 'interruption' ? 'afterBreak' : 'hold'));
 }
 
 /** While held: first what turns is stopped, then each fact, then the person carries on. */
 function heldAsk(job: Job, snapshot: FlowSnapshot, question: Line): Line {
   const [first] = askedFacts(job, snapshot);
-  if (!first) return question === silent ? plain('Say carry on.') : question;
+  if (!first)
+    return question === silent
+      ? sayWord(job, commandWord(job.flow.language, 'carry-on'))
+      : question;
   const { roles, prompts } = job.flow.kind;
   return first.fact.id === roles.power.fact ? plain(prompts.stop) : question;
 }
@@ -183,14 +193,19 @@ function walkAsk(job: Job, snapshot: FlowSnapshot, item: WalkItem): Line {
   if (item.advice) return plain(item.advice.ask);
   if (item.offer) return offerLine(job, snapshot);
   if (Object.keys(item.needs).length === 0) return silent;
-  return plain(`Say ${askedFacts(job, snapshot)[0]?.state.word ?? 'next'}.`);
+  const next = commandWord(job.flow.language, 'next');
+  return sayWord(job, askedFacts(job, snapshot)[0]?.state.word ?? next);
 }
 
 /** A step that asks for facts while it is open tells the word of the one that ends it. */
 function openAsk(job: Job, snapshot: FlowSnapshot, step: Step, question: Line, pace: Pace): Line {
   if (step.kind === 'check' || pace === 'own-pace') return question;
   const word = askedFacts(job, snapshot)[0]?.state.word;
-  return word === undefined ? silent : plain(`Say ${word}.`);
+  return word === undefined ? silent : sayWord(job, word);
+}
+
+function sayWord(job: Job, word: string): Line {
+  return plain(saysOf(job)('sayWord', { word }));
 }
 
 /** One question, or at one's own pace all of them in one breath, the speed last. */
@@ -202,18 +217,21 @@ function questionAt(job: Job, snapshot: FlowSnapshot, step: Step, pace: Pace): L
   const others = asked.filter(({ fact }) => fact.id !== speed.fact);
   const sets = others.length < asked.length && 'speed' in step;
   const set = sets ? fill(job, snapshot, promptAt(job.flow.kind, 'setSpeed', pace)) : silent;
-  return joined(plain(askedTogether(others)), set);
+  return joined(plain(askedTogether(others, job.flow.language)), set);
 }
 
 /** What a person can answer is asked first; then the instructor is sent for. */
 function firstQuestion(job: Job, snapshot: FlowSnapshot, step: Step): Line | undefined {
   const first = askedFacts(job, snapshot)[0];
-  if (!first) return releaseAwaited(job, snapshot) === undefined ? undefined : plain(releaseAsk);
+  if (!first)
+    return releaseAwaited(job, snapshot) === undefined
+      ? undefined
+      : plain(saysOf(job)('releaseAsk'));
   const { roles, prompts } = job.flow.kind;
   if (first.fact.id !== roles.speed.fact || !('speed' in step)) {
     return fill(job, snapshot, first.fact.ask);
   }
-  return joined(fill(job, snapshot, prompts.setSpeed), plain(`Say ${first.state.word}.`));
+  return joined(fill(job, snapshot, prompts.setSpeed), sayWord(job, first.state.word));
 }
 
 /** Two lines as one. */

@@ -1,6 +1,8 @@
 /** What is said in a fault walk: first that all stands still, then one cause after the other. */
 
+import { flowTexts, sayIn } from '../texts/index.ts';
 import { speedOf } from './chart-world.ts';
+import { commandWord } from './command-words.ts';
 import type { Job } from './compile.ts';
 import { formatOf, shownAs } from './display.ts';
 import { textsOf } from './figure-behind.ts';
@@ -36,14 +38,18 @@ export function offeredSpeed(job: Job, snapshot: FlowSnapshot): number | undefin
 export function offerLine(job: Job, snapshot: FlowSnapshot): { shown: string; spoken: string } {
   const offer = walkNow(job, snapshot)?.item?.offer;
   if (!offer) return { shown: '', spoken: '' };
-  const way = offer === 'lower-speed' ? 'lower' : 'higher';
+  const { language } = job.flow;
+  const say = sayIn(language, flowTexts);
+  const next = commandWord(language, 'next');
+  const lower = offer === 'lower-speed';
   const speed = offeredSpeed(job, snapshot);
   if (speed === undefined) {
-    const none = `The card has no ${way} speed. Say next.`;
+    const none = say(lower ? 'noLowerSpeed' : 'noHigherSpeed', { next });
     return { shown: none, spoken: none };
   }
-  const line = (text: string) => `One step ${way} is ${text}. Say ${way} speed, or next.`;
+  const word = commandWord(language, lower ? 'lowerSpeed' : 'higherSpeed');
+  const line = (speed: string) => say(lower ? 'oneLower' : 'oneHigher', { speed, word, next });
   const format = formatOf('spindleSpeed', job.card.units);
-  const { text, spoken } = textsOf(shownAs(speed, 'spindleSpeed', format));
+  const { text, spoken } = textsOf(shownAs(speed, 'spindleSpeed', format), language);
   return { shown: line(text), spoken: line(spoken) };
 }

@@ -1,8 +1,11 @@
 /** How a language says and hears numbers, units and lists: data that the room words reads. */
 
 export interface Spoken {
-  /** "," in "24,95". */
+  /** Nouns begin with a capital everywhere. */
+  readonly keepsCapitals: boolean;
+  /** "," in "24,95", and "." in "1.400". */
   readonly decimalSign: string;
+  readonly groupSign: string;
   /** Said between whole and digits: "Komma". */
   readonly point: string;
   readonly minus: string;
@@ -19,27 +22,31 @@ export interface Spoken {
   readonly oneInside: string;
   readonly hundred: string;
   readonly thousand: string;
-  /** One and many, as words of their own. */
-  readonly million: readonly [string, string];
+  /** "eine Million" and "Millionen". */
+  readonly million: readonly string[];
+  /** Put between the pieces of one number. */
+  readonly joint: string;
   /** Other forms that are heard for a number: "zwo". */
   readonly alsoHeard: Readonly<Record<string, number>>;
-  /** Words heard for the point and for the minus. */
+  /** Words heard for the point and for the signs. */
   readonly points: readonly string[];
   readonly minuses: readonly string[];
+  readonly pluses: readonly string[];
   /** Parts of one, by the words that name them: "hundertstel" is 100. */
   readonly parts: Readonly<Record<string, number>>;
-  /** A half of one, alone or at the end: "halb", "halbe". */
-  readonly halves: readonly string[];
-  /** Whole words for a number and a half: "anderthalb" is 1.5. */
-  readonly mixed: Readonly<Record<string, number>>;
-  /** Unit id → one, many, then other words that are heard. */
+  /** Whole words for a number and a half: "anderthalb" is 1.5; and what makes one of any number: "einhalb". */
+  readonly halves: Readonly<Record<string, number>>;
+  readonly andAHalf: string;
+  /** Unit id → "ein Millimeter", "Millimeter", then other words that are heard. An empty name is not spoken. */
   readonly units: Readonly<Record<string, readonly string[]>>;
+  /** Unit id → as it is shown, where that is not the sign of everywhere. */
+  readonly unitsShown: Readonly<Record<string, string>>;
   /** What people say before a figure. */
   readonly runUp: readonly string[];
   /** Sounds of hesitation and articles: never a word of their own. */
   readonly hesitation: readonly string[];
-  readonly leading: readonly string[];
-  readonly trailing: readonly string[];
+  /** Politeness at the ends of what is said. */
+  readonly edges: readonly string[];
   /** Words that deny what stands beside them. */
   readonly negations: readonly string[];
   /** Other spellings of one word. */

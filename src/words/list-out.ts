@@ -1,10 +1,17 @@
 /** Words put in a row for speech, and long lines cut where a speaker would breathe. */
 
+import type { Language } from '../texts/index.ts';
+
 /** ["guard", "chuck key", "work"] → "guard, chuck key and work". */
-export function joinList(items: readonly string[], last: 'and' | 'or' = 'and'): string {
+export function joinList(
+  items: readonly string[],
+  last: 'and' | 'or' = 'and',
+  language?: Language,
+): string {
+  const word = language?.spoken?.[last] ?? last;
   const head = items.slice(0, -1);
   const end = items.at(-1) ?? '';
-  return head.length === 0 ? end : `${head.join(', ')} ${last} ${end}`;
+  return head.length === 0 ? end : `${head.join(', ')} ${word} ${end}`;
 }
 
 /** Where a line may be cut, best first: after a sentence, after a clause, before a joining word. */

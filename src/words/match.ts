@@ -1,7 +1,10 @@
 /** What was heard, held against what may be said now. */
+import type { Language } from '../texts/index.ts';
 import { wordsOfInteger } from './integer-words.ts';
 import { denials, groupsOfWords, nearness, type PlainPhrase } from './near-phrase.ts';
 import { normalise, withAndWithoutEdges } from './plain-text.ts';
+import { integerIn } from './spoken-integers.ts';
+import { denialsIn, formsIn } from './spoken-plain.ts';
 
 export interface Sayable {
   readonly id: string;
@@ -26,6 +29,7 @@ export type Match =
 
 interface Phrase extends PlainPhrase {
   readonly plain: string;
+  readonly denials: string;
   readonly sayable: Sayable;
   readonly phrase: string;
 }
@@ -41,6 +45,7 @@ interface Text {
   readonly words: readonly string[];
   readonly forms: readonly (readonly string[])[];
   readonly plain: ReadonlySet<string>;
+  readonly denials: string;
 }
 
 const NONE: Match = { kind: 'none' };
@@ -56,35 +61,38 @@ const known = new Map<string, Text>();
 const MOST_KNOWN = 2000;
 
 /** Plain words with numerals written out. Kept, since phrases come again and again. */
-function textOf(text: string): Text {
-  const before = known.get(text);
+function textOf(text: string, language: Language | undefined): Text {
+  const key = `${language?.code ?? ''} ${text}`;
+  const spoken = language?.spoken;
+  const before = known.get(key);
   if (before !== undefined) return before;
-  const words = normalise(text)
+  const inWords = (n: number) => (spoken ? integerIn(spoken, n) : wordsOfInteger(n));
+  const words = normalise(text, language)
     .split(' ')
-    .flatMap((word) =>
-      /^\d{1,4}$/.test(word) ? wordsOfInteger(Number(word)).split(/[ -]/) : [word],
-    )
+    .flatMap((word) => (/^\d{1,4}$/.test(word) ? inWords(Number(word)).split(/[ -]/) : [word]))
     .filter((word) => word !== '');
-  const forms = words.length === 0 ? [] : withAndWithoutEdges(words);
-  const made = { words, forms, plain: new Set(forms.map((form) => form.join(' '))) };
+  const all = spoken ? formsIn(spoken, words) : withAndWithoutEdges(words);
+  const forms = words.length === 0 ? [] : all;
+  const plain = new Set(forms.map((form) => form.join(' ')));
+  const made = { words, forms, plain, denials: spoken ? denialsIn(spoken, words) : denials(words) };
   if (known.size >= MOST_KNOWN) known.clear();
-  known.set(text, made);
+  known.set(key, made);
   return made;
 }
 
-function phrasesOf(sayables: readonly Sayable[]): Phrase[] {
+function phrasesOf(sayables: readonly Sayable[], language: Language | undefined): Phrase[] {
   return sayables.flatMap((sayable) =>
     sayable.phrases.map((phrase) => {
-      const { words } = textOf(phrase);
-      return { sayable, phrase, words, plain: words.join(' '), group: sayable.group };
+      const { words, denials } = textOf(phrase, language);
+      return { sayable, phrase, words, denials, plain: words.join(' '), group: sayable.group };
     }),
   );
 }
 
 /** A strict phrase counts only in the likeliest text, and only if every text denies as much as the phrase does. */
-function counts({ sayable, words }: Phrase, at: number, heard: readonly Text[]): boolean {
+function counts({ sayable, denials }: Phrase, at: number, heard: readonly Text[]): boolean {
   if (sayable.strict !== true) return true;
-  return at === 0 && heard.every((text) => denials(text.words) === denials(words));
+  return at === 0 && heard.every((text) => text.denials === denials);
 }
 
 function exactly(at: number, phrases: readonly Phrase[], heard: readonly Text[]): Candidate[] {
@@ -135,14 +143,18 @@ function matchOf(leaders: readonly Candidate[]): Match {
  * Which of the sayables was said, if any. `texts` are the ear's readings of one sound, likeliest first.
  * Word for word in the likeliest text settles it. Otherwise other texts and near sounds count, but never for a
  * strict sayable: near a gate's word is not the gate's word, and what is nearest to one is nothing. A near tie is
- * `several`. A phrase inside a longer sentence, or one that is denied, is never taken.
+ * `several`. Near sounds are known for English alone; in another language only whole words count. A phrase inside a longer sentence, or one that is denied, is never taken.
  */
-export function matchHeard(texts: readonly string[], sayables: readonly Sayable[]): Match {
-  const heard = texts.map(textOf);
-  const phrases = phrasesOf(sayables).filter((phrase) => phrase.plain !== '');
+export function matchHeard(
+  texts: readonly string[],
+  sayables: readonly Sayable[],
+  language?: Language,
+): Match {
+  const heard = texts.map((text) => textOf(text, language));
+  const phrases = phrasesOf(sayables, language).filter((phrase) => phrase.plain !== '');
   const settled = phrases.some((phrase) => heard[0]?.plain.has(phrase.plain));
   if (settled) return matchOf(decided(exactly(0, phrases, heard)));
   const whole = heard.flatMap((_, at) => exactly(at, phrases, heard));
-  const leaders = decided([...whole, ...nearly(heard, phrases)]);
+  const leaders = decided([...whole, ...(language?.spoken ? [] : nearly(heard, phrases))]);
   return leaders.some(({ sayable }) => sayable.strict === true) ? NONE : matchOf(leaders);
 }

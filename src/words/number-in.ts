@@ -1,4 +1,5 @@
 /** Numbers as they are said or typed, read into exact values in the unit that is wanted. */
+import type { Language } from '../texts/index.ts';
 import { decimalsOf, toNumber } from './exact.ts';
 import { TEENS, TENS, UNITS_WORDS, ZERO_WORDS } from './number-lexicon.ts';
 import { sayNumber } from './number-out.ts';
@@ -15,6 +16,7 @@ import {
 import { saidNumbers } from './number-terms.ts';
 import { numberWords } from './number-text.ts';
 import { inUnit } from './number-units.ts';
+import { readSpoken } from './spoken-number.ts';
 import { unitOf } from './units-spoken.ts';
 
 export interface SpokenNumber {
@@ -104,7 +106,12 @@ const SOLID = new Set([
  * left out ("twenty-four nine five"), thou left out ("nine eighty" for 0.980 in) and "mil" are read only where the
  * range leaves one meaning. Nothing is rounded.
  */
-export function readNumber(text: string, wanted?: WantedNumber): SpokenNumber[] {
+export function readNumber(
+  text: string,
+  wanted?: WantedNumber,
+  language?: Language,
+): SpokenNumber[] {
+  if (language?.spoken) return readSpoken(text, wanted, language, language.spoken);
   const words = numberWords(text, wanted?.decimals === 0);
   const unit = wanted === undefined ? null : unitOf(wanted.unit);
   if (words === null || soundsOnly(words)) return [];

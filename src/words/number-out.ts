@@ -1,6 +1,8 @@
 /** Values turned into words to be written down, digits to be checked, and figures to be seen. */
+import type { Language, Spoken } from '../texts/index.ts';
 import { decimalsOf, type Exact, exact, fromNumber, toDecimalText } from './exact.ts';
 import { digitsInWords, ordinalOfInteger, wordsOfInteger } from './integer-words.ts';
+import { digitsIn, integerIn } from './spoken-integers.ts';
 import { unitName, unitOf, unitShown } from './units-spoken.ts';
 
 export interface Manner {
@@ -10,6 +12,8 @@ export interface Manner {
   readonly radio?: boolean;
   /** False leaves the unit out; true says it even where the trade does not (rpm). */
   readonly unit?: boolean;
+  /** English without it. */
+  readonly language?: Language;
 }
 
 const MINUS = '−';
@@ -23,6 +27,30 @@ function written(value: number, decimals: number): string | null {
 
 function withoutEndZeros(text: string): string {
   return text.includes('.') ? text.replace(/\.?0+$/, '') : text;
+}
+
+/** By the table of a language: exactly one has a form with its article, "ein Millimeter". */
+function withUnitIn(
+  spoken: Spoken,
+  text: string,
+  inWords: (size: string) => string,
+  unit: string,
+  manner: Manner,
+): string {
+  const size = text.replace('-', '');
+  const [one = '', many = unit] = spoken.units[unitOf(unit)?.id ?? unit] ?? [];
+  const silent = manner.unit === false || many === '';
+  const said =
+    size === '1' && !silent && one !== ''
+      ? one
+      : [inWords(size), ...(silent ? [] : [many])].join(' ');
+  return text.startsWith('-') ? `${spoken.minus} ${said}` : said;
+}
+
+function decimalIn(spoken: Spoken, size: string): string {
+  const [whole = '0', part = ''] = size.split('.');
+  const words = integerIn(spoken, Number(whole));
+  return part === '' ? words : `${words} ${spoken.point} ${digitsIn(spoken, part)}`;
 }
 
 function withUnit(words: string, unit: string, one: boolean, manner: Manner): string {
@@ -54,7 +82,12 @@ export function sayNumber(
   manner: Manner = {},
 ): string {
   const text = written(value, decimals);
-  if (text === null) return 'no number';
+  const spokenIn = manner.language?.spoken;
+  if (text === null) return spokenIn?.noNumber ?? 'no number';
+  if (spokenIn) {
+    const size = (one: string) => decimalIn(spokenIn, one);
+    return withUnitIn(spokenIn, withoutEndZeros(text), size, unit, manner);
+  }
   const belowOne = value !== 0 && Math.abs(Number(text)) < 1;
   if (manner.inThou === true && belowOne && unitOf(unit)?.id === 'in') {
     return sayNumber(shiftPoint(text, 3), 'thou', Math.max(0, decimals - 3), manner);
@@ -78,7 +111,11 @@ export function sayDigits(
   manner: Manner = {},
 ): string {
   const text = written(value, decimals);
-  if (text === null) return 'no number';
+  const spokenIn = manner.language?.spoken;
+  if (text === null) return spokenIn?.noNumber ?? 'no number';
+  if (spokenIn) {
+    return withUnitIn(spokenIn, text, (size) => digitsIn(spokenIn, size), unit, manner);
+  }
   const words = spoken(text, (size) => digitsInWords(size, manner.radio));
   return withUnit(words, unit, /^-?1$/.test(text), manner);
 }
@@ -87,11 +124,17 @@ export function sayDigits(
  * The value as a figure with its unit: "24.95 mm", "−0.02 mm", "450 rpm", "7.5°".
  * Exactly `decimals` digits, a true minus, a space that does not break (none before a degree sign, ISO 80000-1).
  */
-export function showNumber(value: number, unit: string, decimals: number): string {
+export function showNumber(
+  value: number,
+  unit: string,
+  decimals: number,
+  language?: Language,
+): string {
   const text = written(value, decimals);
   if (text === null) return '–';
-  const figure = text.replace('-', MINUS);
-  const name = unitShown(unit);
+  const sign = language?.spoken?.decimalSign ?? '.';
+  const figure = text.replace('-', MINUS).replace('.', sign);
+  const name = language?.spoken?.unitsShown[unitOf(unit)?.id ?? unit] ?? unitShown(unit);
   if (name === '') return figure;
   return /^[°′″]$/.test(name) ? figure + name : `${figure}${NO_BREAK}${name}`;
 }

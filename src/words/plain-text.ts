@@ -1,5 +1,8 @@
 /** Text as one ear, one key or one person writes it, made plain so that it can be compared. */
 
+import type { Language } from '../texts/index.ts';
+import { plainIn } from './spoken-plain.ts';
+
 const SPELLINGS: Readonly<Record<string, string>> = {
   aluminum: 'aluminium',
   center: 'centre',
@@ -86,7 +89,8 @@ const NEGATIONS = new Set([
  * points inside numbers stay: "Um, set Twenty-four, 24.95 mm!" → "set twenty four 24.95 mm".
  * Fillers at the ends stay: see `withoutEdges`.
  */
-export function normalise(text: string): string {
+export function normalise(text: string, language?: Language): string {
+  if (language?.spoken) return plainIn(language.spoken, text);
   let plain = text
     .toLowerCase()
     .replace(/[‘’ʼ`]/g, "'")

@@ -2,13 +2,32 @@
 
 import type { Language, Tables } from '../language.ts';
 import apprentice from './apprentice.json';
+import commands from './commands.json';
+import flow from './flow.json';
 import frame from './frame.json';
 import glossary from './glossary.json';
+import options from './options.json';
 import people from './people.json';
 import proof from './proof.json';
 import record from './record.json';
+import shop from './shop.json';
+import spoken from './spoken.json';
+import voice from './voice.json';
 import why from './why.json';
 
-const tables: Tables = { apprentice, glossary, frame, why, proof, people, record };
+const tables: Tables = {
+  commands,
+  flow,
+  options,
+  apprentice,
+  glossary,
+  frame,
+  shop,
+  voice,
+  why,
+  proof,
+  people,
+  record,
+};
 
-export const german: Language = { code: 'de', locale: 'de-DE', name: 'Deutsch', tables };
+export const german: Language = { code: 'de', locale: 'de-DE', name: 'Deutsch', tables, spoken };
