@@ -34,7 +34,7 @@ function faultOf(
 ): string {
   const { unit, decimals } = formatOf('length', card.units);
   const text = (value: number) => {
-    const shown = shownAs(value, 'length', { unit, decimals: decimals + 2 });
+    const shown = shownAs(value, 'length', { unit, decimals: decimals + 1 });
     return showNumber(shown.value, shown.unit, shown.decimals, language);
   };
   const say = sayIn(language, whyTexts);

@@ -10,10 +10,11 @@ type Side = 'outside' | 'inside';
 const mm = (is: number) => ({ is, unit: 'mm' });
 
 function passOf(reads: 'diameter' | 'radius', crossDivision: number, more: object = {}) {
-  const job = jobOf(smallFlow([passes('turn', more), tell('good')]));
+  const metric = cardNamed('metric-lathe');
+  const card = { ...metric, values: { ...metric.values, crossReads: reads, crossDivision } };
+  const job = jobOf(smallFlow([passes('turn', more), tell('good')]), {}, card);
   const step = job.flow.steps.get('turn') as StepOf<'passes'>;
-  const world = { numbers: job.numbers, card: { crossReads: reads, crossDivision } };
-  return (size: number, dial: number) => nextPass(step, { size, dial }, {}, world);
+  return (size: number, dial: number) => nextPass(step, { size, dial }, {}, job.world);
 }
 
 describe('the next pass from 25 to 20, at most 1 a side, 0.5 left for the last', () => {

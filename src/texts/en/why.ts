@@ -36,6 +36,8 @@ export const whyTexts = {
     mostPossible: 'Most that is possible',
     workedOut: 'What these numbers give',
     workedOutHint: 'Touch a figure to see where it comes from.',
+    finerThanDial:
+      '{step}: the limits lie {width} apart, and half a division of the cross dial is {least} on the diameter: no cut could end within. Widen the limits, take a machine with a finer dial, or feed with the compound set over and write its division in the card.',
     notYet: 'Not worked out yet: {fault}',
     numbersGiven: 'Numbers given',
     dimensions: 'Sizes of the drawing',
