@@ -101,3 +101,52 @@ published('tool offset and time', [
     ARITHMETIC,
   ],
 ]);
+
+const BY_HAND =
+  'worked by hand from the stated practice: middle less the mean of the run, to half a division';
+
+// Limits 24.95 to 25.05 have their middle at 25.
+publishedWords('drift', [
+  ['drift readings=25.01,25.00,25.01,25.02,25.03 lower=24.95 upper=25.05', 'rising', BY_HAND],
+  ['drift readings=25.03,25.02,25.01,25.00 lower=24.95 upper=25.05', 'falling', BY_HAND],
+  ['drift readings=25.00,25.01,25.02 lower=24.95 upper=25.05', 'steady', BY_HAND],
+  ['drift readings=25.00,25.01,25.01,25.02 lower=24.95 upper=25.05', 'steady', BY_HAND],
+]);
+
+published('what a drift asks of the dial', [
+  // Mean of 25.00, 25.01, 25.02, 25.03 is 25.015: 15 off the size, with halves of 0.02 at 10, 20: 1.5 goes to 2.
+  ['drift readings=25.00,25.01,25.02,25.03 lower=24.95 upper=25.05', -0.02, 'mm', 1e-9, BY_HAND],
+  [
+    'drift.dial readings=25.00,25.01,25.02,25.03 lower=24.95 upper=25.05',
+    0.02,
+    'mm',
+    1e-9,
+    BY_HAND,
+  ],
+  // The same on a radius dial of 0.01: halves of 5 on the dial are 10 on the size: 7.5 on the dial goes to 10.
+  [
+    'drift.dial readings=25.00,25.01,25.02,25.03 lower=24.95 upper=25.05 dial=radius graduation=0.01',
+    0.01,
+    'mm',
+    1e-9,
+    BY_HAND,
+  ],
+  // A bore that grows: the same off the size is a shallower cut.
+  [
+    'drift.dial readings=25.00,25.01,25.02,25.03 lower=24.95 upper=25.05 side=inside',
+    -0.02,
+    'mm',
+    1e-9,
+    BY_HAND,
+  ],
+  // Five microns: mean 25.005 on a dial of 0.01.
+  [
+    'drift readings=25.002,25.004,25.006,25.008 lower=24.95 upper=25.05 graduation=0.01',
+    -0.005,
+    'mm',
+    1e-9,
+    BY_HAND,
+  ],
+  // Rising towards the middle from below: left alone.
+  ['drift readings=24.97,24.98,24.99,25.00 lower=24.95 upper=25.05', 0, 'mm', 1e-9, BY_HAND],
+]);

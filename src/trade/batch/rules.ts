@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 import { batchTime } from './batch-time.ts';
 import { capability } from './capability.ts';
 import { controlLimits } from './control-limits.ts';
+import { drift } from './drift.ts';
 import { batchSpread } from './spread.ts';
 import { toolOffset, trend } from './trend.ts';
 
@@ -12,6 +13,7 @@ export const batchRules: readonly Rule[] = [
   controlLimits,
   capability,
   trend,
+  drift,
   toolOffset,
   batchTime,
 ];
