@@ -212,8 +212,12 @@ function sayWord(job: Job, word: string): Line {
 function questionAt(job: Job, snapshot: FlowSnapshot, step: Step, pace: Pace): Line {
   const asked = askedFacts(job, snapshot);
   const one = firstQuestion(job, snapshot, step) ?? silent;
-  if (pace !== 'own-pace' || asked.length === 0) return one;
   const { speed } = job.flow.kind.roles;
+  const [first] = asked;
+  if (first === undefined || pace === 'familiar') return one;
+  if (pace === 'first-time') {
+    return first.fact.id === speed.fact ? one : joined(one, sayWord(job, first.state.word));
+  }
   const others = asked.filter(({ fact }) => fact.id !== speed.fact);
   const sets = others.length < asked.length && 'speed' in step;
   const set = sets ? fill(job, snapshot, promptAt(job.flow.kind, 'setSpeed', pace)) : silent;

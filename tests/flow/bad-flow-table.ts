@@ -580,6 +580,32 @@ export const badMeaning: readonly BadRow[] = [
     '$.steps[4].makes[0] — The piece has no feature "shank". It has: none.',
   ),
   row(
+    'a fault walk that is not there',
+    ['"say": "Turn."', '"say": "Turn.", "troubles": [»"chater"]'],
+    '$.steps[4].troubles[0] — The lathe has no walk "chater". Did you mean "chatter"? It has: chatter, poor-finish, taper, size-off, drill-wanders, tool-rubs, parting-grabs.',
+  ),
+  row(
+    'a fault walk that is at every start anyway',
+    ['"say": "Turn."', '"say": "Turn.", "troubles": [»"will-not-start"]'],
+    '$.steps[4].troubles[0] — The walk "will-not-start" is at every start already. Take it out.',
+  ),
+  row(
+    'a check question with two right answers',
+    [
+      '"say": "Say next."',
+      '"say": "Say next.", "question": { "ask": "Why?", »"options": [{ "word": "for this", "right": true, "because": "So." }, { "word": "for that", "right": true, "because": "So." }] }',
+    ],
+    '$.steps[0].question.options — A question has one right answer; this one has 2. Mark one.',
+  ),
+  row(
+    'a check question that is answered by a command',
+    [
+      '"say": "Say next."',
+      '"say": "Say next.", "question": { "ask": "Why?", "options": [{ "word": "for this", "right": true, "because": "So." }, { »"word": "stop", "right": false, "because": "So." }] }',
+    ],
+    '$.steps[0].question.options[1].word — "stop" is a command everywhere. Choose other words for the option "stop".',
+  ),
+  row(
     'several faults at once, in the order of the text',
     [
       ['"default": 25', '»"default": 45'],

@@ -43,6 +43,25 @@ const kindRows: readonly Row[] = [
     ],
   ],
   [
+    'advice of no rule',
+    one('"rule": "tailstock-correction"', '»"rule": "tailstock-corection"'),
+    [
+      '$.walks[3].items[1].advice.rule — There is no trade rule "tailstock-corection". Did you mean "tailstock-correction"?',
+    ],
+  ],
+  [
+    'advice on a number its rule does not take',
+    one('"input": "difference"', '»"input": "gap"'),
+    [
+      '$.walks[3].items[1].advice.input — The rule "tailstock-correction" takes no number "gap". It takes: difference, measuredLength, workLength.',
+    ],
+  ],
+  [
+    'advice that does not tell its answer',
+    one('"say": "Move the tailstock {answer}:', '»"say": "Move the tailstock:'),
+    ['$.walks[3].items[1].advice.say — The sentence does not tell {answer}.'],
+  ],
+  [
     'a role for no state',
     one('"on": "running"', '»"on": "runing"'),
     [

@@ -12,13 +12,19 @@ export function findTerms(terms: readonly Term[], typed: string, locale: string)
     .map(({ term }) => term);
 }
 
+/** Its own name counts before other names, and any name before what is written of it. */
 function rankOf({ term, also, about }: Term, wanted: string): number {
   if (wanted === '') return 1;
-  const names = [term, ...also].map(plain);
-  if (names.includes(wanted)) return 4;
-  if (names.some((name) => name.startsWith(wanted))) return 3;
-  if (names.some((name) => name.includes(wanted))) return 2;
+  const own = fitOf(plain(term), wanted);
+  const other = Math.max(0, ...also.map((name) => fitOf(plain(name), wanted)));
+  if (own + other > 0) return 1 + Math.max(2 * own, 2 * other - 1);
   return plain(about).includes(wanted) ? 1 : 0;
+}
+
+function fitOf(name: string, wanted: string): number {
+  if (name === wanted) return 3;
+  if (name.startsWith(wanted)) return 2;
+  return name.includes(wanted) ? 1 : 0;
 }
 
 function plain(text: string): string {
