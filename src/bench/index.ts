@@ -4,7 +4,10 @@
  */
 
 export { beginRun, comeBack, type ReplayResult, replayRun } from './begin-run.ts';
+export { wordsToEnrol } from './enrol-words.ts';
 export { findPartCalled, findTerm, glossaryIn, type Term } from './glossary.ts';
+export { interrupts } from './interrupt.ts';
+export type { SpeechManner } from './manner-run.ts';
 export { longestNote, noteIn } from './note-run.ts';
 export { type PaceWish, paceName } from './pace-run.ts';
 export type * from './ports.ts';

@@ -55,8 +55,11 @@ export interface Ear {
   /** Starts listening; reports come until `close`. Never rejects: trouble is a `deaf` report. */
   open(report: (report: EarReport) => void): Promise<void>;
   listenFor(words: ListenFor): void;
-  /** Shut while the mouth speaks. Nothing heard while shut is ever reported. */
-  shut(): Promise<void>;
+  /**
+   * Shut while the mouth speaks. Nothing heard while shut is ever reported, but for the phrases in `still`, where the
+   * ear is able to tell them from the mouth. Called again, it changes what is still heard.
+   */
+  shut(still?: readonly string[]): Promise<void>;
   reopen(): Promise<void>;
   close(): Promise<void>;
 }

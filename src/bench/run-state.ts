@@ -2,6 +2,7 @@
 
 import type { FlowSnapshot, Job, Pace } from '../flow/index.ts';
 import type { AskedQuestion } from './check-question.ts';
+import type { SpeechManner } from './manner-run.ts';
 import type { KeptReading, RunEntry, RunHead } from './ports.ts';
 import type { TalkSnapshot } from './talk-chart.ts';
 
@@ -32,6 +33,10 @@ export interface RunState {
   readonly lastLine: string;
   /** The ear in use takes free words, so that a note can be spoken. */
   readonly hearsFreely?: boolean;
+  /** A question to the Slate is awaited; so many were not understood. */
+  readonly slateAsked?: number;
+  /** How the mouth speaks now. */
+  readonly manner?: SpeechManner;
   /** Number of the entry that asked for the keyboard, for a note. */
   readonly noteAsked?: number;
   /** What "why that" is about: the figure told last, or the line that tells what stands behind an answer. */
@@ -47,6 +52,8 @@ export type Effect =
       readonly endedAt: number;
       readonly readings: readonly KeptReading[];
     }
+  /** From now on the mouth speaks so. */
+  | { readonly kind: 'manner'; readonly manner: SpeechManner }
   | { readonly kind: 'cue'; readonly cue: 'heard' | 'unclear' | 'stop' }
   /** `urgent` cuts short what is being said. */
   | { readonly kind: 'say'; readonly line: string; readonly urgent?: boolean };

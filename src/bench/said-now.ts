@@ -10,7 +10,9 @@ import {
 } from '../flow/index.ts';
 import type { Language } from '../texts/index.ts';
 import { adviceNumber } from './advice.ts';
+import { slateItem, slateListen } from './ask-slate.ts';
 import { learnItems } from './learn-words.ts';
+import { type MannerWish, mannerItems } from './manner-run.ts';
 import type { PaceWish } from './pace-run.ts';
 import type { ListenFor } from './ports.ts';
 import type { RunState } from './run-state.ts';
@@ -24,6 +26,10 @@ export interface BenchItem extends Omit<SaidItem, 'kind'> {
   readonly answer?: TalkAnswer;
   /** Asks for the keyboard, or for the words of a note. */
   readonly note?: true;
+  /** How the mouth speaks. */
+  readonly manner?: MannerWish;
+  /** Opens a question to the Slate. */
+  readonly slate?: true;
   readonly pace?: PaceWish;
   /** Name of a trade word that is asked for. */
   readonly term?: string;
@@ -60,14 +66,17 @@ export function saidNow(state: RunState): BenchList {
   const wrong = answerItem(language, 'wrong');
   if (waiting === 'none') {
     const running = speedWorking(state.job, state.snapshot) !== undefined;
-    const own = [...(state.undo ? [wrong] : []), noteItem(language)];
-    const items = [...list.items, ...own, ...learnItems(state)];
+    const own = [...(state.undo ? [wrong] : []), noteItem(language), slateItem(language)];
+    const items = [...list.items, ...own, ...mannerItems(language), ...learnItems(state)];
     return { ...list, items, ...(running ? { running } : {}) };
   }
   const still = list.items.filter(
     (item) => item.kind === 'ask' || item.kind === 'drill' || item.id === 'hold',
   );
-  return { ...list, items: [answerItem(language, waiting === 'readBack' ? 'correct' : 'keep'), wrong, ...still] };
+  return {
+    ...list,
+    items: [answerItem(language, waiting === 'readBack' ? 'correct' : 'keep'), wrong, ...still],
+  };
 }
 
 function withAdvice(state: RunState): BenchList {
@@ -76,8 +85,15 @@ function withAdvice(state: RunState): BenchList {
   return number ? { ...list, number, advice: true } : list;
 }
 
+/** The drill and the hold go before everything, whatever else is asked. */
+export function alwaysFirst(state: RunState): readonly BenchItem[] {
+  return saidNow(state).items.filter(({ kind, id }) => kind === 'drill' || id === 'hold');
+}
+
 /** The same list as an ear needs it. */
 export function listenFor(state: RunState): ListenFor {
+  if (state.slateAsked !== undefined)
+    return slateListen(state.job.flow.language, alwaysFirst(state));
   const { items, number } = saidNow(state);
   const { pronunciations } = state.job.flow.file;
   return {

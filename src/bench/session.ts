@@ -1,8 +1,14 @@
 /** Runs a job against the world: one thing heard at a time, kept before it counts, then shown and said. */
 
+import { normalise } from '../words/index.ts';
+import { leaveSlate } from './ask-slate.ts';
+import { deafLine, hearsAgainLine } from './deaf-line.ts';
+import { interrupts } from './interrupt.ts';
+import type { SpeechManner } from './manner-run.ts';
 import { takeNote } from './note-run.ts';
 import type {
   Clock,
+  Deafness,
   Ear,
   EarReport,
   Heard,
@@ -34,6 +40,8 @@ export interface SessionWorld {
   /** After the last sound, the ear stays shut this long: rooms echo. */
   readonly tailMs: number;
   readonly manner: () => { readonly rate: number; readonly volume: number; readonly pitch: number };
+  /** Keeps how the mouth speaks from now on, when it was changed by a word. */
+  readonly changeManner?: (manner: SpeechManner) => void;
   /** Called after every change, with what is to be shown. */
   readonly show: (state: RunState, notice: Notice) => void;
 }
@@ -73,6 +81,11 @@ export async function openSession(first: RunStep, world: SessionWorld): Promise<
   return session;
 }
 
+/** So long a question to the Slate is waited for, from when the ear opens. */
+const slatePatienceMs = 12_000;
+
+const nothing = { text: '', alternatives: [], confidence: 1, from: 'speech' } as const;
+
 class LiveSession implements Session {
   private run: RunState;
   private mouth: Mouth;
@@ -82,6 +95,12 @@ class LiveSession implements Session {
   private queue: Promise<void> = Promise.resolve();
   private line = 0;
   private earIsShut = false;
+  /** What may break into the line that sounds. */
+  private still: readonly string[] = [];
+  /** To be said when the line that sounds is over. */
+  private aside = '';
+  private toldDeaf = false;
+  private cancelSlate = () => {};
   private closed = false;
 
   constructor(
@@ -101,8 +120,19 @@ class LiveSession implements Session {
     return this.run;
   }
 
+  private get language() {
+    return this.run.job.flow.language;
+  }
+
+  /** Sliders may have moved it. */
+  private withManner(): RunState {
+    const { rate, volume } = this.world.manner();
+    return { ...this.run, manner: { rate, volume } };
+  }
+
   heard(heard: Heard): Promise<void> {
-    return this.inTurn(() => this.carryOut(hear(this.run, heard)));
+    this.cancelSlate();
+    return this.inTurn(() => this.carryOut(hear(this.withManner(), heard)));
   }
 
   giveUp(): Promise<void> {
@@ -187,17 +217,20 @@ class LiveSession implements Session {
       case 'listening':
         this.notice = { ...this.notice, trouble: null };
         this.talk({ type: 'hearing' });
+        if (this.toldDeaf) this.sayAside(hearsAgainLine(this.language));
+        this.toldDeaf = false;
         break;
       case 'deaf':
         this.notice = { ...this.notice, trouble: report.deafness.sentence };
         this.talk({ type: 'deaf', deafness: report.deafness });
+        this.tellDeaf(report.deafness);
         break;
       case 'level':
         this.notice = { ...this.notice, level: report.decibels, advice: report.advice ?? null };
         this.world.show(this.run, this.notice);
         break;
       case 'heard':
-        if (earOpen(this.sounding)) void this.heard(report.heard);
+        if (this.counts(report.heard.text)) void this.heard(report.heard);
         break;
       case 'unclear':
         if (earOpen(this.sounding)) void this.unclear(report.text);
@@ -205,7 +238,26 @@ class LiveSession implements Session {
     }
   }
 
+  /** While the mouth speaks, only what may break in. */
+  private counts(text: string): boolean {
+    return earOpen(this.sounding) || (this.earIsShut && this.still.includes(normalise(text)));
+  }
+
+  /** Said once, shown as long as it lasts. */
+  private tellDeaf(deafness: Deafness): void {
+    if (this.toldDeaf || deafness.kind === 'off') return;
+    this.toldDeaf = true;
+    this.sayAside(deafLine(this.language, deafness.kind));
+  }
+
+  /** Never cuts a line of the job short: it waits for its end. */
+  private sayAside(line: string): void {
+    if (this.sounding.value.mouth === 'speaking') this.aside = line;
+    else this.speak(line);
+  }
+
   private unclear(text: string): Promise<void> {
+    this.cancelSlate();
     const heard: Heard = {
       text,
       alternatives: [],
@@ -250,20 +302,40 @@ class LiveSession implements Session {
   private sound(effect: Effect): void {
     if (effect.kind === 'say') this.speak(effect.line);
     if (effect.kind === 'cue') void this.mouth.cue(effect.cue);
+    if (effect.kind === 'manner') this.world.changeManner?.(effect.manner);
   }
 
   /** A newer line cuts the older one short; only the newest may open the ear again. */
   private speak(line: string): void {
     if (line === '' || this.closed) return;
     const turn = ++this.line;
+    this.still = interrupts(this.run, line);
     this.mouth.hush();
     this.talk({ type: 'say' });
     void this.mouth.say(line, this.world.manner()).then(() => {
       if (turn !== this.line) return;
+      const { aside } = this;
+      this.aside = '';
+      if (aside !== '') return this.speak(aside);
       this.talk({ type: 'said' });
       this.world.clock.after(this.world.tailMs, () => {
-        if (turn === this.line) this.talk({ type: 'quiet' });
+        if (turn === this.line) this.fallSilent();
       });
+    });
+  }
+
+  private fallSilent(): void {
+    this.talk({ type: 'quiet' });
+    this.cancelSlate();
+    if (this.run.slateAsked === undefined) return;
+    this.cancelSlate = this.world.clock.after(slatePatienceMs, () => void this.dropSlate());
+  }
+
+  /** A question that does not come leaves the job waiting no longer. */
+  private dropSlate(): Promise<void> {
+    const heard = { ...nothing, at: this.now() };
+    return this.inTurn(async () => {
+      if (this.run.slateAsked !== undefined) await this.carryOut(leaveSlate(this.run, heard));
     });
   }
 
@@ -280,10 +352,9 @@ class LiveSession implements Session {
     const { ear } = this;
     if (!ear) return;
     const shut = this.sounding.value.mouth !== 'silent';
-    if (shut !== this.earIsShut) {
-      this.earIsShut = shut;
-      void (shut ? ear.shut() : ear.reopen());
-    }
+    if (shut) void ear.shut(this.still);
+    else if (this.earIsShut) void ear.reopen();
+    this.earIsShut = shut;
     ear.listenFor(listenFor(this.run));
   }
 }

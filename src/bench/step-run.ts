@@ -14,10 +14,12 @@ import { normalise, sayNumber } from '../words/index.ts';
 import { adjustRun } from './adjust-run.ts';
 import { type Advised, advise } from './advice.ts';
 import { announce } from './announce.ts';
+import { missedQuestion, openSlate, takeSlateQuestion, withoutQuestion } from './ask-slate.ts';
 import { asked, refused, speak, talked } from './beside-run.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
 import { passQuestion, takeOption, tellPart, tellTerm } from './learn-run.ts';
+import { takeManner } from './manner-run.ts';
 import { noteHelp, noteIn, takeNote } from './note-run.ts';
 import { takePace } from './pace-run.ts';
 import type { Heard } from './ports.ts';
@@ -31,7 +33,7 @@ import {
   replyTo,
 } from './replies.ts';
 import type { Effect, RunState, RunStep } from './run-state.ts';
-import { type BenchItem, type BenchList, saidNow } from './said-now.ts';
+import { alwaysFirst, type BenchItem, type BenchList, saidNow } from './said-now.ts';
 import { slateAnswer } from './slate-answer.ts';
 import { answerState, askAgainLimit, type PendingNumber } from './talk-chart.ts';
 import { tell } from './tell.ts';
@@ -47,6 +49,14 @@ const longestMiss = 4;
 
 /** Something came through the door. */
 export function hear(state: RunState, heard: Heard): RunStep {
+  if (state.slateAsked === undefined) return hearJob(state, heard);
+  // Keys go by the screen, which shows the job.
+  const byVoice = heard.from === 'speech' || heard.from === 'script';
+  const question = byVoice ? takeSlateQuestion(state, heard, alwaysFirst(state)) : null;
+  return question ?? hearJob(withoutQuestion(state), heard);
+}
+
+function hearJob(state: RunState, heard: Heard): RunStep {
   const list = saidNow(state);
   const note = noteIn(heard.text);
   if (note !== undefined) return hearNote(state, heard, note, list);
@@ -77,7 +87,7 @@ export function hear(state: RunState, heard: Heard): RunStep {
 
 /** "No, stop" may be heard as a note: the drill comes first. */
 function hearNote(state: RunState, heard: Heard, text: string, list: BenchList): RunStep {
-  return isDrill(list, text) ? hear(state, { ...heard, text }) : takeNote(state, heard, text);
+  return isDrill(list, text) ? hearJob(state, { ...heard, text }) : takeNote(state, heard, text);
 }
 
 function isDrill({ items }: BenchList, text: string): boolean {
@@ -87,6 +97,7 @@ function isDrill({ items }: BenchList, text: string): boolean {
 
 /** The ear heard speech that matched nothing. */
 export function missed(state: RunState, heard: Heard): RunStep {
+  if (state.slateAsked !== undefined) return missedQuestion(state, heard);
   const words = heard.text.trim() === '' ? 1 : heard.text.trim().split(/\s+/).length;
   return miss(state, heard, { kind: 'nothing', words });
 }
@@ -101,6 +112,8 @@ function takeItem(state: RunState, heard: Heard, item: BenchItem, sure: number):
   if (learnt) return learnt;
   if (item.answer) return takeAnswer(ready, heard, item.answer);
   if (item.adjust) return takeAdjustment(ready, heard, item.adjust, item.phrases[0] ?? '');
+  if (item.manner) return takeManner(ready, heard, item.manner);
+  if (item.slate) return openSlate(ready, heard);
   if (item.note) return askNote(ready, heard);
   if (item.ask) return takeAsk(ready, heard, item.ask);
   return item.event ? takeEvent(ready, heard, item.event) : { state: ready, effects: [] };

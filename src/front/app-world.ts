@@ -1,10 +1,12 @@
 /** Joins the rooms for the screens: shelf, toolroom, runs and voices behind one door. */
 
 import { type Imported, type Logbook, openLogbook, readingsCsv } from '../logbook/index.ts';
-import type { AppWorld, MaterialsDesk, OperatorsDesk } from '../screens/world.ts';
+import type { AppWorld, MaterialsDesk, OperatorsDesk, Settings } from '../screens/world.ts';
 import { englishLanguage, proofTexts, sayIn } from '../texts/index.ts';
+import { piecesOfBatch } from './batch-pieces.ts';
 import { type Cards, openCards } from './cards.ts';
 import { browserClock } from './clock.ts';
+import { openEarBench } from './ear-bench.ts';
 import { judgeKept } from './kept-shapes.ts';
 import { type Materials, openMaterials } from './materials.ts';
 import { type Operators, openOperators } from './operators.ts';
@@ -51,10 +53,14 @@ export async function openFront(): Promise<Front> {
   const cards = await openCards(logbook);
   const materials = openMaterials(logbook, (sentence) => troubles.push(sentence));
   const news = newsDesk();
-  const voices = voicesInTime(clock, news.changed);
+  const voices = voicesInTime(clock, () => settings.current().operator, news.changed);
   const operators = await openOperators(logbook, clock.now);
   const releases = openReleases(operators, logbook.secrets, clock.now);
-  const desk = openRunDesk({ logbook, settings, voices, clock, releases });
+  const changeSettings = async (part: Partial<Settings>) => {
+    await settings.change(part);
+    news.changed();
+  };
+  const desk = openRunDesk({ logbook, settings, changeSettings, voices, clock, releases });
   const people = { operators, releases };
   const rooms = { logbook, settings, voices, cards, materials, desk, ...people, troubles, news };
   return { world: worldOf(rooms), anyRunOpen: () => desk.anyRunOpen() };
@@ -93,6 +99,17 @@ function worldOf(rooms: Rooms): AppWorld {
       return () => subscribers.delete(call);
     },
     ears: () => voices.ears(),
+    async fetchPack() {
+      const fetched = await (await voices.found).fetchPack();
+      changed();
+      return fetched;
+    },
+    earBench: openEarBench({
+      voices,
+      cards,
+      shelf: shippedFlows(),
+      person: () => settings.current().operator,
+    }),
     mouths: () => voices.mouths(),
     open: (runId) => desk.open(runId),
     slate: openSlateDesk(rooms),
@@ -134,6 +151,10 @@ function records({ logbook, cards, materials, settings, operators, news }: Rooms
     },
     runs: () => logbook.list(),
     read: (runId) => logbook.read(runId),
+    batch: async (runId) => {
+      const head = (await logbook.list()).find((one) => one.id === runId);
+      return head ? await piecesOfBatch(logbook, head) : [];
+    },
     exportAll: async () =>
       new Blob([...(await logbook.exportRuns()).parts], { type: 'application/json' }),
     importAll: async (text) => {

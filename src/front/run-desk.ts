@@ -1,5 +1,6 @@
 /** Opens runs, one at a time: from the logbook to the Bench and back. */
 
+import type { EarlierPieces, RunStep } from '../bench/index.ts';
 import type { Clock } from '../bench/ports.ts';
 import {
   askForPermanence,
@@ -8,6 +9,7 @@ import {
   type TabOwnership,
 } from '../logbook/index.ts';
 import type { Opened } from '../screens/world.ts';
+import { earlierPieces } from './batch-pieces.ts';
 import type { LiveSession, openLiveRun } from './live-run.ts';
 import type { Releases } from './releases.ts';
 import { browserScreenLock } from './screen-lock.ts';
@@ -27,9 +29,16 @@ export interface RunDesk {
 export interface DeskWorld {
   readonly logbook: Logbook;
   readonly settings: SettingsKeeper;
+  /** Changes what a person may also change on the screens, which then show it. */
+  readonly changeSettings: (part: { rate: number; volume: number }) => Promise<void>;
   readonly voices: LateVoices;
   readonly clock: Clock;
   readonly releases: Releases;
+}
+
+/** A piece of a batch knows what those before it measured. */
+function inBatch(step: RunStep, earlier: EarlierPieces | undefined): RunStep {
+  return earlier ? { ...step, state: { ...step.state, batch: { earlier } } } : step;
 }
 
 export function openRunDesk(world: DeskWorld): RunDesk {
@@ -66,7 +75,6 @@ class Desk implements RunDesk {
     const { settings } = this.world;
     if (ear === undefined && mouth === undefined) return;
     const voices = await this.world.voices.found;
-    if (ear !== undefined) await voices.prepare(ear);
     if (!this.live) return;
     if (ear !== undefined) await this.live.session.listenWith(voices.ear(settings.current()));
     if (mouth !== undefined) this.live.session.speakWith(voices.mouth(settings.current()));
@@ -81,7 +89,8 @@ class Desk implements RunDesk {
     const { resumeKept } = await import('./begin.ts');
     const resumed = await resumeKept(kept, clock.now(), this.world.releases);
     if (!resumed.ok) return this.refused(runId, resumed.fault);
-    this.live = await this.begin(runId, resumed.step);
+    const earlier = await earlierPieces(logbook, kept.head);
+    this.live = await this.begin(runId, inBatch(resumed.step, earlier));
     void this.screen.hold();
     void askForPermanence();
     return { ok: true, run: this.live, resumed: resumed.resumed };
@@ -104,6 +113,8 @@ class Desk implements RunDesk {
       clock,
       tailMs,
       manner,
+      changeManner: ({ rate, volume }: { rate: number; volume: number }) =>
+        void this.world.changeSettings({ rate, volume }),
       mouth: voices.mouth(chosen),
       ear: voices.ear(chosen),
     };

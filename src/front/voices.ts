@@ -10,6 +10,7 @@ import {
   type Ears,
   type MouthId,
   type Mouths,
+  type OfflineEar,
   voiceWorld,
 } from '../voice/page/index.ts';
 
@@ -19,8 +20,10 @@ export interface Voices {
   /** Null is keys and buttons only. */
   ear(settings: Settings): Ear | null;
   mouth(settings: Settings): Mouth;
-  /** Fetches the browser's speech pack where the chosen ear needs it; call it in a tap. */
-  prepare(ear: string): Promise<void>;
+  /** The ear of this page, whatever was chosen; null where there is none. */
+  ownEar(): OfflineEar | null;
+  /** Fetches the browser's speech pack; call it in a tap. False when it was refused or took more than two minutes. */
+  fetchPack(): Promise<boolean>;
 }
 
 export interface LateVoices {
@@ -31,9 +34,9 @@ export interface LateVoices {
 }
 
 /** Browsers may take seconds to tell their voices: the screens do not wait for them. */
-export function voicesInTime(clock: Clock, changed: () => void): LateVoices {
+export function voicesInTime(clock: Clock, person: () => string, changed: () => void): LateVoices {
   let known: Voices | null = null;
-  const found = findVoices(clock).then((voices) => {
+  const found = findVoices(clock, person).then((voices) => {
     known = voices;
     changed();
     return voices;
@@ -42,9 +45,9 @@ export function voicesInTime(clock: Clock, changed: () => void): LateVoices {
 }
 
 /** Looks once what there is; nothing is started and no permission is asked. */
-async function findVoices(clock: Clock): Promise<Voices> {
+async function findVoices(clock: Clock, person: () => string): Promise<Voices> {
   const world = voiceWorld(clock);
-  const [ears, mouths] = await Promise.all([chooseEar(world), chooseMouth(world)]);
+  let [ears, mouths] = await Promise.all([chooseEar(world, person), chooseMouth(world)]);
   allowSoundOnFirstTouch(mouths);
   return {
     ears: () => [bestEar(ears), ...ears.offers.filter(usable).map(earChoice)],
@@ -57,8 +60,11 @@ async function findVoices(clock: Clock): Promise<Voices> {
       const wanted = mouths.offers.find((offer) => offer.id === mouth) ?? mouths.offers[0];
       return mouths.make(wanted?.id ?? ('silent' satisfies MouthId));
     },
-    async prepare(ear) {
-      if (ears.offers.find((offer) => offer.id === ear)?.state === 'install') await ears.install();
+    ownEar: () => (offered(ears, 'own') === 'own' ? ears.make('own') : null),
+    async fetchPack() {
+      const fetched = await ears.install();
+      if (fetched) ears = await chooseEar(world, person);
+      return fetched;
     },
   };
 }
@@ -80,6 +86,7 @@ function bestEar(ears: Ears): EarChoice {
     name: 'The best that keeps sound here',
     about: `Now: ${best?.name ?? 'keys only'}.`,
     soundLeavesDevice: 'no',
+    needsFetching: false,
   };
 }
 
@@ -91,7 +98,7 @@ const about: Readonly<Record<EarOffer['state'], string>> = {
 };
 
 function earChoice({ id, name, soundLeavesDevice, state }: EarOffer): EarChoice {
-  return { id, name, about: about[state], soundLeavesDevice };
+  return { id, name, about: about[state], soundLeavesDevice, needsFetching: state === 'install' };
 }
 
 /** Browsers keep silent until the page was touched once. */

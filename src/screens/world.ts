@@ -1,6 +1,14 @@
 /** What the screens are given. They call nothing else: devices, storage and voices stay behind this door. */
 
-import type { KeptRun, Notice, Pace, RunHead, RunState, SlateReply } from '../bench/index.ts';
+import type {
+  EarReport,
+  KeptRun,
+  Notice,
+  Pace,
+  RunHead,
+  RunState,
+  SlateReply,
+} from '../bench/index.ts';
 import type { ToldProof } from '../proof/index.ts';
 import type { Material } from '../trade/index.ts';
 
@@ -121,6 +129,54 @@ export interface EarChoice {
   readonly name: string;
   readonly about: string;
   readonly soundLeavesDevice: 'no' | 'yes' | 'may';
+  /** The browser must fetch a speech pack first, by a tap. */
+  readonly needsFetching: boolean;
+}
+
+/** Sets up the ear of this page. Numbers about microphone, room and voice are kept on this device; sound never is. */
+export interface EarBench {
+  /** Whose voice is learnt. */
+  person(): string;
+  /** Opens microphone and ear; a fault is one sentence. */
+  open(
+    report: (report: EarReport) => void,
+  ): Promise<
+    | { readonly ok: true; readonly bench: OpenEarBench }
+    | { readonly ok: false; readonly fault: string }
+  >;
+  /** The words of a flow that are worth learning. */
+  words(flowId: string): Promise<readonly string[]>;
+  voices(): readonly {
+    readonly key: string;
+    readonly person: string;
+    readonly microphone: string;
+    readonly phrases: readonly string[];
+  }[];
+  forget(key: string): void;
+}
+
+export interface OpenEarBench {
+  /** Phrase → how often it was learnt, from this person at this microphone. */
+  known(): Readonly<Record<string, number>>;
+  /** Ten seconds of the room without speech; null when it was broken off. */
+  measureRoom(): Promise<{
+    readonly decibels: number;
+    readonly isSafe: boolean;
+    readonly advice?: string;
+  } | null>;
+  /** The next thing said is learnt as this phrase. */
+  enrol(phrase: string): Promise<
+    | { readonly kind: 'kept'; readonly times: number }
+    | {
+        readonly kind: 'again';
+        readonly reason: 'too-quiet' | 'too-short' | 'too-long' | 'unlike' | 'nothing';
+      }
+  >;
+  stopEnrolling(): void;
+  /** From now on reports what it hears of these. */
+  tryWords(phrases: readonly string[]): void;
+  forgetVoice(): void;
+  close(): Promise<void>;
 }
 
 export interface MouthChoice {
@@ -198,6 +254,9 @@ export interface AppWorld {
   /** Called when settings or cards change. */
   subscribe(changed: () => void): () => void;
   ears(): readonly EarChoice[];
+  /** Fetches the browser's speech pack; call it in a tap. Takes two minutes at most. */
+  fetchPack(): Promise<boolean>;
+  readonly earBench: EarBench;
   mouths(): readonly MouthChoice[];
   /** Waits for the proof: what is not proved is not begun. */
   begin(choice: RunChoice): Promise<Begun>;
@@ -205,6 +264,8 @@ export interface AppWorld {
   open(runId: string): Promise<Opened>;
   runs(): Promise<readonly RunHead[]>;
   read(runId: string): Promise<KeptRun | null>;
+  /** The finished pieces of the batch that a run belongs to, the first made first. */
+  batch(runId: string): Promise<readonly KeptRun[]>;
   /** The whole logbook as one file text, and back; nothing is changed when it is refused. */
   exportAll(): Promise<Blob>;
   importAll(text: string): Promise<{ readonly ok: boolean; readonly message: string }>;

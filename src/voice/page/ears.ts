@@ -1,6 +1,7 @@
 /** The ears of this page: which there are, whether they can be used, and the making of each. */
 import type { Ear } from '../../bench/ports.ts';
 import { browserEar } from './browser-ear.ts';
+import { browserShelf } from './ear-store.ts';
 import { loaded } from './loaded.ts';
 import { type OfflineEar, offlineEar } from './offline-ear.ts';
 import { installOnDevice, onDeviceState } from './on-device.ts';
@@ -33,22 +34,12 @@ export interface Ears {
 
 const LANG = 'en-US';
 
-/** Worth keeping between visits: the microphone's colour. Private windows may refuse; then nothing is kept. */
-const keep = {
-  get: (key: string) => attempt(() => localStorage.getItem(key)) ?? null,
-  set: (key: string, value: string) => void attempt(() => localStorage.setItem(key, value)),
-};
-
-function attempt<T>(call: () => T): T | undefined {
-  try {
-    return call();
-  } catch {
-    return undefined;
-  }
-}
-
 /** Looks which ears there are. Asks for no permission and opens nothing; takes at most three seconds. */
-export async function chooseEar(world: VoiceWorld): Promise<Ears> {
+export async function chooseEar(
+  world: VoiceWorld,
+  /** Whose voice the ear of this page learns; asked at each opening. */
+  person: () => string = () => '',
+): Promise<Ears> {
   const onDevice = await onDeviceState(world.Recognition, LANG, world.clock);
   const offers = offersFor(onDevice, world);
   const best = offers.find((offer) => offer.state === 'ready')?.id ?? 'keys';
@@ -57,7 +48,7 @@ export async function chooseEar(world: VoiceWorld): Promise<Ears> {
     if (id === 'keys') return scriptedEar(world.clock);
     if (id === 'own' || !world.browserEar) {
       const startWorker = async () => (await loadOwn()).startEarWorker();
-      return offlineEar({ ...world, keep, startWorker });
+      return offlineEar({ ...world, shelf: browserShelf(), person, startWorker });
     }
     return browserEar(world.browserEar, id === 'browser-on-device' ? 'on-device' : 'service');
   };

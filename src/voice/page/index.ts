@@ -20,10 +20,11 @@
 export { type BrowserEarMode, type BrowserEarWorld, browserEar } from './browser-ear.ts';
 export { type BrowserMouthWorld, browserMouth } from './browser-mouth.ts';
 export { audioCues } from './cues.ts';
+export { browserShelf, type VoiceOnShelf, voicesOn } from './ear-store.ts';
 export { chooseEar, type EarId, type EarOffer, type Ears } from './ears.ts';
 export { microphoneLock } from './microphone-lock.ts';
 export { chooseMouth, type MouthId, type MouthOffer, type Mouths } from './mouths.ts';
-export type { OfflineEar } from './offline-ear.ts';
+export type { Enrolled, OfflineEar, RoomMeasured } from './offline-ear.ts';
 export { onDeviceState } from './on-device.ts';
 export { findRecognition } from './recognition.ts';
 export { type ScriptedEar, scriptedEar } from './scripted-ear.ts';

@@ -1,11 +1,11 @@
-/** The one owner of the microphone: one stream, opened once, muted and unmuted, let go at the end. */
+/** The one owner of the microphone: one stream, opened once, let go at the end. */
 import type { Deafness } from '../../bench/ports.ts';
 import type { MicrophoneLock } from './microphone-lock.ts';
 
 export interface Microphone {
   readonly stream: MediaStream;
-  /** Switches the track on or off; the permission is kept, so the browser does not ask again. */
-  listen(on: boolean): void;
+  /** Which device it is: the same from visit to visit, on this page only. */
+  readonly id: string;
   /** Tells when the device is pulled out. */
   onGone(call: () => void): void;
   release(): void;
@@ -41,9 +41,7 @@ function hold(stream: MediaStream, unlock: () => void): Microphone {
   const tracks = stream.getAudioTracks();
   return {
     stream,
-    listen(on) {
-      for (const track of tracks) track.enabled = on;
-    },
+    id: idOf(tracks[0]),
     onGone(call) {
       for (const track of tracks) track.addEventListener('ended', call, { once: true });
     },
@@ -52,6 +50,11 @@ function hold(stream: MediaStream, unlock: () => void): Microphone {
       unlock();
     },
   };
+}
+
+/** Some browsers give no settings; then its name must do. */
+function idOf(track: MediaStreamTrack | undefined): string {
+  return track?.getSettings?.().deviceId || track?.label || 'microphone';
 }
 
 function whyNot(problem: unknown): Deafness {

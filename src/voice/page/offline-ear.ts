@@ -2,32 +2,64 @@
 import type { Clock, Deafness, Ear, EarReport, ListenFor } from '../../bench/ports.ts';
 import type { FromEar, ToEar } from '../shared/messages.ts';
 import { captureSamples } from './capture-samples.ts';
+import { type EarStore, earStore, type Shelf } from './ear-store.ts';
 import { type Microphone, openMicrophone } from './microphone.ts';
 import type { MicrophoneLock } from './microphone-lock.ts';
+import { RoomEcho } from './room-echo.ts';
 
 export interface OfflineEarWorld {
   readonly clock: Clock;
   readonly lock: MicrophoneLock;
   readonly devices: Pick<MediaDevices, 'getUserMedia'> | undefined;
   /** Starts the worker; called at each opening, so that a failed load is tried anew. */
-  startWorker(): Promise<{ readonly worker: Worker; start(channel?: string): ToEar }>;
-  /** Small things kept for the next time, such as the microphone's colour. Never sound. */
-  readonly keep?: { get(key: string): string | null; set(key: string, value: string): void };
+  startWorker(): Promise<{ readonly worker: Worker; start(kept: Kept): ToEar }>;
+  /** Where the few numbers about microphone, room and voice are kept. Never sound. */
+  readonly shelf?: Shelf;
+  /** Whose voice it is that is learnt. */
+  readonly person?: () => string;
 }
 
-/** The ear, with what only it can do: learn one person's voice. */
+/** What is handed to the engine from earlier visits. */
+export type Kept = Pick<EarStore, 'channel' | 'room' | 'voice'>;
+
+/** How one saying of a phrase was taken as a pattern. */
+export type Enrolled =
+  | { readonly kind: 'kept'; readonly times: number }
+  | {
+      readonly kind: 'again';
+      readonly reason: 'too-quiet' | 'too-short' | 'too-long' | 'unlike' | 'nothing';
+    };
+
+export interface RoomMeasured {
+  /** Of full scale. */
+  readonly decibels: number;
+  readonly isSafe: boolean;
+  readonly advice?: string;
+}
+
+/** The ear, with what only it can do: learn one person's voice and one room. */
 export interface OfflineEar extends Ear {
-  /** The next clear utterance becomes a pattern for the phrase; resolves with how many it has. */
-  enrol(phrase: string): Promise<number>;
+  /** The next clear utterance becomes a pattern for the phrase. Ends by itself when nothing is said. */
+  enrol(phrase: string): Promise<Enrolled>;
+  stopEnrolling(): void;
+  /** Of this person at this microphone. */
   forgetVoice(): void;
+  /** How often each phrase is known in this person's voice at this microphone. */
+  readonly known: Readonly<Record<string, number>>;
+  /** Ten seconds of the room without speech. Null when it was broken off or did not end. */
+  measureRoom(): Promise<RoomMeasured | null>;
   /** Words of the last said list that have no pronunciation. */
   readonly missing: readonly string[];
 }
 
-const CHANNEL = 'followrest channel';
 /** After the mouth's last sound a room still rings, and the loudspeaker's buffer runs empty. */
-const TAIL_MS = 250;
+const LEAST_TAIL_MS = 100;
+/** A room that does not fall silent is noisy, and noise is no reason not to listen. */
+const MOST_TAIL_MS = 1_500;
 const READY_LIMIT_MS = 30_000;
+const ENROL_LIMIT_MS = 12_000;
+const ROOM_SECONDS = 10;
+const ROOM_LIMIT_MS = 15_000;
 
 /** Makes the ear; nothing is loaded or opened before `open`. */
 export function offlineEar(world: OfflineEarWorld): OfflineEar {
@@ -42,14 +74,24 @@ class OwnEar implements OfflineEar {
   private words: ListenFor = { phrases: [] };
   private worker: Worker | undefined;
   private microphone: Microphone | undefined;
+  private store: EarStore | undefined;
   private stopCapture: () => void = () => {};
   /** Counts openings, so that what an earlier one started knows it is outdated. */
   private opening = 0;
   private isShut = false;
-  private cancelTail = () => {};
-  private enrolled: ((times: number) => void) | undefined;
+  /** What may be heard while shut. */
+  private still: readonly string[] = [];
+  private echo = new RoomEcho();
+  private tail: Tail | undefined;
+  private enrolled: ((enrolled: Enrolled) => void) | undefined;
+  private measured: ((room: RoomMeasured | null) => void) | undefined;
 
   constructor(private readonly world: OfflineEarWorld) {}
+
+  get known(): Readonly<Record<string, number>> {
+    const patterns = Object.entries(this.store?.voice?.patterns ?? {});
+    return Object.fromEntries(patterns.map(([phrase, takes]) => [phrase, takes.length]));
+  }
 
   async open(report: (report: EarReport) => void): Promise<void> {
     await this.close();
@@ -59,6 +101,8 @@ class OwnEar implements OfflineEar {
     if ('kind' in microphone) return this.goDeaf(mine, microphone);
     if (mine !== this.opening) return microphone.release();
     this.microphone = microphone;
+    const { shelf, person } = this.world;
+    this.store = shelf && earStore(shelf, microphone.id, person?.() ?? '');
     microphone.onGone(() => this.goDeaf(mine, UNPLUGGED));
     try {
       await this.startHearing(mine, microphone);
@@ -72,46 +116,98 @@ class OwnEar implements OfflineEar {
     this.send({ kind: 'listen-for', words });
   }
 
-  async shut(): Promise<void> {
+  async shut(still: readonly string[] = []): Promise<void> {
+    this.tail?.end();
+    if (this.isShut && still.join() === this.still.join()) return;
     this.isShut = true;
-    this.cancelTail();
-    this.send({ kind: 'shut' });
-    this.microphone?.listen(false);
+    this.still = still;
+    this.send(this.shutting());
   }
 
-  /** Listens again after the tail; a `shut` in between wins. */
+  /** Listens again once the room has fallen silent; a `shut` in between wins. */
   async reopen(): Promise<void> {
-    this.cancelTail();
-    this.microphone?.listen(true);
-    await new Promise<void>((resolve) => {
-      const cancel = this.world.clock.after(TAIL_MS, () => {
-        this.isShut = false;
-        this.send({ kind: 'reopen' });
-        resolve();
-      });
-      this.cancelTail = () => {
-        cancel();
-        resolve();
-      };
-    });
+    this.tail?.end();
+    if (!this.isShut) return;
+    if (await this.roomIsQuiet()) {
+      this.isShut = false;
+      this.still = [];
+      this.send({ kind: 'reopen' });
+    }
   }
 
   async close(): Promise<void> {
     this.opening++;
     this.isShut = false;
-    this.cancelTail();
+    this.still = [];
+    this.tail?.end();
     this.letGo();
   }
 
-  enrol(phrase: string): Promise<number> {
+  enrol(phrase: string): Promise<Enrolled> {
+    this.enrolled?.({ kind: 'again', reason: 'nothing' });
     this.send({ kind: 'enrol', phrase });
-    return new Promise((resolve) => {
-      this.enrolled = resolve;
+    return this.awaited<Enrolled>(
+      ENROL_LIMIT_MS,
+      { kind: 'again', reason: 'nothing' },
+      (answer) => {
+        this.enrolled = answer;
+      },
+    ).finally(() => {
+      this.stopEnrolling();
     });
   }
 
+  stopEnrolling(): void {
+    this.enrolled = undefined;
+    this.send({ kind: 'stop-enrolling' });
+  }
+
   forgetVoice(): void {
+    this.store?.forgetVoice();
     this.send({ kind: 'forget-voice' });
+  }
+
+  measureRoom(): Promise<RoomMeasured | null> {
+    this.measured?.(null);
+    this.send({ kind: 'measure-room', seconds: ROOM_SECONDS });
+    return this.awaited<RoomMeasured | null>(ROOM_LIMIT_MS, null, (answer) => {
+      this.measured = answer;
+    });
+  }
+
+  /** An answer of the engine, or `late` when none comes. */
+  private awaited<T>(ms: number, late: T, take: (answer: (value: T) => void) => void): Promise<T> {
+    return new Promise((resolve) => {
+      const cancel = this.world.clock.after(ms, () => resolve(late));
+      take((value) => {
+        cancel();
+        resolve(value);
+      });
+    });
+  }
+
+  private shutting(): ToEar {
+    const { still } = this;
+    return still.length === 0 ? { kind: 'shut' } : { kind: 'shut', still: { phrases: still } };
+  }
+
+  /** False when something else has ended the wait. */
+  private roomIsQuiet(): Promise<boolean> {
+    return new Promise((resolve) => {
+      const least = this.world.clock.now() + LEAST_TAIL_MS;
+      const cancel = this.world.clock.after(MOST_TAIL_MS, () => finish(true));
+      const finish = (quiet: boolean) => {
+        cancel();
+        this.tail = undefined;
+        resolve(quiet);
+      };
+      this.tail = {
+        end: () => finish(false),
+        hear: (piece) => {
+          if (this.world.clock.now() >= least && this.echo.isOver(piece)) finish(true);
+        },
+      };
+    });
   }
 
   private async startHearing(mine: number, microphone: Microphone): Promise<void> {
@@ -130,13 +226,14 @@ class OwnEar implements OfflineEar {
         else if (mine === this.opening) this.take(data);
       };
       worker.onerror = () => failed(new Error('Its program did not start.'));
-      worker.postMessage(start(this.world.keep?.get(CHANNEL) ?? undefined));
+      const { channel, room, voice } = this.store ?? {};
+      worker.postMessage(start({ channel, room, voice }));
       this.send({ kind: 'listen-for', words: this.words });
-      if (this.isShut) this.send({ kind: 'shut' });
+      if (this.isShut) this.send(this.shutting());
     });
     if (mine !== this.opening) return;
     this.stopCapture = await captureSamples(microphone.stream, (samples, rate) => {
-      if (!this.isShut && mine === this.opening) this.sendSound(samples, rate);
+      if (mine === this.opening) this.takeSound(samples, rate);
     });
     if (mine !== this.opening) return this.stopCapture();
     this.report({ kind: 'listening' });
@@ -145,7 +242,7 @@ class OwnEar implements OfflineEar {
   private take(message: FromEar): void {
     switch (message.kind) {
       case 'heard':
-        if (!this.isShut) this.sayHeard(message.text, message.confidence);
+        if (this.mayTell(message.text)) this.sayHeard(message.text, message.confidence);
         break;
       case 'unclear':
         if (!this.isShut) this.report({ kind: 'unclear', text: message.text });
@@ -160,13 +257,32 @@ class OwnEar implements OfflineEar {
         this.missing = message.words;
         break;
       case 'channel':
-        this.world.keep?.set(CHANNEL, message.channel);
+        this.store?.keepChannel(message.channel);
         break;
+      default:
+        this.takeLearnt(message);
+    }
+  }
+
+  private takeLearnt(message: FromEar): void {
+    switch (message.kind) {
       case 'enrolled':
-        this.enrolled?.(message.times);
-        this.enrolled = undefined;
+        if (message.voice) this.store?.keepVoice(message.voice);
+        this.enrolled?.({ kind: 'kept', times: message.times });
+        break;
+      case 'not-enrolled':
+        this.enrolled?.({ kind: 'again', reason: message.reason });
+        break;
+      case 'room-measured':
+        this.store?.keepRoom(message.room);
+        this.measured?.(message);
+        this.measured = undefined;
         break;
     }
+  }
+
+  private mayTell(text: string): boolean {
+    return !this.isShut || this.still.includes(text);
   }
 
   private sayHeard(text: string, confidence: number): void {
@@ -179,7 +295,10 @@ class OwnEar implements OfflineEar {
     this.worker?.postMessage(message);
   }
 
-  private sendSound(samples: Float32Array, rate: number): void {
+  private takeSound(samples: Float32Array, rate: number): void {
+    if (this.isShut) this.tail?.hear(samples);
+    else this.echo.learn(samples);
+    if (this.isShut && this.still.length === 0) return;
     this.worker?.postMessage({ kind: 'sound', samples, rate }, [samples.buffer]);
   }
 
@@ -196,7 +315,16 @@ class OwnEar implements OfflineEar {
     this.worker = undefined;
     this.microphone?.release();
     this.microphone = undefined;
+    this.measured?.(null);
+    this.measured = undefined;
+    this.echo = new RoomEcho();
   }
+}
+
+/** The wait between the mouth's last sound and the open ear. */
+interface Tail {
+  hear(piece: Float32Array): void;
+  end(): void;
 }
 
 const NOISY: Deafness = {

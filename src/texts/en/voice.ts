@@ -1,0 +1,32 @@
+/** The talk about speech itself: how it sounds, when the ear is deaf, and questions to the Slate in a run. */
+
+export const voiceTexts = {
+  area: 'voice',
+  texts: {
+    slower: ['slower'],
+    faster: ['faster'],
+    louder: ['louder'],
+    quieter: ['quieter'],
+    slowerTold: 'Slower.',
+    fasterTold: 'Faster.',
+    louderTold: 'Louder.',
+    quieterTold: 'Quieter.',
+    slowest: 'No slower.',
+    fastest: 'No faster.',
+    loudest: 'No louder.',
+    quietest: 'No quieter.',
+    /** Opens a question to the Slate; also what leaves it again. */
+    askSlate: ['slate'],
+    leaveSlate: ['never mind'],
+    slateAsks: 'Ask.',
+    slateMissed: 'Ask again.',
+    slateLeft: 'Back to the job.',
+    /** Said once when the ear has gone deaf. */
+    deafNoisy: 'Too loud to hear you safely. Use the keys.',
+    deafMissing: 'There is no ear. Use the keys.',
+    deafRefused: 'The microphone is not allowed. Use the keys.',
+    deafTaken: 'The microphone is taken. Use the keys.',
+    deafFailing: 'The ear has failed. Use the keys.',
+    hearsAgain: 'Listening again.',
+  },
+} as const;
