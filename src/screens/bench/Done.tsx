@@ -1,8 +1,15 @@
-/** The end of a run: what was measured, against its limits. */
+/** The end of a run: what was measured, against its limits; and how the batch runs, where this was a piece of one. */
 
-import type { RunState } from '../../bench/index.ts';
+import { characteristics, type RunState } from '../../bench/index.ts';
+import { BatchSizes } from '../batch/BatchSizes.tsx';
 import { ReadingsList } from '../logbook/ReadingsList.tsx';
 
 export function Done({ state }: { readonly state: RunState }) {
-  return <ReadingsList readings={state.readings} job={state.job} held={state.snapshot} />;
+  const { job, readings, snapshot, batch } = state;
+  return (
+    <>
+      <ReadingsList readings={readings} job={job} held={snapshot} />
+      {batch && <BatchSizes job={job} sizes={characteristics(job, [...batch.earlier, readings])} />}
+    </>
+  );
 }

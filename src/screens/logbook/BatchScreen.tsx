@@ -2,6 +2,7 @@
 
 import { useCallback } from 'preact/hooks';
 import { recordTexts } from '../../texts/index.ts';
+import { BatchCharts } from '../batch/BatchCharts.tsx';
 import { addressOf } from '../route.ts';
 import { useAwaited } from '../use-changes.ts';
 import { useSay } from '../use-say.ts';
@@ -50,6 +51,7 @@ export function BatchScreen({ world, batch }: BatchProps) {
           <RunRow key={run.id} run={run} ofBatch />
         ))}
       </ul>
+      <BatchCharts world={world} batch={batch} />
     </article>
   );
 }
