@@ -37,7 +37,8 @@ export interface ProveReport {
   readonly transitions: number;
   /** Hazards checked. */
   readonly hazards: readonly string[];
-  readonly claims: readonly Claim[];
+  /** `holds` is null where the walk did not come to its end: nothing is said then. */
+  readonly claims: readonly (Claim & { readonly holds: boolean | null })[];
   readonly coverage: {
     readonly steps: number;
     readonly ofSteps: number;
@@ -68,7 +69,7 @@ export function proveFlow(path: string, flow: Flow, cards: readonly Card[]): Pro
     states: sum(proofs, (proof) => proof.states),
     transitions: sum(proofs, (proof) => proof.transitions),
     hazards: flow.kind.hazards.map((hazard) => hazard.id),
-    claims: outcomes.find(({ job }) => job)?.job ? claimsFrom(outcomes) : [],
+    claims: claimsFrom(outcomes).map((claim) => ({ ...claim, holds: holds(claim, outcomes) })),
     coverage: {
       steps: verdict === 'too-large' ? 0 : ofSteps - unreached.size,
       ofSteps,
@@ -88,6 +89,12 @@ interface Outcome {
 function claimsFrom(outcomes: readonly Outcome[]): readonly Claim[] {
   const job = outcomes.find((outcome) => outcome.job)?.job;
   return job ? claimsOf(job) : [];
+}
+
+function holds({ id }: Claim, outcomes: readonly Outcome[]): boolean | null {
+  if (outcomes.some(({ problems }) => problems.some(({ claim }) => claim === id))) return false;
+  const walked = ({ proof }: Outcome) => proof?.verdict === 'proved' || proof?.verdict === 'broken';
+  return outcomes.every(walked) ? true : null;
 }
 
 function proveWith(path: string, flow: Flow, card: Card): Outcome {

@@ -6,7 +6,7 @@ Walks every situation that a flow can come to, and judges its claims. Without a 
   --json         one line of JSON a flow, also at a terminal
   --mutants      takes each condition, effect, remedy and target out in turn: each that matters must be found
   --card ID      only with this machine card; without it, with every shipped card of the machine kind
-  --replay LINE  plays what was said, turn by turn, as a broken claim prints it
+  --replay LINE  plays what was said in one FILE, turn by turn, as a broken claim prints it
 
 Exit 0: all proved. 1: one is not, or a mutant that matters was missed. 2: a file cannot be read.`;
 
@@ -43,6 +43,15 @@ export function readProveWords(given: readonly string[]): ProveWordsResult {
   }
   const card = values['--card'];
   const replay = values['--replay'];
+  if (replay !== undefined && set.has('--mutants')) {
+    return {
+      ok: false,
+      fault: '--replay plays one line, and --mutants judges many flows: choose one.',
+    };
+  }
+  if (replay !== undefined && files.length !== 1) {
+    return { ok: false, fault: '--replay plays one flow: name one FILE before it.' };
+  }
   return {
     ok: true,
     words: {

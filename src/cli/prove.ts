@@ -1,6 +1,7 @@
 /** `npm run -s prove -- [FILE…]`: proves flows. Wires only: reading, proving and telling stand elsewhere. */
 
 import { type Card, type Flow, faultText } from '../flow/index.ts';
+import type { JudgedMutant } from '../proof/index.ts';
 import { readFlowAt, shippedCards, shippedFlows, shippedKinds } from './flow-files.ts';
 import { scoreMutants, tellScore } from './prove-mutants.ts';
 import { replayFlow } from './prove-replay.ts';
@@ -39,9 +40,14 @@ function judge(path: string, flow: Flow, words: ProveWords): void {
 }
 
 function score(flow: Flow, card: Card, json: boolean): void {
-  const told = scoreMutants(flow, card);
+  const told = scoreMutants(flow, card, process.stderr.isTTY ? tellProgress : undefined);
   say(json || !process.stdout.isTTY ? JSON.stringify(told) : tellScore(told));
   if (!told.ok) fail(1);
+}
+
+/** Minutes pass: a person sees that it goes on. */
+function tellProgress(done: number, { mutant, fate }: JudgedMutant): void {
+  process.stderr.write(`${String(done).padStart(4)}  ${fate.padEnd(8)} ${mutant.name}\n`);
 }
 
 function replay(flow: Flow, card: Card, line: string): void {

@@ -62,7 +62,7 @@ function askedExcuse({ fact }: Mutant, job: Job): string {
   const counts = [...job.plans.values()].filter((plan) => countsIn(plan, fact.id, job));
   if (counts.length === 0 || !counts.every(({ gate }) => fact.id in gate)) return '';
   const names = counts.map(({ step }) => step.id);
-  return `Every step where it can hurt asks for "${fact.id} ${fact.state}" itself: ${fewOf(names)}.`;
+  return `Every step where it can hurt asks about "${fact.id}" itself: ${fewOf(names)}.`;
 }
 
 /** What is no longer begun is asked anew before anything looks at it. */
