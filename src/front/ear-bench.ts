@@ -15,11 +15,13 @@ export interface EarBenchWorld {
 
 export function openEarBench({ voices, cards, shelf, person }: EarBenchWorld): EarBench {
   const kept = browserShelf();
+  let live: OfflineEar | null = null;
   return {
     person,
     async open(report) {
       const ear = (await voices.found).ownEar();
       if (!ear) return { ok: false, fault: 'This browser gives no microphone to this page.' };
+      live = ear;
       return opened(ear, report);
     },
     async words(flowId) {
@@ -31,7 +33,11 @@ export function openEarBench({ voices, cards, shelf, person }: EarBenchWorld): E
       return started.ok ? wordsToEnrol(started.job) : [];
     },
     voices: () => voicesOn(kept),
-    forget: (key) => kept.remove(key),
+    forget(key) {
+      // An open ear would write it again with the next word.
+      if (live?.voiceKey === key) live.forgetVoice();
+      kept.remove(key);
+    },
   };
 }
 
@@ -62,7 +68,6 @@ function benchOf(ear: OfflineEar): OpenEarBench {
     },
     stopEnrolling: () => ear.stopEnrolling(),
     tryWords: (phrases) => ear.listenFor({ phrases }),
-    forgetVoice: () => ear.forgetVoice(),
     close: () => ear.close(),
   };
 }

@@ -18,6 +18,7 @@ const KeptRunScreen = later(
 const BatchScreen = later(async () => (await import('./logbook/BatchScreen.tsx')).BatchScreen);
 const OperatorSheet = later(async () => (await import('./people/OperatorSheet.tsx')).OperatorSheet);
 const Slate = later(async () => (await import('./slate/Slate.tsx')).Slate);
+const EarSetUp = later(async () => (await import('./voice/EarSetUp.tsx')).EarSetUp);
 const Toolroom = later(async () => (await import('./toolroom/Toolroom.tsx')).Toolroom);
 
 const TITLES: Readonly<Record<Route['at'], string>> = {
@@ -30,6 +31,7 @@ const TITLES: Readonly<Record<Route['at'], string>> = {
   operator: 'Toolroom',
   slate: 'Slate',
   toolroom: 'Toolroom',
+  ear: 'Toolroom',
 };
 
 export function App({ world }: WorldProps) {
@@ -58,6 +60,8 @@ function Screen({ route, world }: WorldProps & { readonly route: Route }) {
       return <KeptRunScreen key={route.run} world={world} runId={route.run} />;
     case 'slate':
       return <Slate world={world} rule={route.rule} />;
+    case 'ear':
+      return <EarSetUp world={world} />;
     case 'toolroom':
       return <Toolroom world={world} />;
     default:

@@ -17,7 +17,8 @@ export type Route =
   | { readonly at: 'operator'; readonly operator: string }
   | { readonly at: 'kept'; readonly run: string }
   | { readonly at: 'slate'; readonly rule?: string }
-  | { readonly at: 'toolroom' };
+  | { readonly at: 'toolroom' }
+  | { readonly at: 'ear' };
 
 /** Reads "#/run/abc". What is not known leads to the Shelf. */
 export function readRoute(hash: string): Route {
@@ -48,6 +49,8 @@ export function readRoute(hash: string): Route {
       return { at: 'slate', ...(first ? { rule: first } : {}) };
     case 'toolroom':
       return { at: 'toolroom' };
+    case 'ear':
+      return { at: 'ear' };
     default:
       return { at: 'shelf' };
   }

@@ -175,7 +175,6 @@ export interface OpenEarBench {
   stopEnrolling(): void;
   /** From now on reports what it hears of these. */
   tryWords(phrases: readonly string[]): void;
-  forgetVoice(): void;
   close(): Promise<void>;
 }
 

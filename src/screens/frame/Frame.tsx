@@ -18,6 +18,7 @@ const HOME: Partial<Record<Route['at'], Route['at']>> = {
   kept: 'logbook',
   batch: 'logbook',
   operator: 'toolroom',
+  ear: 'toolroom',
 };
 
 interface FrameProps {

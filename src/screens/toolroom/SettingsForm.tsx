@@ -1,7 +1,11 @@
 /** How the page looks, speaks and hears. Every change counts at once and is kept on this device. */
 
 import type { ComponentChildren } from 'preact';
+import { earTexts } from '../../texts/index.ts';
+import { addressOf } from '../route.ts';
+import { useSay } from '../use-say.ts';
 import type { AppWorld, EarChoice, Settings, WorldProps } from '../world.ts';
+import { EarPack } from './EarPack.tsx';
 
 export function SettingsForm({ world }: WorldProps) {
   return (
@@ -64,6 +68,7 @@ const LEAVES: Readonly<Record<EarChoice['soundLeavesDevice'], string>> = {
 
 function Hearing({ world }: WorldProps) {
   const { ear } = world.settings();
+  const say = useSay(earTexts);
   const ears = world.ears();
   const chosen = ears.find((one) => one.id === ear);
   return (
@@ -79,6 +84,10 @@ function Hearing({ world }: WorldProps) {
         {chosen && `${chosen.about} ${LEAVES[chosen.soundLeavesDevice]} `}
         Sound is never stored.
       </p>
+      <EarPack world={world} />
+      <a class="button tall" href={addressOf({ at: 'ear' })}>
+        {say('link')}
+      </a>
     </Group>
   );
 }

@@ -3,6 +3,7 @@
 import type { Language, Tables } from '../language.ts';
 import apprentice from './apprentice.json';
 import commands from './commands.json';
+import ear from './ear.json';
 import flow from './flow.json';
 import frame from './frame.json';
 import glossary from './glossary.json';
@@ -16,7 +17,7 @@ import voice from './voice.json';
 import why from './why.json';
 
 const tables: Tables = {
-  commands,
+  ear, commands,
   flow,
   options,
   apprentice,

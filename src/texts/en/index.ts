@@ -2,6 +2,7 @@
 
 export { apprenticeTexts } from './apprentice.ts';
 export { commandTexts } from './commands.ts';
+export { earTexts } from './ear.ts';
 export { flowTexts } from './flow.ts';
 export { frameTexts } from './frame.ts';
 export { glossaryTexts } from './glossary.ts';

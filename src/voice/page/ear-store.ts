@@ -13,6 +13,8 @@ export interface EarStore {
   readonly channel: string | undefined;
   readonly room: KeptRoom | undefined;
   readonly voice: KeptVoice | undefined;
+  /** Of this person at this microphone, as `voicesOn` names it. */
+  readonly voiceKey: string;
   keepChannel(channel: string): void;
   keepRoom(room: KeptRoom): void;
   keepVoice(voice: KeptVoice): void;
@@ -44,6 +46,7 @@ export function earStore(shelf: Shelf, microphone: string, person: string): EarS
     get voice() {
       return read<KeptVoice>(shelf, voiceKey);
     },
+    voiceKey,
     keepChannel: (channel) => shelf.set(key('channel'), channel),
     keepRoom: (room) => shelf.set(key('room'), JSON.stringify(room)),
     keepVoice(voice) {

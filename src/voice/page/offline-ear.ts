@@ -44,6 +44,7 @@ export interface OfflineEar extends Ear {
   stopEnrolling(): void;
   /** Of this person at this microphone. */
   forgetVoice(): void;
+  readonly voiceKey: string | undefined;
   /** How often each phrase is known in this person's voice at this microphone. */
   readonly known: Readonly<Record<string, number>>;
   /** Ten seconds of the room without speech. Null when it was broken off or did not end. */
@@ -91,6 +92,10 @@ class OwnEar implements OfflineEar {
   get known(): Readonly<Record<string, number>> {
     const patterns = Object.entries(this.store?.voice?.patterns ?? {});
     return Object.fromEntries(patterns.map(([phrase, takes]) => [phrase, takes.length]));
+  }
+
+  get voiceKey(): string | undefined {
+    return this.store?.voiceKey;
   }
 
   async open(report: (report: EarReport) => void): Promise<void> {
