@@ -4,7 +4,7 @@ import { optionPhrases } from '../texts/index.ts';
 import { findRule, type RuleInput } from '../trade/index.ts';
 import { sayNumber } from '../words/index.ts';
 import { type Adjustment, speedWorking } from './adjust.ts';
-import { commandPhrases, commandWord } from './command-words.ts';
+import { commandPhrases } from './command-words.ts';
 import type { Job } from './compile.ts';
 import type { FlowInput } from './flow-shape.ts';
 import { type FlowSnapshot, positionOf } from './position.ts';
@@ -25,7 +25,7 @@ export function adjustItems(
 ): readonly AdjustItem[] {
   if (positionOf(snapshot).phase === 'end') return [];
   const items = [...job.flow.file.inputs.flatMap((input) => choiceItems(job, input))];
-  const all = [...items, ...speedItems(job, snapshot)];
+  const all = [...offerItems(job, snapshot), ...items, ...speedItems(job, snapshot)];
   const shared = sharedPhrases(all, taken);
   return all.flatMap((item) => {
     const phrases = item.phrases.filter((phrase) => !shared.has(phrase));
@@ -85,20 +85,26 @@ function rulesFedBy(job: Job, input: string): readonly RuleInput[] {
 function speedItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
   const { speeds } = job.card.values;
   if (speedWorking(job, snapshot) === undefined || !Array.isArray(speeds)) return [];
-  const offered = offeredSpeed(job, snapshot);
   const { language } = job.flow;
-  const way = walkNow(job, snapshot)?.item?.offer;
-  const offer = way && commandWord(language, way === 'lower-speed' ? 'lowerSpeed' : 'higherSpeed');
   const heads = commandPhrases(language, 'running');
   return speeds.map((speed: number) => {
     const words = sayNumber(speed, 'rev/min', 0, { language }).replaceAll('-', ' ');
-    const short = speed === offered && offer !== undefined ? [offer] : [];
     return {
       id: `running:${speed}`,
-      phrases: [...short, ...heads.map((head) => `${head} ${words}`)],
+      phrases: heads.map((head) => `${head} ${words}`),
       adjust: { type: 'running', speed },
     };
   });
+}
+
+/** The speed that a fault walk offers: worked with from now on, but still to be set at the gate. */
+function offerItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
+  const way = walkNow(job, snapshot)?.item?.offer;
+  const speed = offeredSpeed(job, snapshot);
+  if (!way || speed === undefined || speedWorking(job, snapshot) === undefined) return [];
+  const word = way === 'lower-speed' ? 'lowerSpeed' : 'higherSpeed';
+  const phrases = commandPhrases(job.flow.language, word);
+  return [{ id: `offer:${speed}`, phrases, adjust: { type: 'running', speed, toSet: true } }];
 }
 
 /** What is said in two ways at once would be a guess: none of them counts. */

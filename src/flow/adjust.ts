@@ -12,8 +12,8 @@ import { type FlowSnapshot, planAt, stepJob } from './position.ts';
 export type Adjustment =
   /** A choice of the flow, made anew. */
   | { readonly type: 'adjust'; readonly input: string; readonly value: string }
-  /** What the machine is set to, in rev/min. */
-  | { readonly type: 'running'; readonly speed: number };
+  /** What the machine is set to, in rev/min; `toSet` is a speed that is still to be set, as a fault walk offers it. */
+  | { readonly type: 'running'; readonly speed: number; readonly toSet?: boolean };
 
 export type Adjusted =
   | {
@@ -37,7 +37,7 @@ export function adjustJob(job: Job, snapshot: FlowSnapshot, change: Adjustment):
   if (snapshot.status !== 'active') return refused(sayIn(job.flow.language, flowTexts)('jobDone'));
   return change.type === 'adjust'
     ? chooseAnew(job, snapshot, change.input, change.value)
-    : runAt(job, snapshot, change.speed);
+    : runAt(job, snapshot, change.speed, change.toSet === true);
 }
 
 function refused(fault: string): Adjusted {
@@ -61,7 +61,7 @@ function stillRunning(job: Job, snapshot: FlowSnapshot, was: Numbers, is: Number
   return Object.fromEntries(Object.entries(job.numbers.running).filter(same));
 }
 
-function runAt(job: Job, snapshot: FlowSnapshot, speed: number): Adjusted {
+function runAt(job: Job, snapshot: FlowSnapshot, speed: number, toSet: boolean): Adjusted {
   const working = speedWorking(job, snapshot);
   if (working === undefined) return refused(sayIn(job.flow.language, flowTexts)('nothingTurns'));
   if (!(speed > 0)) return refused('A speed is above nothing.');
@@ -73,7 +73,7 @@ function runAt(job: Job, snapshot: FlowSnapshot, speed: number): Adjusted {
     return { ok: false, fault, source: job.card.title };
   }
   const { inputs, running } = job.numbers;
-  const set = (context: FlowContext) => believing(job, context, speed);
+  const set = (context: FlowContext) => (toSet ? context : believing(job, context, speed));
   return carriedOver(job, snapshot, { inputs, running: { ...running, [working]: speed } }, set);
 }
 

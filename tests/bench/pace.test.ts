@@ -43,7 +43,7 @@ describe('the pace of a run', () => {
   it('never takes a gate away: the same words come to the same state at every pace', () => {
     const word = integer({ min: 0, max: 10_000 });
     assert(
-      property(array(word, { minLength: 10, maxLength: 40 }), constantFrom(0, 1, 2), (picks) => {
+      property(array(word, { minLength: 8, maxLength: 25 }), constantFrom(0, 1, 2), (picks) => {
         let runs = paces.map(begunAt);
         for (const pick of picks) {
           const said = wordAt(runs[1]?.state ?? begun().state, pick);
@@ -56,9 +56,9 @@ describe('the pace of a run', () => {
           expect(states[2]).toEqual(states[1]);
         }
       }),
-      { seed: 6, numRuns: 6 },
+      { seed: 6, numRuns: 5 },
     );
-  });
+  }, 60_000);
 
   it('names at own pace every condition that is open, in one breath', () => {
     const [, , , , , , ...gate] = [...toBar, ...toFirstGate];

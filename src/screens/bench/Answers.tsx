@@ -21,7 +21,8 @@ interface AnswersProps {
 }
 
 export function Answers({ scene, keys, say, number, situation, bounds }: AnswersProps) {
-  const { waiting, list, choices, answers, urgent } = scene;
+  const { waiting, list, choices, offers, urgent } = scene;
+  const answers = [...scene.answers, ...offers];
   const press = (key: string) => {
     const meaning = meaningOfKey(key, situation);
     if (meaning?.kind === 'type') number.type(meaning.typed);

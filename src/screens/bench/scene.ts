@@ -31,6 +31,8 @@ export interface Scene {
   /** Conditions in force, met and open, in an order that never changes while the step lasts. */
   readonly gate: View['gate'];
   readonly choices: readonly BenchItem[];
+  /** The speed that a fault walk offers. */
+  readonly offers: readonly BenchItem[];
   /** The choices answer a check question, on which nothing depends. */
   readonly question: boolean;
   readonly pace: Pace;
@@ -77,7 +79,8 @@ export function sceneOf(state: RunState): Scene {
     troubles: of('trouble'),
     urgent:
       positionOf(state.snapshot).phase === 'start' ? of('trouble').filter(isUrgent(state)) : [],
-    adjusts: of('adjust').filter((item) => !isSo(state, item)),
+    offers: of('adjust').filter(isOffer),
+    adjusts: of('adjust').filter((item) => !isSo(state, item) && !isOffer(item)),
     ready: !blocked,
     open,
   };
@@ -106,6 +109,10 @@ function isUrgent({ job }: RunState) {
     job.flow.kind.walks.filter((walk) => walk.everywhere).map((walk) => `trouble:${walk.id}`),
   );
   return ({ id }: BenchItem) => everywhere.has(id);
+}
+
+function isOffer({ adjust }: BenchItem): boolean {
+  return adjust?.type === 'running' && adjust.toSet === true;
 }
 
 function isSo({ job }: RunState, { adjust }: BenchItem): boolean {

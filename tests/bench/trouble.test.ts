@@ -1,0 +1,132 @@
+/** Fault walks by words: what is asked first, what is offered, and the way back with new numbers. */
+
+import { describe, expect, it } from 'vitest';
+import { positionOf, walkNow } from '../../src/flow/index.ts';
+import { latheKind } from '../flow/shipped.ts';
+import { begun, hears, type Turn, throughGate, toBar, toFirstGate } from './scripted.ts';
+
+const toStart = [...toBar, ...toFirstGate, ...throughGate];
+const cutting = hears(begun(), ...toStart, 'spindle running');
+const walk = (turn: Turn) => positionOf(turn.state.snapshot).walk;
+const speedAt = ({ state }: Turn) => state.job.numbers.number({ working: 'faceSpeed' }, {});
+
+describe('trouble', () => {
+  it('is told by the words that count at this step', () => {
+    expect(hears(cutting, 'trouble').line).toBe(
+      'Say will not start, it chatters, poor finish or tool rubs.',
+    );
+    expect(hears(begun(), 'trouble').line).toBe('No trouble is written for this moment.');
+  });
+
+  it('makes it stand still before anything is looked at', () => {
+    const turn = hears(cutting, 'it chatters');
+    expect(walk(turn)).toEqual({ id: 'chatter', item: 'settle' });
+    expect(turn.line).toContain('Wind the tool clear. Then stop the spindle.');
+    expect(walk(hears(turn, 'next'))).toEqual({ id: 'chatter', item: 'settle' });
+    expect(walk(hears(turn, 'spindle stopped'))).toEqual({ id: 'chatter', item: 'overhang' });
+  });
+
+  it('asks for what hands have changed before it goes on', () => {
+    const turn = hears(cutting, 'it chatters', 'spindle stopped');
+    expect(turn.line).toContain('Say tool locked.');
+    expect(walk(hears(turn, 'next'))?.item).toBe('overhang');
+    expect(walk(hears(turn, 'tool locked', 'next'))?.item).toBe('slower');
+  });
+
+  it('comes back to the gate of the step with the next lower speed of the card', () => {
+    // The card of the example has 300 and, below it, 190 rev/min (flows/machines/metric-lathe.json).
+    expect(speedAt(cutting)).toBe(300);
+    const offered = hears(cutting, 'it chatters', 'spindle stopped', 'tool locked', 'next');
+    expect(offered.line).toContain(
+      'One step lower is one hundred and ninety. Say lower speed, or next.',
+    );
+    const slower = hears(offered, 'lower speed');
+    expect(speedAt(slower)).toBe(190);
+    const back = hears(slower, 'next', 'next', 'next', 'tool locked', 'next');
+    expect(back.at).toBe('face/gate');
+    expect(hears(back, 'next').line).toMatch(/speed/);
+    expect(hears(back, ...throughGate).at).toBe('face/start');
+  });
+
+  it('keeps the old speed where none is taken', () => {
+    const words = ['tool locked', 'next', 'next', 'next', 'next', 'tool locked', 'next'];
+    const back = hears(cutting, 'it chatters', 'spindle stopped', ...words);
+    expect(back.at).toBe('face/gate');
+    expect(speedAt(back)).toBe(300);
+  });
+
+  it('can be left at any cause, and then the gate asks for everything again', () => {
+    const back = hears(cutting, 'it chatters', 'spindle stopped', 'carry on');
+    expect(back.at).toBe('face/gate');
+    expect(hears(back, 'next').line).toMatch(/^Not yet: /);
+  });
+});
+
+describe('a taper where there should be none', () => {
+  const atPasses = (): Turn => {
+    // Straight into the first pass: face and touch are each started, cut, cleared and stopped.
+    const cut = ['spindle running', 'tool clear', 'spindle stopped'];
+    const { dial, start } = { dial: 'next', start: 'spindle running' };
+    return hears(begun(), ...toStart, ...cut, ...cut, dial, start);
+  };
+  const atTailstock = () => hears(atPasses(), 'it cuts a taper', 'spindle stopped', 'next');
+
+  it('is given as half the difference where the measured length is the whole one', () => {
+    expect(atPasses().at).toBe('turn-shank/cutting');
+    const asked = atTailstock();
+    expect(asked.line).toContain('Say how much they differ, or next.');
+    const read = hears(asked, '0.04');
+    expect(read.line).toContain('Correct?');
+    // Set-over = L (D − d) ÷ (2 l): by hand, 0.04 ÷ 2 with l = L.
+    expect(hears(read, 'correct').line).toBe(
+      'Move the tailstock zero point zero two millimetres: towards you if the tailstock end is larger.',
+    );
+  });
+
+  it('takes the advice into the record and moves nothing', () => {
+    const asked = atTailstock();
+    const told = hears(asked, '0.04', 'correct');
+    expect(told.state.snapshot).toEqual(asked.state.snapshot);
+    expect(told.state.readings).toEqual(asked.state.readings);
+    expect(hears(told, 'why that').line).toContain('0.04');
+    expect(walk(hears(asked, 'next'))?.item).toBe('wear');
+  });
+
+  it('refuses a difference that cannot be', () => {
+    expect(hears(atTailstock(), '25').line).toMatch(/must be between/);
+  });
+});
+
+describe('the fault walks of the lathe', () => {
+  const { walks } = latheKind();
+
+  it('are the eight that a lathe needs, each with its causes, a reason and where it is from', () => {
+    expect(walks.map(({ id }) => id)).toEqual([
+      'will-not-start',
+      'chatter',
+      'poor-finish',
+      'taper',
+      'size-off',
+      'drill-wanders',
+      'tool-rubs',
+      'parting-grabs',
+    ]);
+    const bare = walks.flatMap(({ items }) => items.filter((item) => !item.why || !item.source));
+    expect(bare).toEqual([]);
+  });
+
+  it('ask to lock again what a hand is told to change', () => {
+    const open = walks.flatMap(({ id, items }) =>
+      items
+        .filter(({ say }) => /lock the tool|lock it/i.test(say))
+        .filter(({ needs }) => needs['tool-lock'] !== 'locked' && needs.tailstock !== 'locked')
+        .map((item) => `${id}/${item.id}`),
+    );
+    expect(open).toEqual([]);
+  });
+
+  it('are shown with the part of the machine that each is about, where there is one', () => {
+    const turn = hears(cutting, 'it chatters', 'spindle stopped');
+    expect(walkNow(turn.state.job, turn.state.snapshot)?.item?.part).toBe('tool-post');
+  });
+});
