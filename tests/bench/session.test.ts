@@ -7,6 +7,7 @@ import {
   openSession,
   type RunEntry,
   type SayEnd,
+  type SessionWorld,
 } from '../../src/bench/index.ts';
 import { scriptedEar } from '../../src/voice/page/scripted-ear.ts';
 import { head, heardAs, shippedJob, sources } from './scripted.ts';
@@ -69,7 +70,7 @@ function memoryLedger(fail: () => boolean = () => false) {
   return { ledger, entries, ends };
 }
 
-async function opened(fail?: () => boolean) {
+async function opened(fail?: () => boolean, changeManner?: SessionWorld['changeManner']) {
   const { clock, letGo } = handClock();
   const voice = handMouth();
   const kept = memoryLedger(fail);
@@ -82,6 +83,7 @@ async function opened(fail?: () => boolean) {
     ear,
     tailMs: 300,
     manner: () => ({ rate: 1, volume: 1, pitch: 1 }),
+    ...(changeManner ? { changeManner } : {}),
     show: (_state, notice) => troubles.push(notice.trouble),
   });
   /** Ends the line and its tail, as a silent room does. */
@@ -164,6 +166,62 @@ describe('a session', () => {
     expect(troubles.at(-1)).toBe('The microphone was refused. Keys and buttons do everything.');
     await session.heard(heardAs('next', { from: 'key' }));
     expect(session.state().snapshot.value).toEqual({ protect: 'open' });
+  });
+
+  test('"stop" breaks into a line, other words do not', async () => {
+    const { session, ear, voice, quiet } = await opened();
+    await quiet();
+    ear.hear('next');
+    await settled();
+    expect(voice.lines.at(-1)).toBe('Eyes and clothing first. Is your eye protection on?');
+    expect(ear.hear('glasses on')).toBe(false);
+    expect(ear.hear('stop')).toBe(true);
+    await settled();
+    expect(voice.lines.at(-1)).toMatch(/^Press the emergency stop\./);
+    expect(session.state().snapshot.value).toEqual({ protect: 'hold' });
+  });
+
+  test('"stop" cannot break into a line that says stop itself', async () => {
+    const { session, ear, voice } = await opened();
+    await session.heard(heardAs('stop', { from: 'key' }));
+    expect(voice.lines.at(-1)).toMatch(/stop/i);
+    expect(ear.hear('stop')).toBe(false);
+  });
+
+  test('an ear that has gone deaf is told once, after the line that sounds, and so is its return', async () => {
+    const { ear, voice, quiet } = await opened();
+    const first = voice.lines.length;
+    const noisy = { kind: 'noisy', sentence: 'It is too loud.' } as const;
+    ear.goDeaf(noisy);
+    ear.goDeaf(noisy);
+    expect(voice.lines).toHaveLength(first);
+    voice.finish();
+    await settled();
+    expect(voice.lines.slice(first)).toEqual(['Too loud to hear you safely. Use the keys.']);
+    await quiet();
+    ear.hearAgain();
+    expect(voice.lines.slice(first + 1)).toEqual(['Listening again.']);
+  });
+
+  test('"louder" is kept as a setting before it is said back', async () => {
+    const manners: unknown[] = [];
+    const { session, voice } = await opened(undefined, (manner) => manners.push(manner));
+    await session.heard(heardAs('slower'));
+    expect(manners).toEqual([{ rate: 0.8, volume: 1 }]);
+    expect(voice.lines.at(-1)).toBe('Slower.');
+  });
+
+  test('a question to the Slate that does not come is waited for no longer than twelve seconds', async () => {
+    const { session, voice, quiet, letGo } = await opened();
+    await quiet();
+    await session.heard(heardAs('slate'));
+    expect(voice.lines.at(-1)).toBe('Ask.');
+    await quiet();
+    expect(session.state().slateAsked).toBe(0);
+    letGo();
+    await settled();
+    expect(session.state().slateAsked).toBeUndefined();
+    expect(voice.lines.at(-1)).toBe('Back to the job.');
   });
 
   test('listens for what counts now and nothing else', async () => {

@@ -8,17 +8,21 @@ export interface ScriptedEar extends Ear {
   hearNoise(text?: string): boolean;
   /** Goes deaf, as a real ear would. */
   goDeaf(deafness: Deafness): void;
+  /** Is over it. */
+  hearAgain(): void;
   /** What it was last told to listen for. */
   readonly words: ListenFor;
 }
 
-/** Makes the ear. It opens at once and drops all that comes while it is shut. */
+/** Makes the ear. It opens at once and drops what comes while it is shut, but for what may break in. */
 export function scriptedEar(clock: Clock): ScriptedEar {
   let words: ListenFor = { phrases: [] };
   let report: ((report: EarReport) => void) | undefined;
   let isShut = false;
+  let still: readonly string[] = [];
   const give = (what: EarReport): boolean => {
-    if (!report || isShut) return false;
+    const breaksIn = what.kind === 'heard' && still.includes(what.heard.text);
+    if (!report || (isShut && !breaksIn)) return false;
     report(what);
     return true;
   };
@@ -36,8 +40,9 @@ export function scriptedEar(clock: Clock): ScriptedEar {
     listenFor(next) {
       words = next;
     },
-    async shut() {
+    async shut(breaksIn = []) {
       isShut = true;
+      still = breaksIn;
     },
     async reopen() {
       isShut = false;
@@ -53,5 +58,6 @@ export function scriptedEar(clock: Clock): ScriptedEar {
     goDeaf(deafness) {
       report?.({ kind: 'deaf', deafness });
     },
+    hearAgain: () => report?.({ kind: 'listening' }),
   };
 }

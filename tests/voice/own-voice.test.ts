@@ -1,0 +1,71 @@
+/**
+ * Nothing the mouth says can move the flow. While it speaks, the ear takes only "stop" and "hold", and not even these
+ * in a line that says them. Here the mouth's own sound goes into the ear at full strength, as through a loudspeaker
+ * beside the microphone.
+ */
+import { beforeAll, expect, it } from 'vitest';
+import { interrupts } from '../../src/bench/index.ts';
+import { loadDictionary, loadEngine } from '../../src/cli/hear-engine.ts';
+import { loadMouth } from '../../src/cli/say-engine.ts';
+import { type FromEar, resampleSound } from '../../src/voice/shared/index.ts';
+import { EarBrain, type FliteProgram, fliteSound } from '../../src/voice/worker/index.ts';
+import { begun, hears, type Turn } from '../bench/scripted.ts';
+import { wholeJob } from '../browser/hinge-pin.ts';
+
+const RATE = 16_000;
+const PAUSE = new Int16Array(1.2 * RATE);
+let mouth: FliteProgram;
+let told: FromEar[] = [];
+let ear: EarBrain;
+
+beforeAll(async () => {
+  const { engine, model, next } = await loadEngine();
+  mouth = await loadMouth();
+  ear = new EarBrain(engine, model, loadDictionary(), (message) => told.push(message), next);
+}, 30_000);
+
+/** What the ear takes from this line, which the mouth says at full strength. */
+async function taken(line: string, still: readonly string[]): Promise<readonly string[]> {
+  const { samples, rate } = await fliteSound(mouth, line, { voice: 'slt' });
+  told = [];
+  ear.listenFor({ phrases: still });
+  for (const piece of [PAUSE, resampleSound(samples, rate, RATE), PAUSE]) ear.hear(piece);
+  return told.flatMap((message) => (message.kind === 'heard' ? [message.text] : []));
+}
+
+/** Each line of the whole job once, with the state it is said in. */
+function linesOfJob(): readonly Turn[] {
+  const turns: Turn[] = [begun()];
+  for (const word of wholeJob) {
+    const last = turns.at(-1);
+    if (last) turns.push(hears(last, word));
+  }
+  return [...new Map(turns.map((turn) => [turn.line, turn])).values()];
+}
+
+it('no line of the whole job, played into the ear, is taken for "stop" or "hold"', async () => {
+  const mistaken: string[] = [];
+  const all = linesOfJob();
+  expect(all.length).toBeGreaterThan(40);
+  // One in four keeps the test short; all of them were tried once: none was taken.
+  const turns = all.filter((_, index) => index % 4 === 0);
+  for (const { state, line } of turns) {
+    const still = interrupts(state, line);
+    if (still.length === 0) continue;
+    const words = await taken(line, still);
+    mistaken.push(...words.map((word) => `${line} ${word}`));
+  }
+  expect(mistaken).toEqual([]);
+}, 120_000);
+
+it('"stop", said by somebody, is taken', async () => {
+  expect(await taken('stop', ['stop', 'hold'])).toEqual(['stop']);
+});
+
+it('a word that the line itself says cannot break into it', () => {
+  const { state } = hears(begun(), 'next');
+  const holding = interrupts(state, 'Nothing here.');
+  expect(holding).toContain('stop');
+  expect(interrupts(state, 'Stop the spindle.')).not.toContain('stop');
+  expect(interrupts(state, 'Say when the spindle has stopped.')).not.toContain('stop');
+});
