@@ -16,6 +16,8 @@ import { VoiceBook } from './voice-book.ts';
 const BEFORE = 40;
 /** Fewer loud frames than this are a knock, not speech that was not understood. */
 const FEWEST_LOUD = 20;
+/** Less is a guess. */
+const SURE = 0.5;
 /** The longest utterance and what comes before it. */
 const KEPT = 8 * FRAMES_PER_SECOND;
 
@@ -34,6 +36,7 @@ export class EarBrain {
   private rest = new Int16Array(0);
   private words: ListenFor = { phrases: [] };
   private isShut = false;
+  private still: ListenFor | undefined;
   private begin = 0;
   private early: Finding | null = null;
   private enrolling: string | null = null;
@@ -52,21 +55,30 @@ export class EarBrain {
 
   /** What counts from now on. Words without a pronunciation are told; the rest is listened for. */
   listenFor(words: ListenFor): void {
-    const built = buildGrammar(words, this.dictionary);
     this.words = words;
-    this.early = null;
-    this.recogniser.use(built, words.phrases);
-    if (built.missing.length > 0) this.tell({ kind: 'missing', words: built.missing });
+    if (!this.still) this.use(words);
   }
 
-  shut(): void {
+  /** Hears nothing more, or only what may break into the mouth's line; of either it learns nothing. */
+  shut(still?: ListenFor): void {
     this.isShut = true;
     this.dropSpeech();
+    this.still = still;
+    if (still) this.use(still);
   }
 
   reopen(): void {
     this.isShut = false;
     this.dropSpeech();
+    if (this.still) this.use(this.words);
+    this.still = undefined;
+  }
+
+  private use(words: ListenFor): void {
+    const built = buildGrammar(words, this.dictionary);
+    this.early = null;
+    this.recogniser.use(built, words.phrases);
+    if (built.missing.length > 0) this.tell({ kind: 'missing', words: built.missing });
   }
 
   /** Frees what the engine holds for this ear. */
@@ -93,13 +105,14 @@ export class EarBrain {
 
   private frame(samples: Int16Array): void {
     const decibels = this.meter(samples);
-    if (this.isShut) return;
+    if (this.isShut && !this.still) return;
     this.kept.push({ samples, decibels });
     if (this.kept.length > KEPT) this.drop(this.kept.length - KEPT);
     const event = this.endpointer.take(decibels);
-    this.tellLevel();
+    if (!this.isShut) this.tellLevel();
     if (event?.kind === 'begun') this.begun();
     else if (event?.kind === 'quiet') this.quiet(event.frames);
+    else if (this.isShut) return;
     else if (event?.kind === 'too-long') this.tell({ kind: 'unclear', text: '' });
     else if (!this.endpointer.isSpeaking) this.learnRoom(samples);
   }
@@ -116,7 +129,7 @@ export class EarBrain {
       return;
     }
     if (!this.early) this.early = this.enrolling ? this.unheard() : this.find();
-    const wait = quietToEnd(this.early.text, this.words, this.early.loud);
+    const wait = quietToEnd(this.early.text, this.still ?? this.words, this.early.loud);
     if (frames < wait) return;
     // Quiet that belonged to the utterance may have changed what fits.
     const again = wait > QUIET_ENOUGH && !this.enrolling;
@@ -140,15 +153,21 @@ export class EarBrain {
   }
 
   private settle(finding: Finding): void {
+    if (this.isShut) return this.breakIn(finding);
     this.room.utterance(this.endpointer.overRoom);
     if (this.room.changed) this.tell({ kind: 'noisy', noisy: this.room.isNoisy });
     if (this.enrolling) this.keepPattern(finding);
     else if (!this.room.isNoisy) this.answer(finding);
   }
 
+  /** Sound of the mouth itself fits nothing here, and is not worth a word. */
+  private breakIn({ text, confidence }: Finding): void {
+    if (text !== '' && confidence >= SURE) this.tell({ kind: 'heard', text, confidence });
+  }
+
   private answer(finding: Finding): void {
     const voted = this.book.vote(finding, this.words.phrases);
-    if (voted.text === '' || voted.confidence < 0.5) {
+    if (voted.text === '' || voted.confidence < SURE) {
       const isSpeech = finding.loud.filter(Boolean).length >= FEWEST_LOUD;
       if (isSpeech) this.tell({ kind: 'unclear', text: voted.text });
       return;
