@@ -28,7 +28,7 @@ beforeAll(async () => {
 async function taken(line: string, still: readonly string[]): Promise<readonly string[]> {
   const { samples, rate } = await fliteSound(mouth, line, { voice: 'slt' });
   told = [];
-  ear.listenFor({ phrases: still });
+  ear.shut({ phrases: still });
   for (const piece of [PAUSE, resampleSound(samples, rate, RATE), PAUSE]) ear.hear(piece);
   return told.flatMap((message) => (message.kind === 'heard' ? [message.text] : []));
 }
@@ -60,6 +60,15 @@ it('no line of the whole job, played into the ear, is taken for "stop" or "hold"
 
 it('"stop", said by somebody, is taken', async () => {
   expect(await taken('stop', ['stop', 'hold'])).toEqual(['stop']);
+});
+
+it('what was learnt and told while the mouth speaks is nothing but the word', async () => {
+  ear.reopen();
+  ear.listenFor({ phrases: ['guard closed', 'next'] });
+  await taken('stop', ['stop', 'hold']);
+  expect(told.map(({ kind }) => kind)).toEqual(['heard']);
+  await taken('guard closed', ['stop', 'hold']);
+  expect(told).toEqual([]);
 });
 
 it('a word that the line itself says cannot break into it', () => {

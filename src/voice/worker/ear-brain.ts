@@ -153,7 +153,10 @@ export class EarBrain {
   }
 
   private settle(finding: Finding): void {
-    if (this.isShut) return this.breakIn(finding);
+    if (this.isShut) {
+      this.breakIn(finding);
+      return;
+    }
     this.room.utterance(this.endpointer.overRoom);
     if (this.room.changed) this.tell({ kind: 'noisy', noisy: this.room.isNoisy });
     if (this.enrolling) this.keepPattern(finding);
