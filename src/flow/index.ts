@@ -11,6 +11,7 @@ export {
   type AnswerId,
   type Ask,
   askIds,
+  type CommandId,
   commandPhrases,
   commandWord,
   commandWords,
@@ -18,6 +19,7 @@ export {
 } from './command-words.ts';
 export { compileJob, type FlowMachine, type Job, type JobResult } from './compile.ts';
 export { type Condition, conditionShape } from './condition-shape.ts';
+export { dialOf } from './dial-of.ts';
 export { formatOf, type Shown, shownAs } from './display.ts';
 export {
   type Facts,
@@ -35,7 +37,15 @@ export {
   type Given,
   type ReadingsHeld,
 } from './figure-behind.ts';
-export { type Figure, figureOf, figuresNow, inputFigures, workingFigures } from './figures.ts';
+export {
+  type Figure,
+  figureOf,
+  figuresNow,
+  inputFigures,
+  limitFigures,
+  passFigures,
+  workingFigures,
+} from './figures.ts';
 export {
   type CheckQuestion,
   type FlowFile,

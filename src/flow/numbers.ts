@@ -107,25 +107,24 @@ function inBase(input: NumberInput, value: number): number {
   return constantInBase(value, input.unit, input.quantity as Quantity);
 }
 
+/** Answers kept for one working. */
+const mostAnswers = 2_000;
+
 function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running): Numbers {
-  // Readings never change in place, so their identity is key enough; the last few are all that matter.
-  const known = new WeakMap<Readings, Map<string, RuleAnswer>>();
-  const fixed = new Map<string, RuleAnswer>();
+  // By the values behind it: the same sizes are asked about again and again, and by the proof thousands of times.
+  const known = new Map<string, Map<string, RuleAnswer>>();
 
   function working(id: string, readings: Readings): RuleAnswer {
-    const free = readingsBehind({ working: id }, flow.scope).length === 0;
-    const cache = free ? fixed : cacheFor(readings);
-    const old = cache.get(id);
+    const behind = readingsBehind({ working: id }, flow.scope);
+    const key = behind.map((reading) => readings[reading]).join();
+    const answers = known.get(id) ?? new Map<string, RuleAnswer>();
+    known.set(id, answers);
+    const old = answers.get(key);
     if (old) return old;
     const answer = answerAnew(id, readings);
-    cache.set(id, answer);
+    if (answers.size >= mostAnswers) answers.clear();
+    answers.set(key, answer);
     return answer;
-  }
-
-  function cacheFor(readings: Readings): Map<string, RuleAnswer> {
-    const cache = known.get(readings) ?? new Map<string, RuleAnswer>();
-    known.set(readings, cache);
-    return cache;
   }
 
   function answerAnew(id: string, readings: Readings): RuleAnswer {

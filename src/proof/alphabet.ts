@@ -69,6 +69,11 @@ export function eventsAt(job: Job, snapshot: FlowSnapshot): readonly FlowEvent[]
   return [...wordsOf(job, step), ...sizes.map((value): FlowEvent => ({ type: 'reading', value }))];
 }
 
+/** False where no state that stands has an arrow for such an event: it is refused without a look. */
+export function hears(snapshot: FlowSnapshot, event: FlowEvent): boolean {
+  return snapshot._nodes.some(({ config }) => config.on !== undefined && event.type in config.on);
+}
+
 /** True for what a person says to go on: no report of a loss, no hold, no stop, no break. */
 export function goesOn(job: Job, phase: Phase, event: FlowEvent): boolean {
   if (event.type === 'fact') return answers(job, phase, event.fact, event.state);

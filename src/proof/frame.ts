@@ -1,40 +1,37 @@
-/**
- * A step as the reduced walk sees it: where it can lead, what it can look at, and its shape.
- *
- * Two steps have one shape when the chart was built from the same plan but for names: then XState does the same in both,
- * and what one of them was seen to do need not be watched again in the other. The shape holds all that `stepNode` and
- * the guards take from a plan, and the same of every step that it can lead to.
- * Names of own readings and of other steps are replaced by their place in the list.
- */
+/** A step as the reduced walk sees it: where it can lead, what it can look at, its shape, and its own names for readings. */
 
-import {
-  endStep,
-  type Job,
-  readingsBehind,
-  type Step,
-  type StepPlan,
-  type ValueRef,
-} from '../flow/index.ts';
-import { claimsUndone } from './judge-move.ts';
-import type { Memory } from './memory.ts';
+import { type Job, readingsBehind, type Step, type StepPlan } from '../flow/index.ts';
+import type { Ids } from './ids.ts';
+import type { Live } from './live.ts';
+import { refsOf, shapeOf } from './shape.ts';
 import type { Names } from './tree.ts';
-import type { Variable, Variables } from './variables.ts';
+import { type Variable, type Variables, valueRefsOf } from './variables.ts';
+
+export interface Framing {
+  readonly job: Job;
+  readonly variables: Variables;
+  readonly live: Live;
+  readonly ids: Ids;
+}
 
 export class Frame implements Names {
   /** The step itself, its targets in order, and where "back" leads. */
   readonly slots: readonly string[];
-  readonly shape: string;
+  /** What steps of one shape share: see shape.ts. */
+  readonly shape: number;
+  /** Steps of one key do the same with the same sets: of one shape, and the variables behind their names are the same. */
+  readonly key: string;
   /** Names of the readings and passes that the chart may look at while it is in this step or enters the next. */
   readonly nearby: ReadonlySet<string>;
+  /** By slot, the levels of what nothing looks at from there on. */
+  readonly dead: readonly (readonly number[])[];
   private readonly near: readonly string[];
   private readonly variables: Variables;
 
   constructor(
     readonly plan: StepPlan,
     readonly index: number,
-    job: Job,
-    variables: Variables,
-    private readonly memory: Memory,
+    { job, variables, live, ids }: Framing,
   ) {
     this.variables = variables;
     const { back, targets, step } = plan;
@@ -43,25 +40,17 @@ export class Frame implements Names {
     const list = nearOf(plan, plans, job);
     this.near = list.filter((name) => variables.named(name));
     this.nearby = new Set(list);
-    // What follows by itself is looked at in one go: out of this step, through the next one's gate, into its first state.
-    const other = plans.map((one) => (one ? this.keyOf(one, job) : endStep));
-    const order = this.slots.map((id) => this.slots.indexOf(id));
-    this.shape = JSON.stringify([
-      memory.kindId(job),
-      this.keyOf(plan, job),
-      other,
-      order,
-      this.backKey(job),
-    ]);
+    const called = (name: string) => this.called(name);
+    this.shape = ids.ofText(shapeOf({ job, plan, slots: this.slots, called, ids }));
+    this.dead = this.slots.map((id) =>
+      id === step.id ? [] : live.deadBetween(step.id, id).map(({ level }) => level),
+    );
+    const levels = this.near.map((name) => this.variable(name).level);
+    this.key = JSON.stringify([this.shape, levels, this.dead]);
   }
 
   get step(): Step {
     return this.plan.step;
-  }
-
-  /** True when the chart can look at no reading from here: facts and the speed are all there is. */
-  get plain(): boolean {
-    return this.near.length === 0;
   }
 
   /** Variables that stand open in a run: facts, the speed, and what is near. */
@@ -93,62 +82,6 @@ export class Frame implements Names {
     const at = this.near.indexOf(name);
     return at < 0 ? '-' : `@${at}`;
   }
-
-  private backKey(job: Job): unknown {
-    const { back } = this.plan;
-    if (!back) return null;
-    const names = [
-      ...back.readings.map((id) => `reading:${id}`),
-      ...back.passes.map((id) => `pass:${id}`),
-    ];
-    return [
-      back.facts,
-      names.map((name) => this.called(name)),
-      claimsUndone(job, back.to, this.step.id),
-    ];
-  }
-
-  /** All that the chart takes from the plan of a step, itself or one that it leads to. */
-  private keyOf({ step, gate, cutting, powered, hands, walks }: StepPlan, job: Job): unknown {
-    const refs = refsOf(step).map((ref) => this.refKey(ref, job));
-    const own = 'reading' in step ? this.called(`reading:${step.reading.id}`) : null;
-    return [
-      step.kind,
-      gate,
-      cutting,
-      powered,
-      hands,
-      walks,
-      step.moment ?? null,
-      step.kind === 'check' ? step.facts : null,
-      step.kind === 'do' ? [step.begins, step.ends] : null,
-      step.kind === 'choose' ? step.options.map((option) => option.id) : null,
-      'side' in step ? step.side : null,
-      own,
-      this.called(`pass:${step.id}`),
-      refs,
-    ];
-  }
-
-  /** A value as a number where no reading stands behind it; else all that it can be worked out from. */
-  private refKey(ref: ValueRef | undefined, job: Job): unknown {
-    if (!ref) return null;
-    const readings = readingsBehind(ref, job.flow.scope);
-    if (readings.length === 0) return job.numbers.number(ref, {}) ?? null;
-    const names = readings.map((id) => this.called(`reading:${id}`));
-    return 'reading' in ref ? names : [names, ref, this.memory.numbersId(job)];
-  }
-}
-
-/** The values that guards and assigns work with. */
-function refsOf(step: Step): readonly (ValueRef | undefined)[] {
-  const speed = 'speed' in step ? [step.speed] : [];
-  if (!('reading' in step)) return speed;
-  const { min, max } = step.reading;
-  if (step.kind === 'measure') return [min, max];
-  const limits = [min, max, step.lower, step.upper];
-  if (step.kind === 'inspect') return limits;
-  return [...speed, ...limits, step.from, step.finish, step.deepest, step.finishAllowance];
 }
 
 function nearOf(
@@ -167,8 +100,12 @@ function nearOf(
       names.push(...behind.map((id) => `reading:${id}`));
     }
   }
-  const { back } = plan;
+  const { back, step } = plan;
   names.push(...(back?.readings ?? []).map((id) => `reading:${id}`));
   names.push(...(back?.passes ?? []).map((id) => `pass:${id}`));
+  // Sentences and figures last, so that they do not change what the chart's own readings are called.
+  for (const ref of valueRefsOf(step, job)) {
+    names.push(...readingsBehind(ref, job.flow.scope).map((id) => `reading:${id}`));
+  }
   return [...new Set(names)];
 }

@@ -25,5 +25,5 @@ export {
   type Turn,
   toldAs,
 } from './told.ts';
-export { Cancelled } from './walk.ts';
+export { Cancelled } from './walk-limits.ts';
 export { walkPlainly } from './walk-plain.ts';

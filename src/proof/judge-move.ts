@@ -66,7 +66,7 @@ export function claimsUndone(job: Job, to: string, from: string): readonly strin
   return [...new Set(facts)].sort();
 }
 
-function beginsOf(step: Step | undefined): Readonly<Record<string, string>> {
+export function beginsOf(step: Step | undefined): Readonly<Record<string, string>> {
   return step?.kind === 'do' ? step.begins : {};
 }
 

@@ -13,7 +13,7 @@ import {
   type StepPlan,
   stateOf,
 } from '../flow/index.ts';
-import { goesOn, noSizes, sizesOf, wordsOf } from './alphabet.ts';
+import { goesOn, hears, noSizes, sizesOf, wordsOf } from './alphabet.ts';
 import { isSo } from './condition.ts';
 
 /** Readings are told apart no finer than this (verdict.ts). */
@@ -51,7 +51,7 @@ export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
     powerQuestion(job, at),
     stopQuestion('stop', step),
     stopQuestion('hold', step),
-    onwardQuestion(job, plan, phase),
+    onwardQuestion(job, plan, at),
     ...missingQuestions(job, plan, phase),
     ...sizeQuestions(job, plan),
   ];
@@ -76,10 +76,17 @@ function stopQuestion(type: 'stop' | 'hold', step: string): Question {
 }
 
 /** Where next is refused, something else that goes on is taken. */
-function onwardQuestion(job: Job, plan: StepPlan, phase: Phase): Question {
+function onwardQuestion(job: Job, plan: StepPlan, at: FlowSnapshot): Question {
+  const { phase } = positionOf(at);
   const words = wordsOf(job, plan.step).filter(
-    (event) => goesOn(job, phase, event) && event.type !== 'back' && event.type !== 'trouble',
+    (event) =>
+      hears(at, event) &&
+      goesOn(job, phase, event) &&
+      event.type !== 'back' &&
+      event.type !== 'trouble',
   );
+  // What is asked for first: the sooner a word is taken, the fewer facts are looked at.
+  words.sort((a, b) => Number(isWanted(plan, b)) - Number(isWanted(plan, a)));
   const ask = (snapshot: FlowSnapshot) => {
     const sizes = sizesOf(job, plan.step, snapshot.context.readings);
     const onward: readonly FlowEvent[] = [
@@ -91,6 +98,12 @@ function onwardQuestion(job: Job, plan: StepPlan, phase: Phase): Question {
       : `"next" is refused, and nothing can be said that would help.`;
   };
   return { claim: 'FORMAT-NAMES', ask };
+}
+
+function isWanted({ gate, step }: StepPlan, event: FlowEvent): boolean {
+  if (event.type !== 'fact') return true;
+  const open = step.kind === 'check' ? step.facts : step.kind === 'do' ? step.ends : {};
+  return { ...gate, ...open }[event.fact] === event.state;
 }
 
 /** Each condition of a gate that is not met can be answered, and has a word. */

@@ -1,12 +1,16 @@
 /** Looks for values that are shown or spoken before they are worked out. */
 
 import {
+  type Figure,
   type FlowSnapshot,
+  figureOf,
   figuresNow,
   fill,
   type Job,
   joined,
+  limitFigures,
   type Phase,
+  passFigures,
   planAt,
   positionOf,
   viewOf,
@@ -37,26 +41,66 @@ function openFigure(job: Job, snapshot: FlowSnapshot): string | undefined {
   const step = planAt(job, snapshot)?.step;
   if (!step) return undefined;
   const figures = figuresNow(job, snapshot);
-  if (figures.some(({ text, spoken }) => unfinished.test(text) || unfinished.test(spoken)))
-    return 'A figure is shown before it is worked out.';
   const shown = figures.filter((figure) => figure.id.startsWith('own:')).length;
-  return shown < step.figures.length
-    ? 'A figure that is to be shown is not worked out.'
-    : undefined;
+  const lacks = shown < step.figures.length;
+  return openIn(figures) ?? (lacks ? 'A figure that is to be shown is not worked out.' : undefined);
+}
+
+export interface TextQuestion extends Question {
+  /** The value's name in braces, or which figure. Of one step and one text, the answer is the same everywhere. */
+  readonly about: string;
 }
 
 /**
  * The same without the view, for the reduced walk: which sentences can be said at a place does not need the facts,
  * and filling them in reads only readings. The view itself would ask every fact at once.
  */
-export function textQuestions(job: Job, at: FlowSnapshot): readonly Question[] {
-  const { phase } = positionOf(at);
-  const texts = templatesAt(job, at, phase).filter((text) => text.includes('{'));
-  const sentence = (text: string): Question => ({
-    claim,
-    ask: (snapshot) => openText([fill(job, snapshot, text).spoken]),
+export function textQuestions(job: Job, at: FlowSnapshot): readonly TextQuestion[] {
+  const texts = templatesAt(job, at, positionOf(at).phase);
+  const names = texts.flatMap((text) => text.match(named) ?? []);
+  const plain = texts.find((text) => unfinished.test(text.replaceAll(named, '')));
+  return [
+    ...[...new Set(names)].map((name): TextQuestion => {
+      const ask = (one: FlowSnapshot) => openText([fill(job, one, name).spoken]);
+      return { claim, about: name, ask };
+    }),
+    ...(plain === undefined ? [] : [{ claim, about: plain, ask: () => openText([plain]) }]),
+    ...figureQuestions(job, at),
+  ];
+}
+
+const named = /\{[^{}]*\}/g;
+
+/** Figure by figure, since each reads few readings, and all at once would read every one of them. */
+function figureQuestions(job: Job, at: FlowSnapshot): readonly TextQuestion[] {
+  const step = planAt(job, at)?.step;
+  if (!step) return [];
+  const own = step.figures.map(({ label, value }, index): TextQuestion => {
+    const made = (one: FlowSnapshot) => figureOf(job, one, `own:${index}`, label, value);
+    const ask = (one: FlowSnapshot) => {
+      const figure = made(one);
+      return figure ? openIn([figure]) : 'A figure that is to be shown is not worked out.';
+    };
+    return { claim, about: `own:${index}`, ask };
   });
-  return [...texts.map(sentence), { claim, ask: (snapshot) => openFigure(job, snapshot) }];
+  const powered = 'speed' in step ? [step.speed, step.feed, step.depth, step.length] : [];
+  const shown = powered.map((ref, index): TextQuestion => {
+    const made = (one: FlowSnapshot) => (ref ? figureOf(job, one, '', '', ref) : undefined);
+    return { claim, about: `powered:${index}`, ask: (one) => openIn([made(one)]) };
+  });
+  return [
+    ...own,
+    ...shown,
+    { claim, about: 'pass', ask: (one) => openIn(passFigures(job, one)) },
+    { claim, about: 'limits', ask: (one) => openIn(limitFigures(job, one)) },
+  ];
+}
+
+function openIn(figures: readonly (Figure | undefined)[]): string | undefined {
+  const open = figures.some(
+    (one) => one && (unfinished.test(one.text) || unfinished.test(one.spoken)),
+  );
+  return open ? 'A figure is shown before it is worked out.' : undefined;
 }
 
 function templatesAt(job: Job, at: FlowSnapshot, phase: Phase): readonly string[] {

@@ -1,13 +1,24 @@
-/** Asks every claim of a finished walk: of each place, of each move, and of the whole. */
+/** Asks every claim of a finished walk: of each step, of its sentences, and of the whole. */
 
-import { endStep, type FlowEvent, type Step } from '../flow/index.ts';
+import { endStep, type FlowEvent, type Job, type Step } from '../flow/index.ts';
+import { type Backwards, goodRows } from './backwards.ts';
 import { judgeLoops, judgeReach, type Way } from './judge-graph.ts';
 import { judgePlans, waysIntoItself } from './judge-plans.ts';
-import { questionsAt } from './judge-state.ts';
+import {
+  askedAt,
+  type JudgedStep,
+  type Judging,
+  judgeStep,
+  type StepArrow,
+  type StepFinding,
+} from './judge-step.ts';
 import { textQuestions } from './judge-texts.ts';
-import type { PlaceTrees } from './memory.ts';
+import type { Spot } from './spot.ts';
+import { standingKey } from './step-room.ts';
+import type { StepWalk } from './step-walk.ts';
+import { explore, type Tree } from './tree.ts';
 import { noRows, type ValueSet } from './value-sets.ts';
-import { type Arrow, goes, type Place, type Walk } from './walk.ts';
+import type { Place, Walk } from './walk.ts';
 
 /** A broken claim: for these rows of a place, or for a move from there, or for a step of the flow. */
 export interface Finding {
@@ -22,205 +33,199 @@ export interface Finding {
   readonly message?: string;
 }
 
+type Good = ReadonlyMap<string, ReadonlyMap<Spot, ValueSet>>;
+
 export function judgeWalk(walk: Walk): readonly Finding[] {
-  const clean: Clean = new Map();
+  const judging: Judging = walk;
+  const judged = new Map<string, JudgedStep>();
   const findings: Finding[] = [];
-  const arrows = new Map<Place, Arrow[]>();
-  for (const place of walk.places.values()) {
-    if (place.rows === noRows) continue;
-    const list: Arrow[] = [];
-    const events = place.settled ? [...place.words, ...place.sizes.values()] : [null];
-    for (const event of events) walk.arrows(place, event, place.rows, (arrow) => list.push(arrow));
-    arrows.set(place, list);
-    for (const { move, rows, event, from } of list) {
-      if (move.broken === null) continue;
-      findings.push({
-        claim: move.broken,
-        step: from.step,
-        at: { place: from, rows, event },
-      });
-    }
-    if (place.settled) askPlace(walk, place, findings, clean);
+  const texts = textsKey(walk.job);
+  for (const [step, { walk: inside }] of walk.stands) {
+    const rows = walk.rowsIn(step);
+    if (rows.size === 0) continue;
+    const one = judgeStep(inside, rows, judging);
+    judged.set(step, one);
+    const said = saidIn(inside, rows, judging, texts);
+    for (const finding of [...one.findings, ...said]) findings.push(placed(walk, step, finding));
   }
-  judgeWhole(walk, arrows, findings);
-  return oneEach(findings);
+  for (const [spot, rows] of walk.end.rows) {
+    const asked = askedAt(undefined, spot, rows, judging);
+    findings.push(...asked.map((finding) => placed(walk, endStep, finding)));
+  }
+  return oneEach(walk, [...findings, ...judgeWhole(walk, judged)]);
 }
 
-/** By shape and place, the rows that nothing was found in: the next step of that shape need not be asked again. */
-type Clean = Map<PlaceTrees, Set<ValueSet>>;
+function placed(walk: Walk, step: string, { claim, spot, rows, event }: StepFinding): Finding {
+  return { claim, step, at: { place: walk.place(step, spot), rows, event } };
+}
 
-function askPlace(walk: Walk, place: Place, findings: Finding[], clean: Clean): void {
-  const known = clean.get(place.trees) ?? new Set<ValueSet>();
-  clean.set(place.trees, known);
-  const plain = place.frame?.plain ?? false;
-  const before = findings.length;
-  if (!plain || !known.has(place.rows)) askOfShape(walk, place, findings);
-  if (plain && findings.length === before) known.add(place.rows);
-  if (place.frame && hasValues(place.frame.step)) askTexts(walk, place, findings);
+/** All that a sentence can be filled in with. */
+function textsKey({ flow, card, numbers }: Job): string {
+  const { workings, steps } = flow.file;
+  const readings = steps.map((step) => ('reading' in step ? step.reading : null));
+  return JSON.stringify([workings, readings, card, numbers.inputs, numbers.running]);
+}
+
+/** Sentences are no part of a step's shape: what was seen of them is kept by themselves. */
+function saidIn(
+  walk: StepWalk,
+  rows: ReadonlyMap<Spot, ValueSet>,
+  judging: Judging,
+  texts: string,
+): readonly StepFinding[] {
+  const { step } = walk.frame;
+  if (!hasValues(step)) return [];
+  const id = judging.room.ids.ofText(texts);
+  const key = `${standingKey(rows)} ${id} ${JSON.stringify(step)}`;
+  const old = walk.home.texts.get(key);
+  if (old) return old;
+  // A sentence is filled in from readings alone, wherever in the step it is said: what was seen of it is seen once.
+  const trees = new Map<string, Tree<boolean>>();
+  const made = [...rows].flatMap(([spot, some]) =>
+    spot.rests ? saidAt(walk, spot, some, judging, trees) : [],
+  );
+  walk.home.texts.set(key, made);
+  return made;
 }
 
 /** Only sentences with a value in them, and figures, can lack one. */
 function hasValues(step: Step): boolean {
-  const { say, why, cautions, remedies, figures } = step;
-  const texts = [say, why ?? '', ...cautions, ...Object.values(remedies)];
+  const { say, long, short, why, cautions, remedies, figures } = step;
+  const texts = [say, long ?? '', short ?? '', why ?? '', ...cautions, ...Object.values(remedies)];
   const numbers = 'speed' in step || 'lower' in step || figures.length > 0;
   return numbers || texts.some((text) => text.includes('{'));
 }
 
-function askOfShape(walk: Walk, place: Place, findings: Finding[]): void {
-  const at = walk.snapshotAt(place);
-  questionsAt(walk.job, at).forEach(({ claim, ask }, index) => {
-    const tree = place.frame ? (place.trees.questions.get(index) ?? {}) : {};
-    place.trees.questions.set(index, tree);
-    const found = (rows: ValueSet) => {
-      findings.push({ claim, step: place.step, at: { place, rows, event: null } });
-    };
-    walk.ask(place, tree, place.rows, (snapshot) => ask(snapshot) !== undefined, found);
-  });
-}
-
-/** Sentences are no part of a step's shape: what was seen of them is not shared. */
-function askTexts(walk: Walk, place: Place, findings: Finding[]): void {
-  for (const { claim, ask } of textQuestions(walk.job, walk.snapshotAt(place))) {
-    const found = (rows: ValueSet) => {
-      findings.push({ claim, step: place.step, at: { place, rows, event: null } });
-    };
-    walk.ask(place, {}, place.rows, (snapshot) => ask(snapshot) !== undefined, found);
+function saidAt(
+  walk: StepWalk,
+  spot: Spot,
+  rows: ValueSet,
+  { job, room, player }: Judging,
+  trees: Map<string, Tree<boolean>>,
+): readonly StepFinding[] {
+  const findings: StepFinding[] = [];
+  for (const { claim, about, ask } of textQuestions(job, player.at(walk.frame, spot))) {
+    const tree = trees.get(about) ?? {};
+    trees.set(about, tree);
+    explore(tree, rows, {
+      sets: room.sets,
+      names: walk.frame,
+      run: (look) => player.ask(walk.frame, spot, (seen) => ask(seen) !== undefined, look),
+      dull: (bad) => !bad,
+      visit: (_, some) => findings.push({ claim, spot, rows: some, event: null }),
+    });
   }
+  return findings;
 }
 
-function judgeWhole(
-  walk: Walk,
-  arrows: ReadonlyMap<Place, readonly Arrow[]>,
-  findings: Finding[],
-): void {
-  const reached = new Set([...arrows.keys()].filter((one) => one.settled).map((one) => one.step));
-  const ways = [...waysOf(walk, arrows), ...waysIntoItself(walk.job)];
-  findings.push(...judgePlans(walk.job), ...judgeReach(walk.job, reached), ...judgeLoops(ways));
-  judgeSettling(walk, arrows, findings);
-  const end = [...arrows.keys()].filter((place) => place.step === endStep);
-  const ending = backwards(walk, arrows, end, (arrow) => goes(walk.job, arrow));
-  complain(walk, arrows.keys(), ending, 'FORMAT-END', findings);
-  const open = [...arrows.keys()].filter((place) => place.settled && place.phase !== 'hold');
-  const going = backwards(
-    walk,
-    arrows,
-    open,
-    (arrow) => goes(walk.job, arrow) && arrow.from.step === arrow.to.step,
+const goesOn = ({ onward }: StepArrow) => onward;
+
+/** Whence the job can be brought to its end, by going on. */
+const ending: Backwards = {
+  name: 'end',
+  counts: goesOn,
+  isGood: () => false,
+  leaves: true,
+};
+
+/** Whence a hold goes on in the same step. */
+const going: Backwards = {
+  name: 'hold',
+  counts: goesOn,
+  isGood: (spot) => spot.rests && spot.phase !== 'hold',
+  leaves: false,
+};
+
+/** Whence what follows by itself comes to rest. */
+const resting: Backwards = {
+  name: 'rest',
+  counts: ({ said }) => said.event === null,
+  isGood: (spot) => spot.rests,
+  leaves: true,
+};
+
+function judgeWhole(walk: Walk, judged: ReadonlyMap<string, JudgedStep>): readonly Finding[] {
+  const reached = new Set(
+    [...judged.keys()].filter((step) => [...walk.rowsIn(step).keys()].some(({ rests }) => rests)),
   );
-  const holds = [...arrows.keys()].filter((place) => place.settled && place.phase === 'hold');
-  complain(walk, holds, going, 'FORMAT-HOLD', findings);
+  const ways = [...waysOf(walk, judged), ...waysIntoItself(walk.job)];
+  return [
+    ...judgePlans(walk.job),
+    ...judgeReach(walk.job, reached),
+    ...judgeLoops(ways),
+    ...unsettled(walk, judged, goodRows(walk, judged, resting)),
+    ...left(walk, goodRows(walk, judged, ending), 'FORMAT-END', ({ rests }) => rests),
+    ...left(
+      walk,
+      goodRows(walk, judged, going),
+      'FORMAT-HOLD',
+      ({ rests, phase }) => rests && phase === 'hold',
+    ),
+  ];
 }
 
-/** What follows by itself comes to rest: an event whose small steps never do is never answered. */
-function judgeSettling(
+/** Spots with rows that are not good. */
+function left(
   walk: Walk,
-  arrows: ReadonlyMap<Place, readonly Arrow[]>,
-  findings: Finding[],
-): void {
-  const resting = [...arrows.keys()].filter((place) => place.settled);
-  const good = backwards(walk, arrows, resting, ({ event }) => event === null);
-  for (const { from, to, event, rows, puts, move } of [...arrows.values()].flat()) {
-    if (!event || !move.to || to.settled) continue;
-    const bad = walk.sets.minus(to.rows, good.get(to) ?? noRows);
-    const some = walk.sets.comingInto(rows, bad, puts);
-    if (some === noRows) continue;
-    findings.push({
-      claim: 'FORMAT-SETTLES',
-      step: from.step,
-      at: { place: from, rows: some, event },
-    });
-  }
-}
-
-function complain(
-  walk: Walk,
-  places: Iterable<Place>,
-  good: ReadonlyMap<Place, ValueSet>,
+  good: Good,
   claim: string,
-  findings: Finding[],
-): void {
-  for (const place of places) {
-    if (!place.settled) continue;
-    const rows = walk.sets.minus(place.rows, good.get(place) ?? noRows);
-    if (rows !== noRows)
-      findings.push({
-        claim,
-        step: place.step,
-        at: { place, rows, event: null },
-      });
-  }
+  asked: (spot: Spot) => boolean,
+): readonly Finding[] {
+  return [...good].flatMap(([step, spots]) =>
+    [...walk.rowsIn(step)].flatMap(([spot, all]) => {
+      const rows = asked(spot) ? walk.sets.minus(all, spots.get(spot) ?? noRows) : noRows;
+      return rows === noRows ? [] : [placed(walk, step, { claim, spot, rows, event: null })];
+    }),
+  );
 }
 
-function waysOf(walk: Walk, arrows: ReadonlyMap<Place, readonly Arrow[]>): readonly Way[] {
-  const ways = new Map<string, Way>();
-  for (const arrow of [...arrows.values()].flat()) {
-    const { from, to, event } = arrow;
-    if (from.step === to.step || event?.type === 'back' || !goes(walk.job, arrow)) continue;
-    const lost = event?.type === 'reading' && isLostSlot(arrow);
-    ways.set(`${from.step} ${to.step} ${lost}`, {
-      from: from.step,
-      to: to.step,
-      lost,
-    });
-  }
-  return [...ways.values()];
+/** An event whose small steps never come to rest is never answered. */
+function unsettled(
+  walk: Walk,
+  judged: ReadonlyMap<string, JudgedStep>,
+  good: Good,
+): readonly Finding[] {
+  const bad = left(walk, good, 'FORMAT-SETTLES', ({ rests }) => !rests);
+  if (bad.length === 0) return [];
+  const rowsAt = new Map(bad.map(({ at }) => [at?.place, at?.rows ?? noRows]));
+  return [...judged].flatMap(([step, { arrows }]) =>
+    arrows.flatMap(({ from, said, rows }) => {
+      const { event } = said;
+      if (!event) return [];
+      const into = walk
+        .arrows(walk.place(step, from), said, rows)
+        .map(({ to, rows: some, puts }) =>
+          walk.sets.comingInto(some, rowsAt.get(to) ?? noRows, puts),
+        )
+        .reduce((sum, some) => walk.sets.union(sum, some), noRows);
+      if (into === noRows) return [];
+      return [placed(walk, step, { claim: 'FORMAT-SETTLES', spot: from, rows: into, event })];
+    }),
+  );
 }
 
-/** The last target of a step that judges a size is where a lost piece goes. */
-function isLostSlot({ from, move }: Arrow): boolean {
-  const plan = from.frame?.plan;
-  if (plan?.step.kind !== 'inspect' && plan?.step.kind !== 'passes') return false;
-  return move.to?.slot === plan.targets.length;
+function waysOf(walk: Walk, judged: ReadonlyMap<string, JudgedStep>): readonly Way[] {
+  return [...judged].flatMap(([from, { ways }]) =>
+    ways.map(({ slot, lost }) => {
+      const to = walk.stands.get(from)?.walk.frame.slots[slot] ?? endStep;
+      return { from, to, lost };
+    }),
+  );
 }
 
-/** For each place the rows from which one of `goals` can be come to. */
-function backwards(
-  { sets }: Walk,
-  arrows: ReadonlyMap<Place, readonly Arrow[]>,
-  goals: readonly Place[],
-  counts: (arrow: Arrow) => boolean,
-): ReadonlyMap<Place, ValueSet> {
-  const good = new Map<Place, ValueSet>(goals.map((place) => [place, place.rows]));
-  const places = [...arrows].reverse();
-  const counting = new Map(places.map(([place, list]) => [place, list.filter(counts)]));
-  const improve = (place: Place): boolean => {
-    const before = good.get(place) ?? noRows;
-    if (before === place.rows) return false;
-    let now = before;
-    for (const { rows, to, puts } of counting.get(place) ?? []) {
-      const end = good.get(to) ?? noRows;
-      if (end === noRows) continue;
-      now = sets.union(now, end === to.rows ? rows : sets.comingInto(rows, end, puts));
-      good.set(place, now);
-      if (now === place.rows) break;
-    }
-    return now !== before;
-  };
-  // Step by step from the last one, each until nothing more comes: a step waits for what follows it.
-  const bySteps = new Map<string, Place[]>();
-  for (const [place] of places)
-    bySteps.set(place.step, [...(bySteps.get(place.step) ?? []), place]);
-  const settle = (list: readonly Place[]): boolean => {
-    let any = false;
-    for (let better = true; better; any ||= better) {
-      better = false;
-      for (const place of list) if (improve(place)) better = true;
-    }
-    return any;
-  };
-  for (let changed = true; changed; ) {
-    changed = false;
-    for (const list of bySteps.values()) if (settle(list)) changed = true;
-  }
-  return good;
-}
-
-function oneEach(findings: readonly Finding[]): readonly Finding[] {
+/** One for each claim, place and word; what several questions found there is one set, so that the nearest is told. */
+function oneEach(walk: Walk, findings: readonly Finding[]): readonly Finding[] {
   const first = new Map<string, Finding>();
   for (const finding of findings) {
-    const key = `${finding.claim} ${finding.step} ${finding.at?.place.key} ${finding.at?.event?.type}`;
-    if (!first.has(key)) first.set(key, finding);
+    const { claim, step, at } = finding;
+    const key = `${claim} ${step} ${at?.place.spot.inside} ${JSON.stringify(at?.event ?? null)}`;
+    const old = first.get(key);
+    first.set(key, old ? joined(walk, old, finding) : finding);
   }
   return [...first.values()];
+}
+
+function joined({ sets }: Walk, one: Finding, other: Finding): Finding {
+  if (!one.at || !other.at) return one;
+  return { ...one, at: { ...one.at, rows: sets.union(one.at.rows, other.at.rows) } };
 }

@@ -1,118 +1,43 @@
 /**
- * What was seen of step shapes: shared by the steps of one proof. It may be kept from proof to proof for a quick first
- * answer after an edit; a verdict that somebody runs by is taken with a new one, since once, among thousands of random
- * flows, a kept memory gave a verdict that a new one did not.
+ * What was seen of steps, kept from step to step and, if somebody keeps the memory, from proof to proof: so after an edit
+ * only the edited step, and what its change reaches, is walked anew. Everything is kept under a key that holds all it
+ * depends on; tests/proof/kept-memory.test.ts proves many flows with one memory and each with a new one.
  */
 
 import type { Job } from '../flow/index.ts';
-import type { Tree } from './tree.ts';
+import { Ids } from './ids.ts';
+import { Room } from './room.ts';
+import { type AskedStates, askedStates } from './told-apart.ts';
 
-/** What one event does, told without the names of steps. */
-export interface Move {
-  /** Refused, or where it leads: a slot of the frame, the state inside that step, and where a hold goes on. */
-  readonly to: {
-    readonly slot: number;
-    readonly inner: string;
-    readonly held: string | null;
-    /** False where more may follow by itself. */
-    readonly rests: boolean;
-  } | null;
-  /** Variables that are set, by the frame's names. */
-  readonly writes: readonly (readonly [name: string, held: string | number | null])[];
-  /** The claim that the move itself breaks. */
-  readonly broken: string | null;
-}
-
-/** The trees of one place in a shape. */
-export interface PlaceTrees {
-  readonly moves: Map<string, Tree<Move>>;
-  readonly sizes: Tree<readonly number[]>;
-  readonly questions: Map<number, Tree<boolean>>;
-}
-
-/** More than this, and all is forgotten: a Desk that is edited for hours must not grow for ever. */
-const mostShapes = 5_000;
+/** Machine kinds, or sets of states that are told apart, kept at once. */
+const mostRooms = 4;
+/** A room with more nodes of sets is made anew: a Desk that is edited for hours must not grow for ever. */
+const tired = 300_000;
 
 export class Memory {
-  private readonly shapes = new Map<string, Map<string, PlaceTrees>>();
-  private readonly moves = new Map<string, Move>();
-  private readonly lists = new Map<string, readonly number[]>();
-  private readonly ids = new Map<string, number>();
-  private readonly jobs = new WeakMap<Job, { kind: number; numbers: number }>();
-  private readonly files = new WeakMap<object, number>();
+  private readonly ids = new Ids();
+  private readonly rooms = new Map<string, Room>();
 
-  /** Called before a walk begins, never in the middle of one. */
-  trim(): void {
-    if (this.shapes.size >= mostShapes) this.shapes.clear();
-  }
-
-  /** Equal outcomes as one object. */
-  oneMove(move: Move): Move {
-    const key = JSON.stringify(move);
-    const old = this.moves.get(key);
-    if (old) return old;
-    this.moves.set(key, move);
-    return move;
-  }
-
-  oneList(list: readonly number[]): readonly number[] {
-    const key = list.join();
-    const old = this.lists.get(key);
-    if (old) return old;
-    this.lists.set(key, list);
-    return list;
-  }
-
-  /** The trees of a place, made empty where they are new. */
-  trees(shape: string, place: string): PlaceTrees {
-    const places = this.shapes.get(shape) ?? new Map<string, PlaceTrees>();
-    if (!this.shapes.has(shape)) {
-      this.shapes.set(shape, places);
-    }
-    const old = places.get(place);
-    if (old) return old;
-    const made: PlaceTrees = {
-      moves: new Map(),
-      sizes: {},
-      questions: new Map(),
-    };
-    places.set(place, made);
+  /** The room of a job: called before a walk begins, never in the middle of one. */
+  roomFor(job: Job): Room {
+    const asked = askedStates(job);
+    const key = keyOf(this.ids.of(job.flow.kind), asked);
+    const old = this.rooms.get(key);
+    if (old && !old.isTired(tired)) return old;
+    this.rooms.delete(key);
+    const [first] = this.rooms.keys();
+    if (first !== undefined && this.rooms.size >= mostRooms) this.rooms.delete(first);
+    const made = new Room(job.flow.kind, asked);
+    this.rooms.set(key, made);
     return made;
   }
 
-  /** One number for all that a machine kind and the limits of a card decide. */
-  kindId(job: Job): number {
-    return this.idsOf(job).kind;
+  /** All is seen anew. */
+  forget(): void {
+    this.rooms.clear();
   }
+}
 
-  /** One number for all that readings can be worked into. */
-  numbersId(job: Job): number {
-    return this.idsOf(job).numbers;
-  }
-
-  idOf(value: object): number {
-    const old = this.files.get(value);
-    if (old !== undefined) return old;
-    const made = this.number(JSON.stringify(value));
-    this.files.set(value, made);
-    return made;
-  }
-
-  private idsOf(job: Job): { kind: number; numbers: number } {
-    const old = this.jobs.get(job);
-    if (old) return old;
-    const { chuckLimit, topSpeed } = job.card.values;
-    const { workings } = job.flow.file;
-    const kind = this.number(JSON.stringify([this.idOf(job.flow.kind), chuckLimit, topSpeed]));
-    const numbers = this.number(JSON.stringify([workings, job.card, job.numbers.inputs]));
-    this.jobs.set(job, { kind, numbers });
-    return { kind, numbers };
-  }
-
-  private number(text: string): number {
-    const old = this.ids.get(text);
-    if (old !== undefined) return old;
-    this.ids.set(text, this.ids.size);
-    return this.ids.size - 1;
-  }
+function keyOf(kind: number, asked: AskedStates): string {
+  return JSON.stringify([kind, [...asked].map(([fact, states]) => [fact, ...states])]);
 }

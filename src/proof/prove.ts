@@ -1,6 +1,6 @@
 /** Proves one job: walks it by sets, judges the claims, and tells the shortest way to each that is broken. */
 
-import { beginJob, type FlowEvent, type Job } from '../flow/index.ts';
+import { beginJob, endStep, type FlowEvent, type Job } from '../flow/index.ts';
 import { claimNamed } from './claims.ts';
 import { judgeMove } from './judge-move.ts';
 import { questionsAt } from './judge-state.ts';
@@ -11,7 +11,8 @@ import type { Problem, Proof, Verdict, Watch } from './proof.ts';
 import { shortestPaths } from './shortest.ts';
 import { stepperOf } from './stepper.ts';
 import { noRows } from './value-sets.ts';
-import { TooLarge, Walk } from './walk.ts';
+import { Walk } from './walk.ts';
+import { TooLarge } from './walk-limits.ts';
 import { Unseeable } from './watched.ts';
 
 export interface ProveOptions extends Watch {
@@ -60,14 +61,24 @@ function judged(walk: Walk, withPaths: boolean): Proof {
     ? shortestPaths(walk, findings)
     : new Map<Finding, readonly FlowEvent[]>();
   const problems = findings.map((finding) => problemOf(walk.job, finding, paths.get(finding)));
-  const settled = [...walk.places.values()].filter((one) => one.settled && one.rows !== noRows);
+  const { places, states } = countsOf(walk);
   return {
     verdict: problems.length > 0 ? 'broken' : 'proved',
     problems: nearest(problems),
-    places: settled.length,
-    states: settled.reduce((sum, place) => sum + walk.sets.count(place.rows), 0),
-    transitions: walk.movesSeen(),
+    places,
+    states,
+    transitions: walk.player.runs,
   };
+}
+
+function countsOf(walk: Walk): { places: number; states: number } {
+  const known = new Map<number, number>();
+  const steps = [...walk.stands.keys(), endStep];
+  const settled = steps.flatMap((step) =>
+    [...walk.rowsIn(step)].filter(([spot, rows]) => spot.rests && rows !== noRows),
+  );
+  const states = settled.reduce((sum, [, rows]) => sum + walk.sets.count(rows, known), 0);
+  return { places: settled.length, states };
 }
 
 /** One for each claim and step: with a path where there is one. */

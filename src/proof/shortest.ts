@@ -2,6 +2,7 @@
 
 import type { FlowEvent } from '../flow/index.ts';
 import type { Finding } from './judge-walk.ts';
+import { PlaceGraph } from './place-graph.ts';
 import { noRows, type ValueSet } from './value-sets.ts';
 import type { Arrow, Place, Walk } from './walk.ts';
 
@@ -20,44 +21,42 @@ export function shortestPaths(
   for (const finding of findings) {
     if (finding.at) open.set(finding.claim, [...(open.get(finding.claim) ?? []), finding]);
   }
-  const layers: Layer[] = [new Map([[walk.first, walk.begun]])];
-  const known = new Map<Place, ValueSet>([[walk.first, walk.begun]]);
+  if (open.size === 0) return paths;
+  const graph = new PlaceGraph(walk);
+  const layers: Layer[] = [new Map([[walk.first, walk.firstRows]])];
+  const known = new Map<Place, ValueSet>([[walk.first, walk.firstRows]]);
   while (open.size > 0 && layers.length < longest) {
     const layer = layers.at(-1);
     if (!layer || layer.size === 0) break;
     for (const [claim, list] of open) {
       for (const finding of list) {
-        const path = pathIfHere(walk, layers, layer, finding);
+        const path = pathIfHere(walk, graph, layers, finding);
         if (!path) continue;
         paths.set(finding, path);
         open.delete(claim);
         break;
       }
     }
-    if (open.size > 0) layers.push(nextLayer(walk, layer, known));
+    if (open.size > 0) layers.push(nextLayer(walk, graph, layer, known));
   }
   return paths;
 }
 
 function pathIfHere(
   walk: Walk,
+  graph: PlaceGraph,
   layers: readonly Layer[],
-  layer: Layer,
   { at }: Finding,
 ): readonly FlowEvent[] | undefined {
-  if (!at?.place.settled) return undefined;
-  const rows = walk.sets.both(layer.get(at.place) ?? noRows, at.rows);
+  if (!at?.place.spot.rests) return undefined;
+  const rows = walk.sets.both(layers.at(-1)?.get(at.place) ?? noRows, at.rows);
   if (rows === noRows) return undefined;
-  const path = trace(walk, layers, at.place, rows);
+  const path = trace(walk, graph, layers, at.place, rows);
   return at.event ? [...path, at.event] : path;
 }
 
-function eventsAt({ words, sizes }: Place): readonly FlowEvent[] {
-  return [...words, ...sizes.values()];
-}
-
 /** What one more word comes to, and was not come to with fewer. */
-function nextLayer(walk: Walk, layer: Layer, known: Layer): Layer {
+function nextLayer(walk: Walk, graph: PlaceGraph, layer: Layer, known: Layer): Layer {
   const { sets } = walk;
   const next: Layer = new Map();
   const come = (to: Place, rows: ValueSet): ValueSet => {
@@ -69,14 +68,12 @@ function nextLayer(walk: Walk, layer: Layer, known: Layer): Layer {
   const arrive = ({ to, rows, puts }: Arrow): void => {
     const fresh = come(to, sets.withAll(rows, puts));
     if (fresh === noRows) return;
-    if (to.settled) next.set(to, sets.union(next.get(to) ?? noRows, fresh));
-    else walk.arrows(to, null, fresh, arrive);
+    if (to.spot.rests) return void next.set(to, sets.union(next.get(to) ?? noRows, fresh));
+    for (const said of walk.eventsAt(to)) walk.arrows(to, said, fresh).forEach(arrive);
   };
   for (const [place, rows] of layer) {
-    for (const event of eventsAt(place)) {
-      walk.arrows(place, event, rows, (arrow) => {
-        if (arrow.move.to) arrive(arrow);
-      });
+    for (const said of graph.saidAt(place)) {
+      for (const arrow of walk.arrows(place, said, rows)) if (arrow.move.to) arrive(arrow);
     }
   }
   return next;
@@ -85,6 +82,7 @@ function nextLayer(walk: Walk, layer: Layer, known: Layer): Layer {
 /** From the last layer back to the first, one word each. */
 function trace(
   walk: Walk,
+  graph: PlaceGraph,
   layers: readonly Layer[],
   place: Place,
   rows: ValueSet,
@@ -94,7 +92,7 @@ function trace(
   let to = place;
   let goal = sets.only(sets.first(rows));
   for (const layer of layers.slice(0, -1).reverse()) {
-    const step = before(walk, layer, to, goal);
+    const step = before(walk, graph, layer, to, goal);
     if (!step) throw new Error('A path was lost: the walk does not agree with itself.');
     events.push(step.event);
     to = step.place;
@@ -105,13 +103,14 @@ function trace(
 
 function before(
   walk: Walk,
+  graph: PlaceGraph,
   layer: Layer,
   to: Place,
   goal: ValueSet,
 ): { place: Place; rows: ValueSet; event: FlowEvent } | undefined {
   const { sets } = walk;
   const into = (arrow: Arrow): ValueSet => {
-    const end = arrow.to.settled
+    const end = arrow.to.spot.rests
       ? arrow.to === to
         ? goal
         : noRows
@@ -120,19 +119,17 @@ function before(
   };
   const settlingInto = (middle: Place, rows: ValueSet): ValueSet => {
     let sum = noRows;
-    walk.arrows(middle, null, rows, (arrow) => {
-      sum = sets.union(sum, into(arrow));
-    });
+    for (const said of walk.eventsAt(middle)) {
+      for (const arrow of walk.arrows(middle, said, rows)) sum = sets.union(sum, into(arrow));
+    }
     return sum;
   };
-  for (const [place, rows] of layer) {
-    for (const event of eventsAt(place)) {
-      let found = noRows;
-      walk.arrows(place, event, rows, (arrow) => {
-        if (arrow.move.to && found === noRows) found = into(arrow);
-      });
-      if (found !== noRows) return { place, rows: found, event };
-    }
+  for (const { place, said } of graph.before(to)) {
+    const rows = layer.get(place) ?? noRows;
+    if (!said.event || rows === noRows) continue;
+    const moves = walk.arrows(place, said, rows).filter(({ move }) => move.to);
+    const found = moves.map(into).find((some) => some !== noRows);
+    if (found !== undefined) return { place, rows: found, event: said.event };
   }
   return undefined;
 }

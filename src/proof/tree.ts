@@ -1,5 +1,6 @@
 /** What a run depended on, kept as a tree: at each fork one variable was looked at, at each leaf stands what came of it. */
 
+import type { Move } from './move.ts';
 import { noRows, type ValueSet, type ValueSets } from './value-sets.ts';
 import type { Held, Variable } from './variables.ts';
 import type { Look } from './watched.ts';
@@ -16,15 +17,29 @@ export interface Names {
   nameOf(variable: Variable): string;
 }
 
-export interface Exploring<T> {
-  readonly sets: ValueSets;
+/** The trees of one spot in a shape: of each event, of the sizes that can be tried, and of each question of the proof. */
+export interface SpotTrees {
+  readonly moves: Map<string, Tree<Move>>;
+  readonly sizes: Tree<readonly number[]>;
+  readonly questions: Map<number, Tree<boolean>>;
+}
+
+export interface Growing<T> {
   readonly names: Names;
+  /** The numbers that may occur at a level. */
+  readonly valuesAt: (level: number) => readonly number[];
   /** Runs the chart or a question once; `look` answers for each variable that is looked at. */
   readonly run: (look: Look) => T;
+}
+
+export interface Visiting<T> {
+  readonly sets: ValueSets;
   /** Outcomes that need no visit. */
   readonly dull: (value: T) => boolean;
   readonly visit: (value: T, rows: ValueSet) => void;
 }
+
+export type Exploring<T> = Omit<Growing<T>, 'valuesAt'> & Visiting<T>;
 
 type Cube = readonly (readonly [level: number, value: number])[];
 
@@ -32,20 +47,49 @@ type Cube = readonly (readonly [level: number, value: number])[];
 export type Groups<T> = readonly (readonly [value: T, leaves: readonly Cube[]])[];
 
 /**
- * Visits every outcome that some of `rows` come to, with those rows; equal outcomes must be one object. Runs only where
- * no run has been before.
+ * Visits every outcome that some of `rows` come to, with those rows. Runs only where no run has been before.
  */
 export function explore<T>(tree: Tree<T>, rows: ValueSet, how: Exploring<T>): void {
-  if (rows !== noRows) visitGroups(groupsOf(tree, rows, how), rows, how);
+  if (rows !== noRows) within(tree, rows, how, new Map());
+}
+
+/** Row by row only as far as they differ in what is looked at: what never occurs together is not run. */
+function within<T>(
+  tree: Tree<T>,
+  rows: ValueSet,
+  how: Exploring<T>,
+  assumed: Map<string, Held>,
+): void {
+  const { sets, names, dull, visit } = how;
+  if (!tree.leaf && !tree.fork) {
+    let left = rows;
+    grow(tree, how, assumed, (level) => {
+      const number = sets.valuesAt(left, level)[0] ?? 0;
+      left = sets.where(left, level, number);
+      return number;
+    });
+  }
+  if (tree.leaf && !dull(tree.leaf.value)) visit(tree.leaf.value, rows);
+  if (!tree.fork) return;
+  const { name, ways } = tree.fork;
+  const { level, values } = names.variable(name);
+  for (const number of sets.valuesAt(rows, level)) {
+    const held = values.at(number);
+    const way = ways.get(held) ?? {};
+    ways.set(held, way);
+    assumed.set(name, held);
+    within(way, sets.where(rows, level, number), how, assumed);
+  }
+  assumed.delete(name);
 }
 
 /**
- * Grows the tree for every value that occurs at a fork's level anywhere in `rows`: a little more than is needed, so that
- * no set has to be cut up only to find that nothing is missing.
+ * Grows the tree for every value that occurs at a fork's level, whatever stands at the others: a little more than is
+ * needed, so that no set has to be cut up only to find that nothing is missing.
  */
-export function groupsOf<T>(tree: Tree<T>, rows: ValueSet, how: Exploring<T>): Groups<T> {
+export function groupsOf<T>(tree: Tree<T>, how: Growing<T>): Groups<T> {
   const cubes = new Map<T, Cube[]>();
-  collect(tree, rows, how, new Map(), [], cubes);
+  collect(tree, how, new Map(), [], cubes);
   return [...cubes].sort(([, a], [, b]) => b.length - a.length);
 }
 
@@ -53,7 +97,7 @@ export function groupsOf<T>(tree: Tree<T>, rows: ValueSet, how: Exploring<T>): G
 export function visitGroups<T>(
   [most, ...others]: Groups<T>,
   rows: ValueSet,
-  { sets, dull, visit }: Pick<Exploring<T>, 'sets' | 'dull' | 'visit'>,
+  { sets, dull, visit }: Visiting<T>,
 ): void {
   if (!most) return;
   let rest = rows;
@@ -71,13 +115,14 @@ export function visitGroups<T>(
 
 function collect<T>(
   tree: Tree<T>,
-  rows: ValueSet,
-  how: Exploring<T>,
+  how: Growing<T>,
   assumed: Map<string, Held>,
   cube: Cube,
   cubes: Map<T, Cube[]>,
 ): void {
-  if (!tree.leaf && !tree.fork) grow(tree, rows, how, assumed);
+  if (!tree.leaf && !tree.fork) {
+    grow(tree, how, assumed, (level) => how.valuesAt(level)[0] ?? 0);
+  }
   if (tree.leaf) {
     const leaves = cubes.get(tree.leaf.value) ?? [];
     leaves.push(cube);
@@ -86,22 +131,22 @@ function collect<T>(
   if (!tree.fork) return;
   const { name, ways } = tree.fork;
   const { level, values } = how.names.variable(name);
-  for (const number of how.sets.valuesAt(rows, level)) {
+  for (const number of how.valuesAt(level)) {
     const held = values.at(number);
     const way = ways.get(held) ?? {};
     ways.set(held, way);
     assumed.set(name, held);
-    collect(way, rows, how, assumed, [...cube, [level, number]], cubes);
+    collect(way, how, assumed, [...cube, [level, number]], cubes);
   }
   assumed.delete(name);
 }
 
-/** One run: it grows the tree along the first values that occur. */
+/** One run: it grows the tree along the values that are picked. */
 function grow<T>(
   tree: Tree<T>,
-  rows: ValueSet,
-  { sets, names, run }: Exploring<T>,
+  { names, run }: Pick<Growing<T>, 'names' | 'run'>,
   assumed: ReadonlyMap<string, Held>,
+  pick: (level: number) => number,
 ): void {
   const known = new Map(assumed);
   let at = tree;
@@ -109,7 +154,7 @@ function grow<T>(
     const name = names.nameOf(variable);
     const old = known.get(name);
     if (old !== undefined) return variable.values.numberOf(old);
-    const number = sets.valuesAt(rows, variable.level)[0] ?? 0;
+    const number = pick(variable.level);
     const held = variable.values.at(number);
     const way: Tree<T> = {};
     at.fork = { name, ways: new Map([[held, way]]) };

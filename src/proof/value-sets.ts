@@ -1,102 +1,61 @@
 /**
  * Sets of situations, each a row of small numbers: one for every fact, for the speed, for readings that matter.
  *
- * A set is a node of a decision diagram: the row's number at the node's level chooses the child, and equal nodes are one
- * node, so that equal sets are equal numbers. A level at which all rows hold 0 (not known, not taken) has no node:
- * rows cost what they know. The alternative, lists of rows, is what explodes: ten facts that may each be lost are a
- * thousand rows, and eleven nodes.
+ * A set is a node of a decision diagram (diagram.ts): the row's number at the node's level chooses the child, and equal
+ * sets are equal numbers. A level at which all rows hold 0 (not known, not taken) has no node: rows cost what they know.
+ * The alternative, lists of rows, is what explodes: ten facts that may each be lost are a thousand rows, and eleven nodes.
  */
 
+import { bottom, Diagram, type NodeId, noNode, zeroNode } from './diagram.ts';
+import { Recent } from './recent.ts';
+
 /** A set; only numbers from the same ValueSets may meet. */
-export type ValueSet = number;
+export type ValueSet = NodeId;
 
 /** Level and number, by rising level. */
 export type Row = readonly (readonly [level: number, value: number])[];
 
-export const noRows: ValueSet = 0;
+export const noRows: ValueSet = noNode;
 /** The one row that holds 0 everywhere. */
-export const zeroRow: ValueSet = 1;
+export const zeroRow: ValueSet = zeroNode;
 
-/** Below every level. */
-const bottom = 1 << 20;
-const most = 1 << 22;
+/** Numbers at one level, at most; readings take the most. */
+export const widest = 4096;
+const pairs = 1 << 22;
 
 export class ValueSets {
-  private readonly levels: number[] = [bottom, bottom];
-  private readonly children: (readonly ValueSet[])[] = [[], []];
-  private readonly known = new Map<string, ValueSet>();
-  /** By level, nodes of two children: most facts are so or not so. */
-  private readonly pairs: Map<number, ValueSet>[] = [];
-  private readonly comings = new Map<string, ValueSet>();
-  private readonly unions = new Recent();
-  private readonly differences = new Recent();
-  private readonly parts: Map<ValueSet, ValueSet>[] = [];
-  private readonly changes: Map<ValueSet, ValueSet>[] = [];
+  private readonly nodes: Diagram;
+  private readonly unions = new Recent(16);
+  private readonly differences = new Recent(15);
+  private readonly parts = new Recent(16);
+  private readonly changes = new Recent(16);
   private readonly found: Map<ValueSet, readonly number[]>[] = [];
+
+  /** `small`: the upper levels, whose numbers are below 8. */
+  constructor(private readonly small = 0) {
+    this.nodes = new Diagram(small);
+  }
 
   /** Nodes made so far: the memory of a proof. */
   get size(): number {
-    return this.levels.length;
-  }
-
-  private node(level: number, children: readonly ValueSet[]): ValueSet {
-    let length = children.length;
-    while (length > 0 && children[length - 1] === noRows) length -= 1;
-    if (length === 0) return noRows;
-    if (length === 1) return children[0] ?? noRows;
-    const kept = children.length === length ? children : children.slice(0, length);
-    if (length === 2) {
-      const pairs = at(this.pairs, level);
-      const pair = (kept[0] ?? noRows) * most + (kept[1] ?? noRows);
-      const old = pairs.get(pair);
-      if (old !== undefined) return old;
-      const made = this.make(level, kept);
-      pairs.set(pair, made);
-      return made;
-    }
-    const key = `${level}:${kept.join()}`;
-    const old = this.known.get(key);
-    if (old !== undefined) return old;
-    const made = this.make(level, kept);
-    this.known.set(key, made);
-    return made;
-  }
-
-  private make(level: number, children: readonly ValueSet[]): ValueSet {
-    const made = this.levels.length;
-    if (made >= most) throw new RangeError(`More than ${most} nodes.`);
-    this.levels.push(level);
-    this.children.push(children);
-    return made;
-  }
-
-  private levelOf(set: ValueSet): number {
-    return this.levels[set] ?? bottom;
-  }
-
-  /** The rows that hold `value` at `level`, seen from there on; a set without a node there holds 0. */
-  private child(set: ValueSet, level: number, value: number): ValueSet {
-    if (this.levelOf(set) !== level) return value === 0 ? set : noRows;
-    return this.children[set]?.[value] ?? noRows;
-  }
-
-  private width(set: ValueSet, level: number): number {
-    return this.levelOf(set) === level ? (this.children[set]?.length ?? 0) : 1;
+    return this.nodes.size;
   }
 
   union(a: ValueSet, b: ValueSet): ValueSet {
     if (a === b || b === noRows) return a;
     if (a === noRows) return b;
-    const [low, high] = a < b ? [a, b] : [b, a];
+    const low = a < b ? a : b;
+    const high = a < b ? b : a;
     const old = this.unions.get(low, high);
     if (old >= 0) return old;
-    const level = Math.min(this.levelOf(a), this.levelOf(b));
-    const width = Math.max(this.width(a, level), this.width(b, level));
-    const children: ValueSet[] = [];
+    const { nodes } = this;
+    const level = Math.min(nodes.level(a), nodes.level(b));
+    const width = Math.max(nodes.width(a, level), nodes.width(b, level));
+    const from = nodes.open();
     for (let value = 0; value < width; value += 1) {
-      children.push(this.union(this.child(a, level, value), this.child(b, level, value)));
+      nodes.put(this.union(nodes.child(a, level, value), nodes.child(b, level, value)));
     }
-    const made = this.node(level, children);
+    const made = nodes.close(level, from);
     this.unions.set(low, high, made);
     return made;
   }
@@ -107,13 +66,14 @@ export class ValueSets {
     if (b === noRows) return a;
     const old = this.differences.get(a, b);
     if (old >= 0) return old;
-    const level = Math.min(this.levelOf(a), this.levelOf(b));
-    const width = this.width(a, level);
-    const children: ValueSet[] = [];
+    const { nodes } = this;
+    const level = Math.min(nodes.level(a), nodes.level(b));
+    const width = nodes.width(a, level);
+    const from = nodes.open();
     for (let value = 0; value < width; value += 1) {
-      children.push(this.minus(this.child(a, level, value), this.child(b, level, value)));
+      nodes.put(this.minus(nodes.child(a, level, value), nodes.child(b, level, value)));
     }
-    const made = this.node(level, children);
+    const made = nodes.close(level, from);
     this.differences.set(a, b, made);
     return made;
   }
@@ -124,43 +84,57 @@ export class ValueSets {
 
   /** The rows that hold `value` at `level`. */
   where(set: ValueSet, level: number, value: number): ValueSet {
-    const own = this.levelOf(set);
+    const { nodes } = this;
+    const own = nodes.level(set);
     if (own > level) return value === 0 ? set : noRows;
-    const known = at(this.parts, level * widest + value);
-    const old = known.get(set);
-    if (old !== undefined) return old;
-    const children = this.children[set] ?? [];
-    const made = this.node(
-      own,
-      own === level
-        ? children.map((child, at) => (at === value ? child : noRows))
-        : children.map((child) => this.where(child, level, value)),
-    );
-    known.set(set, made);
+    const key = level * widest + value;
+    const old = this.parts.get(set, key);
+    if (old >= 0) return old;
+    const from = nodes.open();
+    for (let at = 0, width = nodes.width(set, own); at < width; at += 1) {
+      const child = nodes.child(set, own, at);
+      nodes.put(own < level ? this.where(child, level, value) : at === value ? child : noRows);
+    }
+    const made = nodes.close(own, from);
+    this.parts.set(set, key, made);
     return made;
   }
 
   /** All rows, with `value` put at `level`. */
   with(set: ValueSet, level: number, value: number): ValueSet {
     if (set === noRows) return noRows;
-    const own = this.levelOf(set);
-    const known = at(this.changes, level * widest + value);
-    const old = known.get(set);
-    if (old !== undefined) return old;
-    const children = this.children[set] ?? [];
-    let made: ValueSet;
-    if (own < level)
-      made = this.node(
-        own,
-        children.map((child) => this.with(child, level, value)),
-      );
-    else {
-      const rest = own > level ? set : children.reduce((a, b) => this.union(a, b), noRows);
-      made =
-        value === 0 ? rest : this.node(level, [...new Array<ValueSet>(value).fill(noRows), rest]);
-    }
-    known.set(set, made);
+    const key = level * widest + value;
+    const old = this.changes.get(set, key);
+    if (old >= 0) return old;
+    const { nodes } = this;
+    const own = nodes.level(set);
+    const made =
+      own < level ? this.withBelow(set, own, level, value) : this.withHere(set, own, level, value);
+    this.changes.set(set, key, made);
     return made;
+  }
+
+  private withBelow(set: ValueSet, own: number, level: number, value: number): ValueSet {
+    const { nodes } = this;
+    const from = nodes.open();
+    for (let at = 0, width = nodes.width(set, own); at < width; at += 1) {
+      nodes.put(this.with(nodes.child(set, own, at), level, value));
+    }
+    return nodes.close(own, from);
+  }
+
+  private withHere(set: ValueSet, own: number, level: number, value: number): ValueSet {
+    const { nodes } = this;
+    let rest = own > level ? set : noRows;
+    if (own === level) {
+      for (let at = 0, width = nodes.width(set, own); at < width; at += 1) {
+        rest = this.union(rest, nodes.child(set, own, at));
+      }
+    }
+    const from = nodes.open();
+    for (let at = 0; at < value; at += 1) nodes.put(noRows);
+    nodes.put(rest);
+    return nodes.close(level, from);
   }
 
   /** All rows, with a whole row of numbers put in. */
@@ -172,60 +146,72 @@ export class ValueSets {
 
   whereAll(set: ValueSet, row: Row): ValueSet {
     let made = set;
-    for (const [level, value] of row) made = this.where(made, level, value);
+    for (const [level, value] of row) {
+      if (made === noRows) return made;
+      made = this.where(made, level, value);
+    }
     return made;
   }
 
-  /** The numbers that rows hold at `level`. */
+  /** The numbers that rows hold at `level`, rising. */
   valuesAt(set: ValueSet, level: number): readonly number[] {
     if (set === noRows) return [];
-    const own = this.levelOf(set);
+    if (level < this.small) return numbersIn(this.nodes.smallValues(set, level));
+    const own = this.nodes.level(set);
     if (own > level) return [0];
-    const known = at(this.found, level);
+    const known = this.knownAt(level);
     const old = known.get(set);
-    if (old !== undefined) return old;
-    const children = this.children[set] ?? [];
+    if (old) return old;
     const values = new Set<number>();
-    children.forEach((child, value) => {
-      if (child === noRows) return;
+    for (let value = 0, width = this.nodes.width(set, own); value < width; value += 1) {
+      const child = this.nodes.child(set, own, value);
+      if (child === noRows) continue;
       if (own === level) values.add(value);
       else for (const one of this.valuesAt(child, level)) values.add(one);
-    });
+    }
     const made = [...values].sort((a, b) => a - b);
     known.set(set, made);
     return made;
   }
 
-  /** The rows of `from` that are in `into` once `row` is put in. `row` is by rising level. */
-  comingInto(from: ValueSet, into: ValueSet, row: Row): ValueSet {
-    const key = `${from} ${into} ${row.join()}`;
-    const old = this.comings.get(key);
-    if (old !== undefined) return old;
-    const made = this.findComing(from, into, row);
-    this.comings.set(key, made);
+  private knownAt(level: number): Map<ValueSet, readonly number[]> {
+    const old = this.found[level];
+    if (old) return old;
+    const made = new Map<ValueSet, readonly number[]>();
+    this.found[level] = made;
     return made;
   }
 
-  private findComing(from: ValueSet, into: ValueSet, row: Row): ValueSet {
+  /** No values at the upper levels yet; for `addSmall`. */
+  noSmall(): Int32Array {
+    return this.nodes.noValues();
+  }
+
+  /** Adds what the rows hold at the upper levels; true where there was anything new. */
+  addSmall(set: ValueSet, known: Int32Array): boolean {
+    return this.nodes.addValues(set, known);
+  }
+
+  /** The rows of `from` that are in `into` once `row` is put in. `row` is by rising level. */
+  comingInto(from: ValueSet, into: ValueSet, row: Row): ValueSet {
+    const { nodes } = this;
     const known = new Map<number, ValueSet>();
     const come = (a: ValueSet, b: ValueSet, at: number): ValueSet => {
       if (a === noRows || b === noRows) return noRows;
       const put = row[at];
       if (put === undefined && a === b) return a;
-      if (put === undefined && a === zeroRow && b === zeroRow) return zeroRow;
-      const key = (a * most + b) * 32 + Math.min(at, 31);
-      const old = known.get(key);
-      if (old !== undefined && at < 31) return old;
-      const level = Math.min(this.levelOf(a), this.levelOf(b), put?.[0] ?? bottom);
+      const key = (a * pairs + b) * 32 + Math.min(at, 31);
+      const old = at < 31 ? known.get(key) : undefined;
+      if (old !== undefined) return old;
+      const level = Math.min(nodes.level(a), nodes.level(b), put?.[0] ?? bottom);
       if (level === bottom) return a;
       const changed = put?.[0] === level;
-      const children: ValueSet[] = [];
-      const width = this.width(a, level);
-      for (let value = 0; value < width; value += 1) {
-        const end = this.child(b, level, changed ? put[1] : value);
-        children.push(come(this.child(a, level, value), end, changed ? at + 1 : at));
+      const open = nodes.open();
+      for (let value = 0, width = nodes.width(a, level); value < width; value += 1) {
+        const end = nodes.child(b, level, changed ? put[1] : value);
+        nodes.put(come(nodes.child(a, level, value), end, changed ? at + 1 : at));
       }
-      const made = this.node(level, children);
+      const made = nodes.close(level, open);
       known.set(key, made);
       return made;
     };
@@ -236,10 +222,11 @@ export class ValueSets {
   first(set: ValueSet): Row {
     const row: [number, number][] = [];
     for (let at = set; at > zeroRow; ) {
-      const children = this.children[at] ?? [];
-      const value = children.findIndex((child) => child !== noRows);
-      if (value !== 0) row.push([this.levelOf(at), value]);
-      at = children[value] ?? noRows;
+      const level = this.nodes.level(at);
+      let value = 0;
+      while (this.nodes.child(at, level, value) === noRows) value += 1;
+      if (value !== 0) row.push([level, value]);
+      at = this.nodes.child(at, level, value);
     }
     return row;
   }
@@ -254,47 +241,21 @@ export class ValueSets {
     if (set <= zeroRow) return set;
     const old = known.get(set);
     if (old !== undefined) return old;
-    const sum = (this.children[set] ?? []).reduce(
-      (total, one) => total + this.count(one, known),
-      0,
-    );
+    const level = this.nodes.level(set);
+    let sum = 0;
+    for (let value = 0, width = this.nodes.width(set, level); value < width; value += 1) {
+      sum += this.count(this.nodes.child(set, level, value), known);
+    }
     known.set(set, sum);
     return sum;
   }
 }
 
-/** Values at one level, at most; readings take the most. */
-const widest = 4096;
+/** The numbers whose bits are set, for every byte. */
+const numbers: readonly (readonly number[])[] = Array.from({ length: 256 }, (_, bits) =>
+  [0, 1, 2, 3, 4, 5, 6, 7].filter((value) => (bits >> value) & 1),
+);
 
-function at<K, V>(maps: Map<K, V>[], index: number): Map<K, V> {
-  const old = maps[index];
-  if (old) return old;
-  const made = new Map<K, V>();
-  maps[index] = made;
-  return made;
-}
-
-/** The last answers for two sets: each pair has one place, and a new pair takes it over. */
-class Recent {
-  private readonly size = 1 << 15;
-  private readonly pairs = new Int32Array(this.size * 3).fill(-1);
-
-  get(a: number, b: number): number {
-    const place = this.placeOf(a, b);
-    return this.pairs[place] === a && this.pairs[place + 1] === b
-      ? (this.pairs[place + 2] ?? -1)
-      : -1;
-  }
-
-  set(a: number, b: number, answer: number): void {
-    const place = this.placeOf(a, b);
-    this.pairs[place] = a;
-    this.pairs[place + 1] = b;
-    this.pairs[place + 2] = answer;
-  }
-
-  private placeOf(a: number, b: number): number {
-    const mixed = Math.imul(a, 0x9e3779b1) ^ Math.imul(b, 0x85ebca6b);
-    return ((mixed ^ (mixed >>> 15)) & (this.size - 1)) * 3;
-  }
+export function numbersIn(bits: number): readonly number[] {
+  return numbers[bits & 255] ?? [];
 }

@@ -3,6 +3,7 @@
 import {
   type FlowContext,
   type Job,
+  type MachineKind,
   type PassState,
   readingsBehind,
   type Step,
@@ -56,52 +57,42 @@ export class Values {
   at(number: number): Held {
     return this.held[number] ?? null;
   }
+
+  get size(): number {
+    return this.held.length;
+  }
 }
 
-/** All variables of a job. Facts stand above, late readings above early ones: what changes together is near the top. */
-export class Variables {
-  readonly all: readonly Variable[];
+/**
+ * Variables by name, each with a level of its own. Facts stand above, late readings above early ones: what changes
+ * together is near the top. Kept over several proofs: a name keeps its level and its numbers, and new names come below,
+ * so that what was seen of a step still holds after an edit.
+ */
+export class KnownVariables {
+  readonly facts: readonly Variable[];
+  readonly speed: Variable;
   private readonly byName = new Map<string, Variable>();
   private readonly byToken = new Map<unknown, Variable>();
 
-  constructor(job: Job, asked: AskedStates) {
-    const speeds = new Values([null]);
-    const facts = job.flow.kind.facts.map((fact) => {
+  constructor(kind: MachineKind, asked: AskedStates) {
+    this.facts = kind.facts.map((fact) => {
       const values = new Values([unknownState, ...(asked.get(fact.id) ?? [])], true);
-      return { kind: 'fact' as const, key: fact.id, values };
+      return this.add('fact', fact.id, values);
     });
-    const used = usedReadings(job);
-    const late = [...job.flow.file.steps].reverse().flatMap((step) => [
-      ...(step.kind === 'passes'
-        ? [
-            {
-              kind: 'pass' as const,
-              key: step.id,
-              values: new Values([null]),
-            },
-          ]
-        : []),
-      ...('reading' in step && used.has(step.reading.id)
-        ? [
-            {
-              kind: 'reading' as const,
-              key: step.reading.id,
-              values: new Values([null]),
-            },
-          ]
-        : []),
-    ]);
-    const speed = { kind: 'speed' as const, key: '', values: speeds };
-    this.all = [...facts, speed, ...late].map((one, level) => ({
-      ...one,
-      level,
-      name: `${one.kind}:${one.key}`,
-      token: Object.freeze({ size: Number.NaN, dial: Number.NaN }),
-    }));
-    for (const variable of this.all) {
-      this.byName.set(variable.name, variable);
-      this.byToken.set(variable.token, variable);
-    }
+    this.speed = this.add('speed', '', new Values([null]));
+  }
+
+  /** A reading or a pass; made where it is new. */
+  number(kind: 'reading' | 'pass', key: string): Variable {
+    return this.named(`${kind}:${key}`) ?? this.add(kind, key, new Values([null]));
+  }
+
+  private add(kind: VariableKind, key: string, values: Values): Variable {
+    const token = Object.freeze({ size: Number.NaN, dial: Number.NaN });
+    const made = { kind, key, name: `${kind}:${key}`, level: this.byName.size, token, values };
+    this.byName.set(made.name, made);
+    this.byToken.set(token, made);
+    return made;
   }
 
   named(name: string): Variable | undefined {
@@ -111,6 +102,42 @@ export class Variables {
   /** The variable whose value was left open, if that is what stands there. */
   behind(token: unknown): Variable | undefined {
     return typeof token === 'object' ? this.byToken.get(token) : undefined;
+  }
+
+  /** The most values that a variable holds. */
+  get widest(): number {
+    return Math.max(...[...this.byName.values()].map(({ values }) => values.size));
+  }
+}
+
+/** The variables of one job among those that are known. */
+export class Variables {
+  readonly all: readonly Variable[];
+  private readonly own: ReadonlySet<string>;
+
+  constructor(
+    job: Job,
+    private readonly known: KnownVariables,
+  ) {
+    const used = usedReadings(job);
+    const late = [...job.flow.file.steps]
+      .reverse()
+      .flatMap((step) => [
+        ...(step.kind === 'passes' ? [known.number('pass', step.id)] : []),
+        ...('reading' in step && used.has(step.reading.id)
+          ? [known.number('reading', step.reading.id)]
+          : []),
+      ]);
+    this.all = [...known.facts, known.speed, ...late];
+    this.own = new Set(this.all.map(({ name }) => name));
+  }
+
+  named(name: string): Variable | undefined {
+    return this.own.has(name) ? this.known.named(name) : undefined;
+  }
+
+  behind(token: unknown): Variable | undefined {
+    return this.known.behind(token);
   }
 }
 

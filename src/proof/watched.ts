@@ -25,8 +25,9 @@ export type Look = (variable: Variable) => number;
 export class Lens {
   private look: Look | undefined;
   private failure: Unseeable | undefined;
-  private readonly lensed = new WeakSet<FlowContext>();
   private near: ReadonlySet<string> = new Set();
+  /** Of one run: a record that is asked for twice is one object, so that what is worked out of it is so once. */
+  private records = new Map<object, unknown>();
 
   constructor(private readonly variables: Variables) {}
 
@@ -35,6 +36,7 @@ export class Lens {
     this.look = look;
     this.near = near;
     this.failure = undefined;
+    this.records = new Map();
     try {
       const done = work();
       // XState wraps what a guard throws, and a claim may catch it: what the lens refused stays refused.
@@ -47,37 +49,18 @@ export class Lens {
     }
   }
 
-  private refuse(message: string): Unseeable {
+  refuse(message: string): Unseeable {
     this.failure = new Unseeable(message);
     return this.failure;
   }
 
   /** The context as guards and claims see it. */
   context(context: FlowContext): FlowContext {
-    if (this.lensed.has(context)) return context;
-    const seen = (record: Readonly<Record<string, unknown>>, kind: VariableKind) =>
-      this.record(record, kind);
-    const value = (token: unknown) => this.value(token);
-    const made: FlowContext = {
-      get facts() {
-        return seen(context.facts, 'fact') as FlowContext['facts'];
-      },
-      get readings() {
-        return seen(context.readings, 'reading') as FlowContext['readings'];
-      },
-      get passes() {
-        return seen(context.passes, 'pass') as FlowContext['passes'];
-      },
-      get speedSet() {
-        return value(context.speedSet) as number | null;
-      },
-      held: context.held,
-    };
-    this.lensed.add(made);
-    return made;
+    return context instanceof SeenContext ? context : new SeenContext(context, this);
   }
 
-  private value(token: unknown): unknown {
+  /** What stands in a context: handed out when it is open and looked at. */
+  value(token: unknown): unknown {
     const variable = this.variables.behind(token);
     if (!variable) return token;
     if (!this.look) throw this.refuse(`${variable.name} outside of a run.`);
@@ -85,36 +68,82 @@ export class Lens {
     return asHeld(variable, held);
   }
 
-  /**
-   * Copying a record asks for its keys first, then for each key's descriptor and value: those values stay tokens.
-   * A value that is asked for by itself is looked at.
-   */
-  private record(record: Readonly<Record<string, unknown>>, kind: VariableKind): unknown {
-    const copied = new Set<PropertyKey>();
-    let copying = false;
-    return new Proxy(record, {
-      ownKeys: (target) => {
-        copying = true;
-        return Reflect.ownKeys(target);
-      },
-      getOwnPropertyDescriptor: (target, key) => {
-        if (!copying) throw this.refuse(`It is asked whether ${String(key)} is there.`);
-        copied.add(key);
-        return Reflect.getOwnPropertyDescriptor(target, key);
-      },
-      has: (_, key) => {
-        throw this.refuse(`It is asked whether ${String(key)} is there.`);
-      },
-      get: (target, key) => {
-        const held: unknown = Reflect.get(target, key);
-        if (copied.delete(key)) return held;
-        copying = false;
-        if (held === undefined && !this.near.has(`${kind}:${String(key)}`)) {
-          throw this.refuse(`The chart looks at the ${kind} "${String(key)}" from afar.`);
-        }
-        return this.value(held);
-      },
-    });
+  isNear(name: string): boolean {
+    return this.near.has(name);
+  }
+
+  record(record: object, kind: VariableKind): unknown {
+    const old = this.records.get(record);
+    if (old) return old;
+    const made: unknown = new Proxy(record, new SeenRecord(this, kind));
+    this.records.set(record, made);
+    return made;
+  }
+}
+
+class SeenContext implements FlowContext {
+  constructor(
+    private readonly own: FlowContext,
+    private readonly lens: Lens,
+  ) {}
+
+  get facts() {
+    return this.lens.record(this.own.facts, 'fact') as FlowContext['facts'];
+  }
+
+  get readings() {
+    return this.lens.record(this.own.readings, 'reading') as FlowContext['readings'];
+  }
+
+  get passes() {
+    return this.lens.record(this.own.passes, 'pass') as FlowContext['passes'];
+  }
+
+  get speedSet() {
+    return this.lens.value(this.own.speedSet) as number | null;
+  }
+
+  get held() {
+    return this.own.held;
+  }
+}
+
+/**
+ * Copying a record asks for its keys first, then for each key's descriptor and value: those values stay tokens.
+ * A value that is asked for by itself is looked at.
+ */
+class SeenRecord implements ProxyHandler<object> {
+  private readonly copied = new Set<PropertyKey>();
+  private copying = false;
+
+  constructor(
+    private readonly lens: Lens,
+    private readonly kind: VariableKind,
+  ) {}
+
+  ownKeys(target: object) {
+    this.copying = true;
+    return Reflect.ownKeys(target);
+  }
+
+  getOwnPropertyDescriptor(target: object, key: PropertyKey) {
+    if (!this.copying) throw this.lens.refuse(`It is asked whether ${String(key)} is there.`);
+    this.copied.add(key);
+    return Reflect.getOwnPropertyDescriptor(target, key);
+  }
+
+  has(_: object, key: PropertyKey): boolean {
+    throw this.lens.refuse(`It is asked whether ${String(key)} is there.`);
+  }
+
+  get(target: object, key: PropertyKey): unknown {
+    const held: unknown = Reflect.get(target, key);
+    if (this.copied.delete(key)) return held;
+    this.copying = false;
+    if (held === undefined && !this.lens.isNear(`${this.kind}:${String(key)}`)) {
+      throw this.lens.refuse(`The chart looks at the ${this.kind} "${String(key)}" from afar.`);
+    }
+    return this.lens.value(held);
   }
 }
 

@@ -1,0 +1,78 @@
+/** Which places of a finished walk lead to which: small enough to be looked up, where rows would have to be tried. */
+
+import { endStep } from '../flow/index.ts';
+import type { Said } from './step-walk.ts';
+import { noRows } from './value-sets.ts';
+import type { Place, Walk } from './walk.ts';
+
+/** A word at a place. */
+export interface Spoken {
+  readonly place: Place;
+  readonly said: Said;
+}
+
+export class PlaceGraph {
+  private readonly onward = new Map<Place, Said[]>();
+  private readonly back = new Map<Place, Spoken[]>();
+  private readonly ends = new Map<Place, ReadonlySet<Place>>();
+
+  constructor(private readonly walk: Walk) {
+    for (const step of [...walk.stands.keys(), endStep]) {
+      for (const [spot, rows] of walk.rowsIn(step)) {
+        if (spot.rests && rows !== noRows) this.add(walk.place(step, spot));
+      }
+    }
+  }
+
+  private add(place: Place): void {
+    for (const said of this.walk.eventsAt(place)) {
+      const ends = this.endsOf(place, said);
+      if (ends.size === 0) continue;
+      listed(this.onward, place).push(said);
+      for (const end of ends) listed(this.back, end).push({ place, said });
+    }
+  }
+
+  /** Where it comes to rest. */
+  private endsOf(place: Place, said: Said): ReadonlySet<Place> {
+    const ends = new Set<Place>();
+    for (const { move, to } of this.walk.arrows(place, said, place.rows)) {
+      if (!move.to) continue;
+      if (to.spot.rests) ends.add(to);
+      else for (const end of this.restsOf(to)) ends.add(end);
+    }
+    return ends;
+  }
+
+  private restsOf(first: Place): ReadonlySet<Place> {
+    const old = this.ends.get(first);
+    if (old) return old;
+    const ends = new Set<Place>();
+    const seen = new Set([first]);
+    for (const place of seen) {
+      for (const said of this.walk.eventsAt(place)) {
+        for (const { move, to } of this.walk.arrows(place, said, place.rows)) {
+          if (move.to) (to.spot.rests ? ends : seen).add(to);
+        }
+      }
+    }
+    this.ends.set(first, ends);
+    return ends;
+  }
+
+  /** Words that do anything at a place. */
+  saidAt(place: Place): readonly Said[] {
+    return this.onward.get(place) ?? [];
+  }
+
+  /** Words that may lead to a place. */
+  before(place: Place): readonly Spoken[] {
+    return this.back.get(place) ?? [];
+  }
+}
+
+function listed<T>(lists: Map<Place, T[]>, place: Place): T[] {
+  const list = lists.get(place) ?? [];
+  lists.set(place, list);
+  return list;
+}
