@@ -3,6 +3,7 @@ import type { Mouth } from '../../bench/ports.ts';
 import { browserMouth } from './browser-mouth.ts';
 import { loaded } from './loaded.ts';
 import { offlineMouth } from './offline-mouth.ts';
+import { secondMouth } from './second-mouth.ts';
 import { silentMouth } from './silent-mouth.ts';
 import type { VoiceWorld } from './voice-world.ts';
 
@@ -45,8 +46,9 @@ export async function chooseMouth(world: VoiceWorld): Promise<Mouths> {
     offers,
     make(id) {
       if (id === 'silent') return silentMouth(world.clock);
-      if (id === 'browser' && browser) return browser;
-      return offlineMouth({ ...world, startWorker }, id.split(':')[1]);
+      const own = (voice?: string) => offlineMouth({ ...world, startWorker }, voice);
+      if (id === 'browser' && browser) return secondMouth(browser, own);
+      return own(id.split(':')[1]);
     },
     async prime() {
       const isAllowed = await world.audio.prime();

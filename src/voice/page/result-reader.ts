@@ -26,8 +26,12 @@ const INTERIM_SETTLE_MS = 1_200;
 export function resultReader(): (event: RecognitionResults) => Reading {
   let taken = 0;
   let lastText = '';
+  let said: string[] = [];
   return (event) => {
-    if (event.results.length < taken) taken = 0;
+    if (event.results.length < taken) {
+      taken = 0;
+      said = [];
+    }
     const spoken: Spoken[] = [];
     let pending: Reading['pending'];
     for (let i = taken; i < event.results.length; i++) {
@@ -39,8 +43,11 @@ export function resultReader(): (event: RecognitionResults) => Reading {
         pending = { spoken: words, settleMs: ZERO_CONFIDENCE_SETTLE_MS };
       else {
         taken = i + 1;
-        if (words.text !== lastText) spoken.push(words);
+        // One browser gives all parts once more, as one, before it ends.
+        const isWhole = said.length > 1 && words.text === said.join(' ');
+        if (words.text !== lastText && !isWhole) spoken.push(words);
         lastText = words.text;
+        said.push(words.text);
         pending = undefined;
       }
     }

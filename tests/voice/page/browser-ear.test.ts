@@ -68,6 +68,16 @@ describe('a browser ear that is given repeated and provisional results', () => {
     expect(world.heard()).toEqual(['next', 'repeat']);
   });
 
+  it('does not take two finals once more when they come again as one', async () => {
+    const { listen, last, heard } = earOverFake();
+    await listen();
+    last().begins();
+    last().gives(['guard closed', 0.9]);
+    last().gives(['guard closed', 0.9], ['next', 0.9]);
+    last().gives(['guard closed', 0.9], ['next', 0.9], ['guard closed next', 0.9]);
+    expect(heard()).toEqual(['guard closed', 'next']);
+  });
+
   it('takes a final with confidence 0 as provisional until a quarter of a second is quiet', async () => {
     const world = earOverFake();
     await world.listen();

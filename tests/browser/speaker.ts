@@ -1,0 +1,171 @@
+/** A person who stands at the page with a voice: waits for the open ear, speaks, and says it again when not heard. */
+
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { loadMouth } from '../../src/cli/say-engine.ts';
+import type { Sound } from '../../src/voice/shared/index.ts';
+import { type FliteVoice, fliteSound } from '../../src/voice/worker/index.ts';
+import { normalise, sayDigits, sayNumber } from '../../src/words/index.ts';
+import { QUIET_AFTER_MS, type RoomOfSound } from './room-of-sound.ts';
+
+/** Whoever is not heard four times takes the keys. */
+const MOST_SAYINGS = 4;
+const MOST_ANSWERS = 12;
+/** Nobody speaks at the very moment a light comes on. */
+const BREATH_MS = 250;
+
+export interface Saying {
+  readonly word: string;
+  /** How often it was said before it counted; Infinity when it never did. */
+  readonly times: number;
+  /** From the end of speech to the first line of the answer being given to the mouth; null when not heard. */
+  readonly answerMs: number | null;
+}
+
+export class Speaker {
+  readonly sayings: Saying[] = [];
+  /** Sizes that were read back otherwise than they were said. */
+  readonly wrongSizes: string[] = [];
+  private readonly sounds = new Map<string, Promise<Sound>>();
+  private readonly mouth = loadMouth();
+
+  private constructor(
+    readonly page: Page,
+    readonly context: BrowserContext,
+    private readonly room: RoomOfSound,
+    private readonly voice: FliteVoice,
+  ) {}
+
+  static async at(
+    browser: Browser,
+    address: string,
+    room: RoomOfSound,
+    voice: FliteVoice = 'rms',
+  ): Promise<Speaker> {
+    const context = await browser.newContext({ viewport: { width: 1024, height: 768 } });
+    const page = await context.newPage();
+    await room.enter(page);
+    await page.goto(address);
+    return new Speaker(page, context, room, voice);
+  }
+
+  /** Chooses the ear and the mouth of this page, and how fast it speaks. */
+  async chooseVoices(rate: number): Promise<void> {
+    const { page } = this;
+    await page.getByRole('link', { name: 'Toolroom', exact: true }).click();
+    for (const [name, value] of [
+      ['ear', 'own'],
+      ['mouth', 'own:slt'],
+    ] as const) {
+      const choice = page.locator(`input[name="${name}"][value="${value}"]`);
+      await choice.waitFor({ state: 'attached' });
+      await choice.check({ force: true });
+    }
+    await page.locator('#setting-rate').fill(String(rate));
+  }
+
+  async begin(): Promise<void> {
+    const { page } = this;
+    await page.getByRole('link', { name: 'Shelf', exact: true }).click();
+    await page.getByLabel('Begin: Gate hinge pin').click();
+    await page.getByLabel('Who is making it').fill('Ida');
+    await page.locator('input[name="pace"][value="familiar"]').check({ force: true });
+    await page.getByRole('button', { name: /Begin the job/ }).click();
+    await page.getByLabel('Instruction').waitFor({ timeout: 110_000 });
+  }
+
+  /** Says words one after another, each again until it was answered with something else than "Say again". */
+  async says(...words: readonly string[]): Promise<void> {
+    for (const word of words) await this.sayUntilHeard(word);
+  }
+
+  /** Says a size until it is read back right, then agrees: nobody says "correct" to a wrong number. */
+  async saysSize(size: string): Promise<void> {
+    for (let times = 0; times < MOST_SAYINGS; times++) {
+      await this.sayUntilHeard(size);
+      const line = (await this.lines()).at(-1)?.toLowerCase() ?? '';
+      if (readBackOf(line) === readBackOf(`${sayDigits(Number(size), '', 2)} millimetres`)) {
+        return this.sayUntilHeard('correct');
+      }
+      this.wrongSizes.push(line);
+    }
+    throw new Error(`${size} was never read back right: ${this.wrongSizes.join(' / ')}`);
+  }
+
+  /** Answers what a hold or a gate shows, word after word, until nothing is asked. */
+  async answersAll(): Promise<void> {
+    for (let answers = 0; answers < MOST_ANSWERS; answers++) {
+      await this.untilListening();
+      const asked = this.page.locator('button[data-gate][data-word]').first();
+      if (!(await asked.isVisible())) return;
+      await this.says((await asked.getAttribute('data-word')) ?? '');
+    }
+  }
+
+  private async sayUntilHeard(word: string): Promise<void> {
+    for (let times = 1; times <= MOST_SAYINGS; times++) {
+      const answerMs = await this.sayOnce(word);
+      if (answerMs === null) continue;
+      this.sayings.push({ word, times, answerMs });
+      return;
+    }
+    this.sayings.push({ word, times: Number.POSITIVE_INFINITY, answerMs: null });
+    const told = (await this.lines()).slice(-4).join(' / ');
+    throw new Error(`"${word}" was not heard in ${MOST_SAYINGS} sayings. Told last: ${told}`);
+  }
+
+  /** Says it once; null when no answer came, or only the asking to say it again. */
+  async sayOnce(word: string): Promise<number | null> {
+    await this.untilListening();
+    const before = (await this.lines()).length;
+    await this.room.say(this.page, await this.soundOf(word));
+    const over = performance.now() - QUIET_AFTER_MS;
+    const answered = async () => (await this.lines()).length > before;
+    for (let waited = 0; waited < 30 && !(await answered()); waited++) {
+      await this.page.waitForTimeout(100);
+    }
+    const answer = (await this.lines()).slice(before);
+    if (answer.length === 0 || answer[0] === 'Say again.') return null;
+    return performance.now() - over;
+  }
+
+  async untilListening(): Promise<void> {
+    await this.page.locator('.sound[data-sound="listening"]').waitFor({ timeout: 40_000 });
+    await this.page.waitForTimeout(BREATH_MS);
+  }
+
+  lines(): Promise<readonly string[]> {
+    return this.page.evaluate(() => [...window.room.lines]);
+  }
+
+  private soundOf(word: string): Promise<Sound> {
+    const made = this.sounds.get(word) ?? this.speak(word);
+    this.sounds.set(word, made);
+    return made;
+  }
+
+  private async speak(word: string): Promise<Sound> {
+    return fliteSound(await this.mouth, spokenForm(word), { voice: this.voice });
+  }
+
+  async instruction(): Promise<string> {
+    return (await this.page.getByLabel('Instruction').textContent()) ?? '';
+  }
+
+  async isAt(text: RegExp): Promise<void> {
+    await expect.poll(() => this.instruction(), { timeout: 15_000 }).toMatch(text);
+  }
+}
+
+/** The digits of a read-back, without zeros at the end. */
+function readBackOf(line: string): string {
+  const [digits = ''] = line.toLowerCase().split(' millimetres');
+  return digits.replace(/(?: zero)+$/, '').replace(/ point$/, '');
+}
+
+/** "22.16" as a person says it. */
+export function spokenForm(word: string): string {
+  if (!/^\d+(\.\d+)?$/.test(word)) return normalise(word);
+  const decimals = word.split('.')[1]?.length ?? 0;
+  return sayNumber(Number(word), '', decimals).replaceAll('-', ' ');
+}
