@@ -5,10 +5,14 @@ import type { SlateReply } from '../bench/index.ts';
 import type { Ear } from '../bench/ports.ts';
 import type { Logbook } from '../logbook/index.ts';
 import type { SlateDesk } from '../screens/world.ts';
+import { englishLanguage, sayIn, voiceTexts } from '../texts/index.ts';
+import { browserClock } from './clock.ts';
 import type { SettingsKeeper } from './settings.ts';
 import type { LateVoices } from './voices.ts';
 
 export const slateKey = 'slate';
+/** A question that does not come by then is asked for again by a tap. */
+const mostWaitMs = 20_000;
 /** Older answers are worked out again as fast as they are found. */
 const mostKept = 20;
 
@@ -61,16 +65,27 @@ export function openSlateDesk({ logbook, settings, voices }: SlateWorld): SlateD
   };
 }
 
+const say = sayIn(englishLanguage, voiceTexts);
+
 /** What is said first ends it: the microphone is never left open on a screen that waits for nothing. */
 async function hearOne(
   ear: Ear,
   report: Parameters<SlateDesk['listen']>[0],
 ): Promise<() => Promise<void>> {
   let open = true;
+  const { slatePhrases } = await import('../bench/index.ts');
+  ear.listenFor({ phrases: slatePhrases() });
+  let cancelLimit = () => {};
   const close = async () => {
     if (!open) return;
     open = false;
+    cancelLimit();
     await ear.close();
+  };
+  const giveUp = (sentence: string) => {
+    if (!open) return;
+    void close();
+    report({ kind: 'deaf', sentence });
   };
   const done = (text: string) => {
     if (!open || text.trim() === '') return;
@@ -80,12 +95,8 @@ async function hearOne(
   await ear.open((heard) => {
     if (heard.kind === 'heard') done(heard.heard.text);
     if (heard.kind === 'unclear') done(heard.text);
-    if (heard.kind === 'deaf' && open) {
-      void close();
-      report({ kind: 'deaf', sentence: heard.deafness.sentence });
-    }
+    if (heard.kind === 'deaf') giveUp(heard.deafness.sentence);
   });
-  const { slatePhrases } = await import('../bench/index.ts');
-  ear.listenFor({ phrases: slatePhrases() });
+  if (open) cancelLimit = browserClock.after(mostWaitMs, () => giveUp(say('unheard')));
   return close;
 }

@@ -163,6 +163,7 @@ describe('the other screens are whole at every size', () => {
     ['the Logbook', '#/logbook', '.run-row'],
     ['the Slate', '#/slate/card-speed', '.slate-fields'],
     ['the Toolroom', '#/toolroom', '.settings'],
+    ['setting up the ear', '#/ear', '#voices-title'],
   ])('%s', async (_, hash, landmark) => {
     await page.goto(`${site.address}${hash}`);
     await page.locator(landmark).first().waitFor();

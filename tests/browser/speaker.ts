@@ -129,6 +129,12 @@ export class Speaker {
     return performance.now() - over;
   }
 
+  /** Says it into the open microphone, whatever the page makes of it. */
+  async utters(word: string, breathMs = BREATH_MS): Promise<void> {
+    await this.page.waitForTimeout(breathMs);
+    await this.room.say(this.page, await this.soundOf(word));
+  }
+
   async untilListening(): Promise<void> {
     await this.page.locator('.sound[data-sound="listening"]').waitFor({ timeout: 40_000 });
     await this.page.waitForTimeout(BREATH_MS);

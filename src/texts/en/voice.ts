@@ -21,6 +21,8 @@ export const voiceTexts = {
     slateAsks: 'Ask.',
     slateMissed: 'Ask again.',
     slateLeft: 'Back to the job.',
+    /** On the Slate's own screen. */
+    unheard: 'No question was heard. Tap and ask again, or type it.',
     /** Said once when the ear has gone deaf. */
     deafNoisy: 'Too loud to hear you safely. Use the keys.',
     deafMissing: 'There is no ear. Use the keys.',
