@@ -208,3 +208,28 @@ describe('"why that"', () => {
     );
   });
 });
+
+describe('the record of what was heard', () => {
+  test('has the words, how sure the ear was, what they were taken for, and what came of them', () => {
+    const gate = hears(begun(), 'next');
+    const spoken = heardAs('um glasses on', { from: 'speech', confidence: 0.8, at: 7_000 });
+    expect(hears(gate, spoken).entries.at(-1)).toMatchObject({
+      at: 7_000,
+      step: 'protect',
+      heard: { text: 'um glasses on', from: 'speech', confidence: 0.8 },
+      event: { type: 'fact', fact: 'eyes', state: 'on' },
+      outcome: 'moved',
+      said: 'Is nothing loose: sleeves, hair, rings, gloves off?',
+    });
+  });
+
+  test('has what was not understood, too', () => {
+    const spoken = heardAs('banana', { from: 'speech', confidence: 0.4 });
+    expect(hears(begun(), spoken).entries.at(-1)).toMatchObject({
+      heard: { text: 'banana', confidence: 0.4 },
+      event: null,
+      outcome: 'unclear',
+      said: 'Say again.',
+    });
+  });
+});

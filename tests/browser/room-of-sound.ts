@@ -29,11 +29,9 @@ declare global {
 }
 
 export const RATE = 16_000;
-/** The device needs a moment to open, and the ear must hear the person stop. */
+/** The device needs a moment to open, and to play the end. */
 const BEFORE_S = 0.3;
-const AFTER_S = 1;
-/** So long before `say` resolves the last sound was over. */
-export const QUIET_AFTER_MS = 1_000 * AFTER_S;
+const AFTER_S = 0.2;
 
 export interface RoomOfSound {
   /** Switches for Chromium. */

@@ -6,7 +6,7 @@ import { loadMouth } from '../../src/cli/say-engine.ts';
 import type { Sound } from '../../src/voice/shared/index.ts';
 import { type FliteVoice, fliteSound } from '../../src/voice/worker/index.ts';
 import { normalise, sayDigits, sayNumber } from '../../src/words/index.ts';
-import { QUIET_AFTER_MS, type RoomOfSound } from './room-of-sound.ts';
+import type { RoomOfSound } from './room-of-sound.ts';
 
 /** Whoever is not heard four times takes the keys. */
 const MOST_SAYINGS = 4;
@@ -18,8 +18,6 @@ export interface Saying {
   readonly word: string;
   /** How often it was said before it counted; Infinity when it never did. */
   readonly times: number;
-  /** From the end of speech to the first line of the answer being given to the mouth; null when not heard. */
-  readonly answerMs: number | null;
 }
 
 export class Speaker {
@@ -104,29 +102,26 @@ export class Speaker {
 
   private async sayUntilHeard(word: string): Promise<void> {
     for (let times = 1; times <= MOST_SAYINGS; times++) {
-      const answerMs = await this.sayOnce(word);
-      if (answerMs === null) continue;
-      this.sayings.push({ word, times, answerMs });
+      if (!(await this.isAnswered(word))) continue;
+      this.sayings.push({ word, times });
       return;
     }
-    this.sayings.push({ word, times: Number.POSITIVE_INFINITY, answerMs: null });
+    this.sayings.push({ word, times: Number.POSITIVE_INFINITY });
     const told = (await this.lines()).slice(-4).join(' / ');
     throw new Error(`"${word}" was not heard in ${MOST_SAYINGS} sayings. Told last: ${told}`);
   }
 
-  /** Says it once; null when no answer came, or only the asking to say it again. */
-  async sayOnce(word: string): Promise<number | null> {
+  /** Says it once; false when no answer came, or only the asking to say it again. */
+  private async isAnswered(word: string): Promise<boolean> {
     await this.untilListening();
     const before = (await this.lines()).length;
     await this.room.say(this.page, await this.soundOf(word));
-    const over = performance.now() - QUIET_AFTER_MS;
     const answered = async () => (await this.lines()).length > before;
     for (let waited = 0; waited < 30 && !(await answered()); waited++) {
       await this.page.waitForTimeout(100);
     }
     const answer = (await this.lines()).slice(before);
-    if (answer.length === 0 || answer[0] === 'Say again.') return null;
-    return performance.now() - over;
+    return answer.length > 0 && answer[0] !== 'Say again.';
   }
 
   /** Says it into the open microphone, whatever the page makes of it. */
