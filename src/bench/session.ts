@@ -53,6 +53,8 @@ export interface Notice {
   readonly advice: string | null;
   /** Decibels of the last sound level, for a meter; null without an ear. */
   readonly level: number | null;
+  /** Whether what is said here leaves the device, by the ear in use. */
+  readonly soundLeaves?: Ear['soundLeavesDevice'];
 }
 
 export interface Session {
@@ -184,6 +186,8 @@ class LiveSession implements Session {
     const old = this.ear;
     this.ear = ear;
     this.run = { ...this.run, hearsFreely: ear?.hearsFreely === true };
+    const { soundLeaves: _old, ...notice } = this.notice;
+    this.notice = ear ? { ...notice, soundLeaves: ear.soundLeavesDevice } : notice;
     if (old && old !== ear) await old.close();
     if (!ear) {
       this.talk({

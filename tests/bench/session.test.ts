@@ -4,6 +4,7 @@ import {
   type Clock,
   type KeptRun,
   type Ledger,
+  type Notice,
   openSession,
   type RunEntry,
   type SayEnd,
@@ -76,6 +77,7 @@ async function opened(fail?: () => boolean, changeManner?: SessionWorld['changeM
   const kept = memoryLedger(fail);
   const ear = scriptedEar(clock);
   const troubles: (string | null)[] = [];
+  const notices: Notice[] = [];
   const session = await openSession(beginRun(shippedJob(), head), {
     ledger: kept.ledger,
     clock,
@@ -84,7 +86,10 @@ async function opened(fail?: () => boolean, changeManner?: SessionWorld['changeM
     tailMs: 300,
     manner: () => ({ rate: 1, volume: 1, pitch: 1 }),
     ...(changeManner ? { changeManner } : {}),
-    show: (_state, notice) => troubles.push(notice.trouble),
+    show: (_state, notice) => {
+      notices.push(notice);
+      troubles.push(notice.trouble);
+    },
   });
   /** Ends the line and its tail, as a silent room does. */
   const quiet = async () => {
@@ -93,7 +98,7 @@ async function opened(fail?: () => boolean, changeManner?: SessionWorld['changeM
     await Promise.resolve();
     letGo();
   };
-  return { session, ear, voice, kept, troubles, quiet, letGo };
+  return { session, ear, voice, kept, troubles, notices, quiet, letGo };
 }
 
 const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
@@ -201,6 +206,15 @@ describe('a session', () => {
     await quiet();
     ear.hearAgain();
     expect(voice.lines.slice(first + 1)).toEqual(['Listening again.']);
+  });
+
+  test('tells whether what is said leaves the device, and nothing of it without an ear', async () => {
+    const { session, ear, notices } = await opened();
+    expect(notices.at(-1)?.soundLeaves).toBe('no');
+    await session.listenWith({ ...ear, soundLeavesDevice: 'yes' });
+    expect(notices.at(-1)?.soundLeaves).toBe('yes');
+    await session.listenWith(null);
+    expect(notices.at(-1)?.soundLeaves).toBeUndefined();
   });
 
   test('"louder" is kept as a setting before it is said back', async () => {

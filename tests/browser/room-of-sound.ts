@@ -12,10 +12,12 @@ import { resampleSound, type Sound, writeWav } from '../../src/voice/shared/inde
 
 /** What the page's side of the room shows to the test. */
 interface Room {
-  /** Opens the fake device for so long: it plays its file from the start. */
-  listenToDevice(ms: number): Promise<void>;
+  /** Opens the fake device for so long: it plays its file from the start. Resolves to when it opened. */
+  listenToDevice(ms: number): Promise<number>;
   /** Lines that were given to the mouth of the page. */
   readonly lines: string[];
+  /** When each was given, by the page's own clock. */
+  readonly times: number[];
   /** What the loudspeaker played since the last call, as 16-bit samples, and their rate. */
   takePlayed(): { readonly rate: number; readonly samples: string };
   /** What the page asked of the microphone. */
@@ -38,8 +40,8 @@ export interface RoomOfSound {
   readonly switches: readonly string[];
   /** Call before the page is opened. */
   enter(page: Page): Promise<void>;
-  /** Says the sound into the page's microphone; resolves when it is over. */
-  say(page: Page, sound: Sound): Promise<void>;
+  /** Says the sound into the page's microphone; resolves when it is over, to the page's time of its last sample. */
+  say(page: Page, sound: Sound): Promise<number>;
   played(page: Page): Promise<Sound>;
   remove(): void;
 }
@@ -64,7 +66,8 @@ export function roomOfSound(): RoomOfSound {
       samples.set(spoken, BEFORE_S * RATE);
       writeFileSync(file, writeWav({ rate: RATE, samples }));
       const ms = (1000 * samples.length) / RATE;
-      await page.evaluate((length) => window.room.listenToDevice(length), ms);
+      const opened = await page.evaluate((length) => window.room.listenToDevice(length), ms);
+      return opened + ms - 1_000 * AFTER_S;
     },
     async played(page) {
       const { rate, samples } = await page.evaluate(() => window.room.takePlayed());
@@ -155,6 +158,7 @@ function furnish(): void {
   }
 
   const lines: string[] = [];
+  const times: number[] = [];
   type Post = (this: Worker, message: unknown, move: Transferable[]) => void;
   const post = Worker.prototype.postMessage as Post;
   Worker.prototype.postMessage = function (
@@ -163,21 +167,27 @@ function furnish(): void {
     more: Transferable[] = [],
   ) {
     const said = message as { readonly kind?: unknown; readonly text?: unknown } | null;
-    if (said?.kind === 'say' && typeof said.text === 'string') lines.push(said.text);
+    if (said?.kind === 'say' && typeof said.text === 'string') {
+      lines.push(said.text);
+      times.push(performance.now());
+    }
     post.call(this, message, more);
   } as typeof Worker.prototype.postMessage;
 
   window.room = {
     lines,
+    times,
     asked,
     async listenToDevice(ms) {
       const raw = { echoCancellation: false, noiseSuppression: false, autoGainControl: false };
       const stream = await openDevice({ audio: raw });
+      const opened = performance.now();
       const source = air.context.createMediaStreamSource(stream);
       connect.call(source, air.out);
       await new Promise((over) => setTimeout(over, ms));
       source.disconnect();
       for (const track of stream.getTracks()) track.stop();
+      return opened;
     },
     takePlayed() {
       const length = pieces.reduce((sum, piece) => sum + piece.length, 0);

@@ -16,8 +16,10 @@ const BREATH_MS = 250;
 
 export interface Saying {
   readonly word: string;
-  /** How often it was said before it counted; Infinity when it never did. */
+  /** How often it was said before it counted. */
   readonly times: number;
+  /** From the last sample of speech to the first line of the answer being given to the mouth. */
+  readonly answerMs: number;
 }
 
 export class Speaker {
@@ -102,26 +104,29 @@ export class Speaker {
 
   private async sayUntilHeard(word: string): Promise<void> {
     for (let times = 1; times <= MOST_SAYINGS; times++) {
-      if (!(await this.isAnswered(word))) continue;
-      this.sayings.push({ word, times });
+      const answerMs = await this.answerTo(word);
+      if (answerMs === null) continue;
+      this.sayings.push({ word, times, answerMs });
       return;
     }
-    this.sayings.push({ word, times: Number.POSITIVE_INFINITY });
     const told = (await this.lines()).slice(-4).join(' / ');
     throw new Error(`"${word}" was not heard in ${MOST_SAYINGS} sayings. Told last: ${told}`);
   }
 
-  /** Says it once; false when no answer came, or only the asking to say it again. */
-  private async isAnswered(word: string): Promise<boolean> {
+  /** Says it once; null when no answer came, or only the asking to say it again. */
+  private async answerTo(word: string): Promise<number | null> {
     await this.untilListening();
     const before = (await this.lines()).length;
-    await this.room.say(this.page, await this.soundOf(word));
+    const over = await this.room.say(this.page, await this.soundOf(word));
     const answered = async () => (await this.lines()).length > before;
     for (let waited = 0; waited < 30 && !(await answered()); waited++) {
       await this.page.waitForTimeout(100);
     }
     const answer = (await this.lines()).slice(before);
-    return answer.length > 0 && answer[0] !== 'Say again.';
+    if (answer.length === 0 || answer[0] === 'Say again.') return null;
+    return this.page
+      .evaluate((index) => window.room.times[index] ?? 0, before)
+      .then((at) => at - over);
   }
 
   /** Says it into the open microphone, whatever the page makes of it. */

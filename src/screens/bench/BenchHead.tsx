@@ -1,8 +1,10 @@
 /** Where one is in the flow, and who may sound. */
 
 import type { Notice, RunState } from '../../bench/index.ts';
+import { voiceTexts } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
 import { addressOf } from '../route.ts';
+import { useSay } from '../use-say.ts';
 import { SoundState } from './SoundState.tsx';
 import type { Scene } from './scene.ts';
 
@@ -47,9 +49,16 @@ export function BenchHead({ state, scene, notice }: BenchHeadProps) {
   );
 }
 
-/** What is wrong with ear, mouth or storage, in one line. */
+const leaves = { yes: 'leavesYes', may: 'leavesMay', no: 'leavesNo' } as const;
+
+/** What is wrong with ear, mouth or storage, in one line; else where the sound goes. */
 function Trouble({ notice }: { readonly notice: Notice }) {
-  const line = notice.trouble ?? notice.advice;
+  const say = useSay(voiceTexts);
+  const { soundLeaves } = notice;
+  const line =
+    notice.trouble ??
+    notice.advice ??
+    (soundLeaves && notice.sound !== 'deaf' ? say(leaves[soundLeaves]) : null);
   return (
     <p class="trouble" role="status">
       {line}

@@ -21,6 +21,10 @@ export const voiceTexts = {
     slateAsks: 'Ask.',
     slateMissed: 'Ask again.',
     slateLeft: 'Back to the job.',
+    /** Shown on the Bench as long as nothing else is wrong. */
+    leavesYes: 'Sound leaves this device.',
+    leavesMay: 'Sound may leave this device.',
+    leavesNo: 'Sound stays on this device.',
     /** On the Slate's own screen. */
     unheard: 'No question was heard. Tap and ask again, or type it.',
     /** Said once when the ear has gone deaf. */
