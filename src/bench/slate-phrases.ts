@@ -10,8 +10,8 @@ export function slatePhrases(): readonly string[] {
   const plain = (value: number) => sayNumber(value, '', 0).replaceAll('-', ' ');
   const bySize = diameters.flatMap((diameter) =>
     materials.flatMap((material) =>
-      ['speed', 'drill speed', 'drill feed'].map(
-        (what) => `${what} for ${plain(diameter)} ${material}`,
+      ['speed', 'drill speed', 'drill feed'].flatMap((what) =>
+        ['', 'millimetres '].map((unit) => `${what} for ${plain(diameter)} ${unit}${material}`),
       ),
     ),
   );
