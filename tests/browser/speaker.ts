@@ -11,6 +11,8 @@ import type { RoomOfSound } from './room-of-sound.ts';
 /** Whoever is not heard four times takes the keys. */
 const MOST_SAYINGS = 4;
 const MOST_ANSWERS = 12;
+/** Tenths of a second until somebody who got no sign speaks again; a busy machine may need some. */
+const MOST_TENTHS = 80;
 /** Nobody speaks at the very moment a light comes on. */
 const BREATH_MS = 250;
 
@@ -119,7 +121,7 @@ export class Speaker {
     const before = (await this.lines()).length;
     const over = await this.room.say(this.page, await this.soundOf(word));
     const answered = async () => (await this.lines()).length > before;
-    for (let waited = 0; waited < 30 && !(await answered()); waited++) {
+    for (let waited = 0; waited < MOST_TENTHS && !(await answered()); waited++) {
       await this.page.waitForTimeout(100);
     }
     const answer = (await this.lines()).slice(before);
