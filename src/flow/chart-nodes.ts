@@ -72,7 +72,6 @@ class StepChart {
       on: {
         fact: this.arrows.answers(plan.gate),
         ...this.arrows.release(false),
-        ...this.turning.trouble(),
         ...this.arrows.back(),
       },
     };
@@ -214,7 +213,7 @@ class StepChart {
         this.arrows.powerSurprise(),
         { guard: notMet(this.arrows.plan.gate), target: 'gate' },
       ],
-      on: { next: { target: 'start' }, ...this.arrows.back() },
+      on: { next: { target: 'start' }, ...this.turning.trouble(), ...this.arrows.back() },
     };
   }
 

@@ -65,7 +65,7 @@ export class TurningChart {
     };
   }
 
-  /** Heard at the gate, at the start and while it cuts: first of all it must then stand still. */
+  /** Heard once the gate is open: at the dial, at the start and while it cuts. First of all it must then stand still. */
   trouble(): NonNullable<ChartNode['on']> {
     const walks = this.walksHere();
     if (walks.length === 0) return {};

@@ -98,6 +98,16 @@ async function axeFaults(times: number): Promise<readonly string[]> {
   return found;
 }
 
+/** As a finger does it, in the middle of the run. */
+async function takePace(word: string): Promise<void> {
+  const pace = page.locator(`button[data-word="${word}"]`);
+  const fold = page.getByRole('button', { name: /^Pace/ });
+  if (!(await pace.isVisible())) await fold.click();
+  await pace.click();
+  await pace.locator('.icon').waitFor();
+  await fold.click();
+}
+
 async function isWhole(): Promise<void> {
   expect(await faultsEverywhere()).toEqual([]);
   const onBench = (await page.locator('.bench').count()) > 0;
@@ -129,6 +139,27 @@ describe('the Bench is whole at every size', () => {
   it('at a gate of thirteen facts', async () => {
     await walkUntil(page, ({ layout }) => layout === 'gate');
     await isWhole();
+  });
+
+  it('at own pace, with the trade words opened', async () => {
+    await takePace('own pace');
+    await page.getByRole('button', { name: 'Trade words' }).click();
+    await page.locator('.words-search input').fill('tail');
+    await page
+      .getByRole('button', { name: /^tailstock/ })
+      .first()
+      .click();
+    await page.locator('.word-about').waitFor();
+    await isWhole();
+    await page.getByRole('button', { name: 'Trade words' }).click();
+  });
+
+  it('at the first-time pace, with a check question', async () => {
+    await takePace('first time');
+    await walkUntil(page, ({ all }) => all.includes('Nothing depends on it'));
+    await isWhole();
+    await page.locator('button[data-word="pass on"]').click();
+    await takePace('familiar');
   });
 
   it('with nine figures, and the working of one of them opened', async () => {

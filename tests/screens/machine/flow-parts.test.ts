@@ -43,6 +43,15 @@ describe('the parts that flows and machine kinds point at', () => {
     expect(unknown.map(({ id, part }) => `${id}: ${part}`)).toEqual([]);
   });
 
+  it('are named by every step of the hinge pin that is done at the lathe', () => {
+    const url = new URL('../../../flows/gate-hinge-pin.json', import.meta.url);
+    const { steps = [] }: FlowOrKind = JSON.parse(readFileSync(url, 'utf8'));
+    const bare = steps.filter(({ part }) => part === undefined).map(({ id }) => id);
+    // Words to the person, and what is done at the bench with the piece in the hand.
+    const away = ['begin', 'protect', 'wrong-card', 'deburr', 'inspect-shank'];
+    expect(bare).toEqual([...away, 'lost-in-chuck', 'scrap', 'record']);
+  });
+
   it('are found in every file there is', () => {
     expect(files.length).toBeGreaterThan(1);
   });
