@@ -90,6 +90,12 @@ export function alwaysFirst(state: RunState): readonly BenchItem[] {
   return saidNow(state).items.filter(({ kind, id }) => kind === 'drill' || id === 'hold');
 }
 
+/** What works the numbers out again is rare: "tool carbide", "material brass". "Running …" is led already. */
+function ledPhrases({ adjust, phrases }: BenchItem): readonly (readonly [string, string])[] {
+  if (adjust?.type !== 'adjust') return [];
+  return phrases.map((phrase) => [phrase, adjust.input.replaceAll('-', ' ')]);
+}
+
 /** The same list as an ear needs it. */
 export function listenFor(state: RunState): ListenFor {
   if (state.slateAsked !== undefined)
@@ -98,6 +104,8 @@ export function listenFor(state: RunState): ListenFor {
   const { pronunciations } = state.job.flow.file;
   return {
     phrases: items.flatMap((item) => item.phrases),
+    harmless: items.flatMap(({ kind, phrases }) => (kind === 'ask' ? phrases : [])),
+    led: Object.fromEntries(items.flatMap(ledPhrases)),
     ...(number
       ? {
           number: {

@@ -9,14 +9,22 @@ const SPREADS_OVER_ROOM = 2;
 const BELOW_LOUDEST = 28;
 const FRAMES_TO_BEGIN = 7;
 const WINDOW_TO_BEGIN = 10;
+/** Frames remembered: the longest of the windows. */
+const MEMORY = 16;
 /** A knock shorter than this does not keep an utterance open. */
-const FRAMES_TO_GO_ON = 4;
-const WINDOW_TO_GO_ON = 6;
+const TO_GO_ON = { frames: 4, window: 6 };
+/** In a room of knocks (mean distance from its level, decibels) a blow rings longer than that. */
+const UNEVEN = 2.2;
+const TO_GO_ON_IN_KNOCKS = { frames: 11, window: 16 };
 /** Longer than any said phrase or number: this is talk or noise, not a word for us. */
 const LONGEST = 7 * FRAMES_PER_SECOND;
 /** The room is followed within about half a second, at first quicker. */
 const FOLLOW = 0.02;
 const FRAMES_TO_KNOW_ROOM = 20;
+/** Sound that may be speech lifts the room only so much slower. */
+const SLOWER_WHEN_LOUD = 0.25;
+/** In a room of knocks (mean distance from its level, decibels) loud frames are the room. */
+const KNOCKS = 5;
 
 export type SpeechEvent =
   | { readonly kind: 'begun' }
@@ -61,8 +69,14 @@ export class Endpointer {
     this.seen++;
     if (!this.speaking) this.follow(decibels);
     const loud = this.seen > FRAMES_TO_KNOW_ROOM && decibels > this.limit;
-    this.recent = [...this.recent.slice(1 - WINDOW_TO_BEGIN), loud];
+    this.recent = [...this.recent.slice(1 - MEMORY), loud];
     return this.speaking ? this.goOn(decibels) : this.perhapsBegin(decibels);
+  }
+
+  /** The room's level as it was measured, in decibels. */
+  knowRoom(decibels: number): void {
+    this.room = decibels;
+    this.seen = Math.max(this.seen, FRAMES_TO_KNOW_ROOM + 1);
   }
 
   /** Closes the utterance: the caller has its answer. */
@@ -74,7 +88,8 @@ export class Endpointer {
   }
 
   private perhapsBegin(decibels: number): SpeechEvent | null {
-    if (this.recent.filter(Boolean).length < FRAMES_TO_BEGIN) return null;
+    const loud = this.recent.slice(-WINDOW_TO_BEGIN).filter(Boolean).length;
+    if (loud < FRAMES_TO_BEGIN) return null;
     this.speaking = true;
     this.loudest = decibels;
     this.length = WINDOW_TO_BEGIN;
@@ -85,7 +100,8 @@ export class Endpointer {
   private goOn(decibels: number): SpeechEvent | null {
     this.length++;
     this.loudest = Math.max(this.loudest, decibels);
-    const loud = this.recent.slice(-WINDOW_TO_GO_ON).filter(Boolean).length >= FRAMES_TO_GO_ON;
+    const { frames, window } = this.spread > UNEVEN ? TO_GO_ON_IN_KNOCKS : TO_GO_ON;
+    const loud = this.recent.slice(-window).filter(Boolean).length >= frames;
     this.quiet = loud ? 0 : this.quiet + 1;
     if (this.length > LONGEST) {
       // What sounds this long is the room: a machine was switched on.
@@ -98,7 +114,9 @@ export class Endpointer {
 
   private follow(decibels: number): void {
     if (Number.isNaN(this.room)) this.room = decibels;
-    const pace = Math.max(FOLLOW, 1 / this.seen);
+    const isKnown = this.seen > FRAMES_TO_KNOW_ROOM && this.spread < KNOCKS;
+    const mayBeSpeech = isKnown && decibels > this.limit;
+    const pace = Math.max(FOLLOW * (mayBeSpeech ? SLOWER_WHEN_LOUD : 1), 1 / this.seen);
     this.spread += pace * (Math.abs(decibels - this.room) - this.spread);
     // The beginning of a word must not lift the room before it is noticed.
     const step = Math.min(decibels - this.room, this.seen > FRAMES_TO_KNOW_ROOM ? 12 : 60);

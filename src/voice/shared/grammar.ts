@@ -1,6 +1,11 @@
 /** The grammar for one state: the said list and nothing else. Pure. */
 import type { ListenFor } from '../../bench/ports.ts';
-import { type NumberPaths, numberPaths, numberPathsInside } from './number-grammar.ts';
+import {
+  type NumberArc,
+  type NumberPaths,
+  numberPaths,
+  numberPathsInside,
+} from './number-grammar.ts';
 import {
   type ExtraPronunciations,
   PHONES,
@@ -37,10 +42,17 @@ export interface BuiltGrammar {
   readonly missing: readonly string[];
 }
 
+/** The phrase with the word that must be said before it, where there is one. */
+export function spokenAs(phrase: string, { led }: ListenFor): string {
+  const lead = led && Object.hasOwn(led, phrase) ? led[phrase] : undefined;
+  return lead === undefined || phrase.startsWith(`${lead} `) ? phrase : `${lead} ${phrase}`;
+}
+
 /** Builds the grammar of what counts now. */
 export function buildGrammar(listenFor: ListenFor, dictionary: Pronunciations): BuiltGrammar {
   const lexicon = new Lexicon(dictionary, listenFor.pronunciations ?? {});
-  const { phrases, number } = listenFor;
+  const { number } = listenFor;
+  const phrases = listenFor.phrases.map((phrase) => spokenAs(phrase, listenFor));
   const all = number && numberPaths(number);
   const inside = number && numberPathsInside(number);
   const grammar = grammarOf(phrases, all, lexicon);
@@ -117,7 +129,7 @@ class GrammarBuilder {
 
   /** Lays the number's own states behind ours; state 0 of the number is our start. */
   addNumber(
-    arcs: readonly { readonly from: number; readonly to: number; readonly word: string }[],
+    arcs: readonly NumberArc[],
     ends: readonly number[],
     corrections: readonly string[],
   ): void {
@@ -125,7 +137,7 @@ class GrammarBuilder {
     const largest = Math.max(...arcs.map((arc) => Math.max(arc.from, arc.to)));
     this.states += largest + 1;
     this.arc(START, base, '');
-    for (const { from, to, word } of arcs) this.arc(base + from, base + to, word);
+    for (const { from, to, word, weight } of arcs) this.arc(base + from, base + to, word, weight);
     for (const end of ends) this.arc(base + end, END, '');
     for (const word of corrections) this.arc(this.step(START, word), base, '');
   }
@@ -145,9 +157,9 @@ class GrammarBuilder {
     return this.arc(from, to, word);
   }
 
-  private arc(from: number, to: number, word: string): number {
+  private arc(from: number, to: number, word: string, weight = 1): number {
     const key = `${from} ${to} ${word}`;
-    if (!this.drawn.has(key)) this.arcs.push({ from, to, word, weight: 1 });
+    if (!this.drawn.has(key)) this.arcs.push({ from, to, word, weight });
     this.drawn.add(key);
     return to;
   }

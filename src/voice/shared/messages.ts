@@ -8,16 +8,28 @@ export interface EarAddresses {
   readonly model: Readonly<Record<string, string>>;
 }
 
-/** Patterns of one person's voice at one microphone, by phrase: twelve numbers a hundredth of a second, never sound. */
+/** Patterns of one voice at one microphone, as plain data; each text is one saying. Never sound. */
 export interface KeptVoice {
   readonly version: 1;
   readonly patterns: Readonly<Record<string, readonly string[]>>;
 }
 
-/** What ten seconds of a room told: a few numbers. */
+/** What ten seconds of the room told, as plain data. */
 export interface KeptRoom {
   readonly version: 1;
+  /** Decibels of full scale in the band of speech. */
   readonly decibels: number;
+  /** Mean logarithm of the noise in each band of the ear. */
+  readonly noise: readonly number[];
+  /** How well the room's own sound fitted words of ours by accident, per frame; null: never. */
+  readonly accident: number | null;
+}
+
+/** What an ear at the same microphone learnt before. Anything that cannot be read is left aside. */
+export interface KeptEar {
+  readonly channel?: string;
+  readonly voice?: KeptVoice;
+  readonly room?: KeptRoom;
 }
 
 export type ToEar =

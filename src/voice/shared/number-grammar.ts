@@ -6,6 +6,8 @@ export interface NumberArc {
   readonly to: number;
   /** Empty: passes without a word. */
   readonly word: string;
+  /** Probability beside the usual ways; 1 when not given. */
+  readonly weight?: number;
 }
 
 export interface NumberPaths {
@@ -21,6 +23,9 @@ const TEENS =
   'ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'.split(' ');
 const TENS = ' ten twenty thirty forty fifty sixty seventy eighty ninety'.split(' ');
 const DIGITS = [...ONES, 'oh'];
+
+/** "One eight" for eighteen is said now and then, and is easily found in "forty point": probability beside the usual way. */
+const RARE = 0.002;
 
 /** Whole parts are listed one by one when there are no more than this, else built from rules. */
 const LISTED = 120;
@@ -59,10 +64,17 @@ export function numberPathsInside({ unit, min, max, decimals }: NumberWanted): N
   for (let n = first; n <= last; n++) {
     const fraction = decimals > 0 ? String(n % scale).padStart(decimals, '0') : '';
     for (const whole of wholeWays(Math.floor(n / scale))) {
-      for (const digits of fractionWays(fraction)) graph.path(0, done, [...whole, ...digits]);
+      const weight = weightOf(Math.floor(n / scale), whole);
+      for (const digits of fractionWays(fraction)) {
+        graph.path(0, done, [...whole, ...digits], weight);
+      }
     }
   }
   return graph.finish([done, addUnit(graph, done, unit)]);
+}
+
+function weightOf(whole: number, words: readonly string[]): number {
+  return whole >= 10 && words.every((word) => ONES.includes(word)) ? RARE : 1;
 }
 
 /** "point five" alone is nought point five. */
@@ -96,8 +108,8 @@ class WordGraph {
   state(): number {
     return this.states++;
   }
-  say(from: number, to: number, word: string): void {
-    this.arcs.push({ from, to, word });
+  say(from: number, to: number, word: string, weight = 1): void {
+    this.arcs.push({ from, to, word, ...(weight < 1 ? { weight } : {}) });
   }
   pass(from: number, to: number): void {
     this.arcs.push({ from, to, word: '' });
@@ -109,12 +121,12 @@ class WordGraph {
     return to;
   }
   /** Words one after another; common beginnings are shared. */
-  path(from: number, to: number, words: readonly string[]): void {
+  path(from: number, to: number, words: readonly string[], weight = 1): void {
     if (words.length === 0) return;
     const last = words.length - 1;
     let at = from;
     for (const word of words.slice(0, last)) at = this.branch(at, word);
-    this.say(at, to, words[last] ?? '');
+    this.say(at, to, words[last] ?? '', weight);
   }
   private branch(from: number, word: string): number {
     const key = `${from} ${word}`;
@@ -142,7 +154,7 @@ function addWhole(graph: WordGraph, from: number, { min, max }: NumberWanted): n
   const high = Math.ceil(size) + (size >= 1 ? 1 : 0);
   if (high - low <= LISTED) {
     for (let n = low; n <= high; n++) {
-      for (const words of cardinals(n)) graph.path(from, to, words);
+      for (const words of cardinals(n)) graph.path(from, to, words, weightOf(n, words));
     }
   } else addCardinals(graph, from, to, String(high).length);
   return to;

@@ -2,10 +2,13 @@
 import type { ListenFor } from '../../bench/ports.ts';
 
 /** Frames of ten milliseconds. Telephone practice: half a second after a whole answer, more inside digits. */
-export const QUIET_ENOUGH = 30;
-/** Nothing that counts yet: it may be the first half of a phrase. */
-export const QUIET_UNSURE = 55;
-export const QUIET_LONG = 90;
+export const QUIET_ENOUGH = 26;
+/** So soon the words are looked at, so that they are known when the quiet has lasted long enough. */
+export const QUIET_TO_LOOK = 14;
+/** Nothing that counts yet, or the first half of a phrase: nobody pauses longer inside one. */
+export const QUIET_UNSURE = 45;
+/** Inside a number people look at the scale. */
+export const QUIET_LONG = 75;
 
 /** So many loud frames are worth waiting for; fewer were a knock, and the next word must not join it. */
 const WORTH_WAITING = 40;
@@ -15,7 +18,8 @@ export function quietToEnd(text: string, words: ListenFor, loud: readonly boolea
   if (text === '') {
     return loud.filter(Boolean).length < WORTH_WAITING ? QUIET_ENOUGH : QUIET_UNSURE;
   }
-  return mayGoOn(text, words) ? QUIET_LONG : QUIET_ENOUGH;
+  if (!mayGoOn(text, words)) return QUIET_ENOUGH;
+  return words.number && NUMBER_WORDS.test(text) ? QUIET_LONG : QUIET_UNSURE;
 }
 
 const NUMBER_WORDS =

@@ -4,8 +4,8 @@
 const TOO_LOUD = -22;
 const QUIET_AGAIN = -26;
 /** Speech must stand at least so far above the room (decibels), at the median of the last few. */
-const LEAST_OVER_ROOM = 8;
-const LAST_FEW = 3;
+const LEAST_OVER_ROOM = 6;
+const LAST_FEW = 4;
 const SECONDS_TO_BELIEVE = 3;
 
 const SAMPLES_A_PIECE = 16_000;
@@ -22,6 +22,12 @@ export class RoomWatch {
 
   get isNoisy(): boolean {
     return this.noisy;
+  }
+
+  /** Whether a room of this level (decibels of full scale) lets the voice heard so far through. */
+  lets(decibels: number): boolean {
+    const over = this.overRoom;
+    return decibels <= TOO_LOUD && (over === null || over >= LEAST_OVER_ROOM);
   }
 
   /** True once after each change of `isNoisy`. */
@@ -51,8 +57,15 @@ export class RoomWatch {
   }
   private lastLevel = -60;
 
-  /** Call at the end of an utterance with how far its loudest part stood above the room. */
-  utterance(overRoom: number): void {
+  /** Call at the end of an utterance with how far its loudest part stood above the room, and whether it was understood. */
+  utterance(overRoom: number, isUnderstood: boolean): void {
+    if (isUnderstood) {
+      this.over = [overRoom, ...this.over.filter((over) => over >= LEAST_OVER_ROOM)].slice(
+        0,
+        LAST_FEW,
+      );
+      return;
+    }
     this.over = [...this.over, overRoom].slice(-LAST_FEW);
     const median = this.overRoom;
     if (this.over.length === LAST_FEW && median !== null && median < LEAST_OVER_ROOM) {

@@ -2,41 +2,52 @@
 
 export interface Ranked {
   readonly phrase: string;
-  /** Distance of the sound to the nearest pattern of this phrase. */
+  /** Distance of the sound to the nearest pattern of this phrase; 1 as two sayings of one phrase differ. */
   readonly distance: number;
 }
 
 export interface Verdict {
   readonly text: string;
+  /** 0 to 1; below one half it does not count. */
   readonly confidence: number;
 }
 
-/** Nearest pattern this much nearer than any other phrase's: clearly that phrase, or likely. */
-const CLEAR = 0.8;
+/** No farther than this from a pattern: the same word, as two sayings of one phrase differ. */
+const SAME = 1.2;
+/** Still like it, when the recogniser found the same word by itself. */
+const LIKE = 1.6;
+/** Nearest pattern this much nearer than any other phrase's. */
+const CLEAR = 0.75;
+/** For patterns alone: the sound lies well inside the person's own spread, and near nothing else. */
+const ALONE = { same: 1.1, clear: 0.7 };
 const LIKELY = 0.93;
-/** Patterns count only when all but few of the phrases have some, else the nearest means little. */
-const FEWEST = 2;
+/** Patterns count only when several phrases have some, else the nearest means little. */
+const FEWEST = 3;
 
 /**
- * `heard` is the recogniser's verdict, `ranked` the phrases in force that have patterns, nearest
- * first. Agreement lifts, contradiction refuses; patterns alone never carry a word: in hammering they
- * took a knock for a gate's word.
+ * `heard` is the recogniser's verdict, `ranked` the phrases in force that have patterns, nearest first.
+ * Agreement lifts, contradiction refuses. Where the recogniser is unsure, patterns carry a word alone
+ * when they are clear, the sound lies within the person's own spread and `mayCarry` says that it is
+ * long enough to be no knock.
  */
-export function vote(heard: Verdict, ranked: readonly Ranked[]): Verdict {
+export function vote(heard: Verdict, ranked: readonly Ranked[], mayCarry = true): Verdict {
   const [first, second] = ranked;
-  if (ranked.length < FEWEST || !first || !second || first.distance === Number.POSITIVE_INFINITY) {
-    return heard;
-  }
+  if (ranked.length < FEWEST || !first || !second || !Number.isFinite(first.distance)) return heard;
   const ratio = first.distance / second.distance;
-  if (heard.text === first.phrase) return agree(heard, ratio);
+  if (heard.text === first.phrase) return agreed(heard, first.distance, ratio);
+  const isSame = first.distance < ALONE.same && ratio < ALONE.clear;
+  const isSure = heard.confidence >= 0.5;
+  if (isSame && !isSure && mayCarry) return { text: first.phrase, confidence: 0.75 };
   const known = ranked.some((entry) => entry.phrase === heard.text);
-  if (known && ratio < LIKELY)
-    return { text: heard.text, confidence: Math.min(heard.confidence, 0.4) };
-  return heard;
+  return known && ratio < LIKELY ? refused(heard) : heard;
 }
 
-function agree(heard: Verdict, ratio: number): Verdict {
-  if (ratio >= LIKELY) return heard;
-  const floor = ratio < CLEAR ? 0.8 : 0.6;
+function agreed(heard: Verdict, distance: number, ratio: number): Verdict {
+  if (distance > LIKE || ratio >= LIKELY) return heard;
+  const floor = distance < SAME && ratio < CLEAR ? 0.9 : 0.7;
   return { text: heard.text, confidence: Math.max(heard.confidence, floor) };
+}
+
+function refused({ text, confidence }: Verdict): Verdict {
+  return { text, confidence: Math.min(confidence, 0.4) };
 }

@@ -1,13 +1,15 @@
 /** The offline ear itself: sound in, judged words out. Runs in the page's worker and in Node alike. */
 import type { ListenFor } from '../../bench/ports.ts';
 import { Endpointer } from '../shared/endpointer.ts';
-import { buildGrammar } from '../shared/grammar.ts';
+import { buildGrammar, spokenAs } from '../shared/grammar.ts';
 import { advise } from '../shared/level-advice.ts';
 import { FRAME, FRAMES_PER_SECOND, loudFrames, loudnessMeter } from '../shared/loudness.ts';
-import type { FromEar } from '../shared/messages.ts';
-import { QUIET_ENOUGH, quietToEnd } from '../shared/patience.ts';
+import type { FromEar, KeptEar } from '../shared/messages.ts';
+import { QUIET_TO_LOOK, quietToEnd } from '../shared/patience.ts';
 import type { Pronunciations } from '../shared/pronunciation.ts';
+import { RoomMeasure } from '../shared/room-measure.ts';
 import { RoomWatch } from '../shared/room-watch.ts';
+import type { Verdict } from '../shared/vote.ts';
 import type { Engine, EngineParts } from './engine.ts';
 import { type Finding, Recogniser } from './recogniser.ts';
 import { VoiceBook } from './voice-book.ts';
@@ -16,6 +18,10 @@ import { VoiceBook } from './voice-book.ts';
 const BEFORE = 40;
 /** Fewer loud frames than this are a knock, not speech that was not understood. */
 const FEWEST_LOUD = 20;
+/** A take for a voice pattern: decibels over the room, and frames. */
+const FAINTEST = 8;
+const SHORTEST_TAKE = 10;
+const LONGEST_TAKE = 350;
 /** Less is a guess. */
 const SURE = 0.5;
 /** The longest utterance and what comes before it. */
@@ -29,7 +35,7 @@ interface Kept {
 export class EarBrain {
   private readonly recogniser: Recogniser;
   private readonly room = new RoomWatch();
-  private readonly book = new VoiceBook();
+  private readonly book: VoiceBook;
   private meter = loudnessMeter();
   private endpointer = new Endpointer();
   private kept: Kept[] = [];
@@ -37,6 +43,9 @@ export class EarBrain {
   private words: ListenFor = { phrases: [] };
   private isShut = false;
   private still: ListenFor | undefined;
+  /** What is spoken → the phrase of the said list it stands for. */
+  private plain: ReadonlyMap<string, string> = new Map();
+  private measuring: RoomMeasure | null = null;
   private begin = 0;
   private early: Finding | null = null;
   private enrolling: string | null = null;
@@ -48,9 +57,10 @@ export class EarBrain {
     private readonly dictionary: Pronunciations,
     private readonly tell: (message: FromEar) => void,
     nextEngine: () => Promise<Engine>,
-    channel?: string,
+    kept: KeptEar = {},
   ) {
-    this.recogniser = new Recogniser(engine, model, nextEngine, channel);
+    this.recogniser = new Recogniser(engine, model, nextEngine, kept);
+    this.book = new VoiceBook(kept.voice);
   }
 
   /** What counts from now on. Words without a pronunciation are told; the rest is listened for. */
@@ -62,6 +72,7 @@ export class EarBrain {
   /** Hears nothing more, or only what may break into the mouth's line; of either it learns nothing. */
   shut(still?: ListenFor): void {
     this.isShut = true;
+    this.measuring = null;
     this.dropSpeech();
     this.still = still;
     if (still) this.use(still);
@@ -77,7 +88,9 @@ export class EarBrain {
   private use(words: ListenFor): void {
     const built = buildGrammar(words, this.dictionary);
     this.early = null;
-    this.recogniser.use(built, words.phrases);
+    const spoken = new Map(words.phrases.map((phrase) => [spokenAs(phrase, words), phrase]));
+    this.plain = spoken;
+    this.recogniser.use(built, [...spoken.keys()], words.harmless ?? []);
     if (built.missing.length > 0) this.tell({ kind: 'missing', words: built.missing });
   }
 
@@ -89,6 +102,16 @@ export class EarBrain {
   /** The next clear utterance becomes a pattern of this person's voice for the phrase. */
   enrol(phrase: string): void {
     this.enrolling = phrase;
+  }
+
+  stopEnrolling(): void {
+    this.enrolling = null;
+  }
+
+  /** Takes the next seconds as the room alone and tells what came of it; nothing is heard meanwhile. */
+  measureRoom(seconds = 10): void {
+    this.dropSpeech();
+    this.measuring = new RoomMeasure(seconds);
   }
 
   forgetVoice(): void {
@@ -106,6 +129,10 @@ export class EarBrain {
   private frame(samples: Int16Array): void {
     const decibels = this.meter(samples);
     if (this.isShut && !this.still) return;
+    if (this.measuring) {
+      this.measure(this.measuring, samples, decibels);
+      return;
+    }
     this.kept.push({ samples, decibels });
     if (this.kept.length > KEPT) this.drop(this.kept.length - KEPT);
     const event = this.endpointer.take(decibels);
@@ -124,23 +151,22 @@ export class EarBrain {
 
   /** After a short quiet the words are looked at; what may still go on is given more time. */
   private quiet(frames: number): void {
-    if (frames < QUIET_ENOUGH) {
+    if (frames < QUIET_TO_LOOK) {
       this.early = null;
       return;
     }
     if (!this.early) this.early = this.enrolling ? this.unheard() : this.find();
     const wait = quietToEnd(this.early.text, this.still ?? this.words, this.early.loud);
     if (frames < wait) return;
-    // Quiet that belonged to the utterance may have changed what fits.
-    const again = wait > QUIET_ENOUGH && !this.enrolling;
-    const finding = again ? this.find() : this.early;
+    const finding = this.early;
     this.endpointer.close();
     this.settle(finding);
   }
 
   private find(): Finding {
     const { samples, loud } = this.unheard();
-    return this.recogniser.find(samples, loud);
+    const found = this.recogniser.find(samples, loud);
+    return { ...found, text: this.plain.get(found.text) ?? found.text };
   }
 
   /** The utterance so far, not yet looked at. */
@@ -157,10 +183,20 @@ export class EarBrain {
       this.breakIn(finding);
       return;
     }
-    this.room.utterance(this.endpointer.overRoom);
-    if (this.room.changed) this.tell({ kind: 'noisy', noisy: this.room.isNoisy });
-    if (this.enrolling) this.keepPattern(finding);
-    else if (!this.room.isNoisy) this.answer(finding);
+    if (this.enrolling) {
+      this.keepPattern(finding, this.enrolling);
+      return;
+    }
+    const isSpeech = finding.loud.filter(Boolean).length >= FEWEST_LOUD;
+    const voted = isSpeech
+      ? this.book.vote(finding, this.words.phrases, this.recogniser.noise)
+      : finding;
+    const isUnderstood = voted.text !== '' && voted.confidence >= SURE;
+    if (isSpeech) this.room.utterance(this.endpointer.overRoom, isUnderstood);
+    if (this.room.changed) this.tellNoisy();
+    if (this.room.isNoisy) return;
+    if (isUnderstood) this.answer(finding, voted);
+    else if (isSpeech) this.tell({ kind: 'unclear', text: voted.text });
   }
 
   /** Sound of the mouth itself fits nothing here, and is not worth a word. */
@@ -168,23 +204,50 @@ export class EarBrain {
     if (text !== '' && confidence >= SURE) this.tell({ kind: 'heard', text, confidence });
   }
 
-  private answer(finding: Finding): void {
-    const voted = this.book.vote(finding, this.words.phrases);
-    if (voted.text === '' || voted.confidence < SURE) {
-      const isSpeech = finding.loud.filter(Boolean).length >= FEWEST_LOUD;
-      if (isSpeech) this.tell({ kind: 'unclear', text: voted.text });
-      return;
-    }
-    this.tell({ kind: 'heard', text: voted.text, confidence: voted.confidence });
+  private answer(finding: Finding, { text, confidence }: Verdict): void {
+    this.tell({ kind: 'heard', text, confidence });
     this.recogniser.learn(finding);
     this.tell({ kind: 'channel', channel: this.recogniser.channel });
   }
 
-  private keepPattern(finding: Finding): void {
-    const phrase = this.enrolling ?? '';
+  private keepPattern(finding: Finding, phrase: string): void {
+    const fault = this.faultOf(finding);
+    const times = fault ? null : this.book.add(phrase, finding, this.recogniser.noise);
+    if (times === null) {
+      this.tell({ kind: 'not-enrolled', phrase, reason: fault ?? 'unlike' });
+      return;
+    }
     this.enrolling = null;
-    const times = this.book.add(phrase, finding.samples, finding.loud);
-    this.tell({ kind: 'enrolled', phrase, times });
+    this.tell({ kind: 'enrolled', phrase, times, voice: this.book.kept() });
+  }
+
+  private faultOf({ loud }: Finding): 'too-quiet' | 'too-short' | 'too-long' | null {
+    const frames = loud.filter(Boolean).length;
+    if (this.endpointer.overRoom < FAINTEST) return 'too-quiet';
+    if (frames < SHORTEST_TAKE) return 'too-short';
+    return frames > LONGEST_TAKE ? 'too-long' : null;
+  }
+
+  private measure(measuring: RoomMeasure, samples: Int16Array, decibels: number): void {
+    if (!measuring.take(samples, decibels)) return;
+    this.measuring = null;
+    const accident = this.recogniser.measureRoom(measuring.seconds);
+    const noise = [...(this.recogniser.noise ?? [])];
+    const room = { version: 1, decibels: measuring.decibels, noise, accident } as const;
+    this.endpointer.knowRoom(measuring.decibels);
+    const advice = advise(measuring.decibels, this.room.overRoom);
+    this.tell({
+      kind: 'room-measured',
+      decibels: measuring.decibels,
+      room,
+      isSafe: this.room.lets(measuring.decibels),
+      ...(advice ? { advice } : {}),
+    });
+  }
+
+  private tellNoisy(): void {
+    const advice = advise(this.endpointer.roomLevel, this.room.overRoom);
+    this.tell({ kind: 'noisy', noisy: this.room.isNoisy, ...(advice ? { advice } : {}) });
   }
 
   /** The room without speech, a second at a time. */
@@ -198,7 +261,7 @@ export class EarBrain {
     this.sinceLevel = 0;
     const level = this.endpointer.roomLevel;
     this.room.level(level);
-    if (this.room.changed) this.tell({ kind: 'noisy', noisy: this.room.isNoisy });
+    if (this.room.changed) this.tellNoisy();
     const advice = advise(level, this.room.overRoom);
     this.tell({ kind: 'level', decibels: Math.round(level), ...(advice ? { advice } : {}) });
   }

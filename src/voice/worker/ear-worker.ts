@@ -1,7 +1,7 @@
 /** The worker's shell: fetches the parts, changes the sample rate, passes messages. */
 /// <reference path="./engine-script.d.ts" />
 import { startEngine as startScript } from 'followrest-engine/engine.mjs';
-import type { EarAddresses, FromEar, ToEar } from '../shared/messages.ts';
+import type { EarAddresses, FromEar, KeptEar, ToEar } from '../shared/messages.ts';
 import { readDictionary } from '../shared/pronunciation.ts';
 import { resampler } from '../shared/resample.ts';
 import { EarBrain } from './ear-brain.ts';
@@ -16,12 +16,12 @@ let toOurRate: ((piece: Float32Array) => Float32Array) | undefined;
 const tell = (message: FromEar) => self.postMessage(message);
 
 self.onmessage = ({ data }: MessageEvent<ToEar>) => {
-  if (data.kind === 'start') void start(data.addresses, data.channel);
+  if (data.kind === 'start') void start(data.addresses, data);
   else if (brain) take(brain, data);
   else if (data.kind !== 'sound') waiting.push(data);
 };
 
-async function start(addresses: EarAddresses, channel: string | undefined): Promise<void> {
+async function start(addresses: EarAddresses, kept: KeptEar): Promise<void> {
   try {
     const [parts, dictionary] = await Promise.all([
       fetchParts(addresses),
@@ -30,7 +30,7 @@ async function start(addresses: EarAddresses, channel: string | undefined): Prom
     const nextEngine = () => startEngine(parts, () => {});
     const engine = await nextEngine();
     const words = readDictionary(new TextDecoder().decode(dictionary));
-    const ready = new EarBrain(engine, parts.model, words, tell, nextEngine, channel);
+    const ready = new EarBrain(engine, parts.model, words, tell, nextEngine, kept);
     brain = ready;
     for (const message of waiting) take(ready, message);
     waiting = [];
@@ -45,7 +45,9 @@ function take(ear: EarBrain, message: ToEar): void {
   else if (message.kind === 'listen-for') ear.listenFor(message.words);
   else if (message.kind === 'shut') ear.shut(message.still);
   else if (message.kind === 'reopen') ear.reopen();
+  else if (message.kind === 'measure-room') ear.measureRoom(message.seconds);
   else if (message.kind === 'enrol') ear.enrol(message.phrase);
+  else if (message.kind === 'stop-enrolling') ear.stopEnrolling();
   else if (message.kind === 'forget-voice') ear.forgetVoice();
 }
 

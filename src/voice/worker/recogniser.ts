@@ -3,7 +3,8 @@ import { Channel } from '../shared/channel.ts';
 import { type BuiltGrammar, type Grammar, phoneLoop } from '../shared/grammar.ts';
 import { type Judged, judge } from '../shared/judge.ts';
 import { withoutKnocks } from '../shared/loudness.ts';
-import { bandLogs, meanOf } from '../shared/mel.ts';
+import { BANDS, bandLogs, meanOf } from '../shared/mel.ts';
+import type { KeptEar, KeptRoom } from '../shared/messages.ts';
 import { withFloor } from '../shared/noise-floor.ts';
 import { type Decoded, Decoder } from './decoder.ts';
 import { type Engine, type EngineParts, placeModel } from './engine.ts';
@@ -24,16 +25,21 @@ const FREE_PHONES = phoneLoop(0.02);
 const MOST_UNCOVERED = 0.42;
 /**
  * Margin at which confidence is one half. A single short word is the easiest to find in other talk;
- * numbers are read back anyway.
+ * a number is read back, and a question taken for another changes nothing.
  */
-const ENOUGH = { word: 0, phrase: -0.15, number: 0.35 };
+const ENOUGH = { word: 0, phrase: -0.15, number: 0, harmless: -0.6 };
+/** So far a word must stand above what the room's own sound reached by accident. */
+const ABOVE_ACCIDENT = 0.2;
 /** Margin over it that makes confidence nearly one. */
 const SURE_ABOVE = 1;
 /** Natural logarithm of how much likelier a reading inside its range is than one outside. */
 const LIKELIER_INSIDE = 12;
 /** The model is laid anew when the room's noise has changed by so much in some band, on average. */
 const NOISE_CHANGED = 0.5;
-const SECONDS_OF_ROOM = 3;
+const SECONDS_OF_ROOM = 8;
+/** Frames kept around the loud ones: room enough for a quiet consonant, too little to mistake noise for one. */
+const AROUND = 15;
+const SAMPLES_A_FRAME = 160;
 const FEWEST_LOUD = 12;
 const DECODERS_AN_ENGINE = 5;
 const MOST_DECODERS = 8;
@@ -47,6 +53,8 @@ export class Recogniser {
   private grammar: Grammar | null = null;
   private inside: Grammar | null = null;
   private phrases: ReadonlySet<string> = new Set();
+  private harmless: ReadonlySet<string> = new Set();
+  private accident = Number.NEGATIVE_INFINITY;
   private readonly mean: Channel;
   private seconds: Float64Array[] = [];
   private laidFor: Float64Array | null = null;
@@ -61,9 +69,10 @@ export class Recogniser {
     private engine: Engine,
     private readonly model: EngineParts['model'],
     private readonly nextEngine: () => Promise<Engine>,
-    channel?: string,
+    { channel, room }: KeptEar,
   ) {
     this.mean = new Channel(channel);
+    if (room) this.recallRoom(room);
   }
 
   /** The channel so far, to be given to the next ear at this microphone. */
@@ -71,20 +80,55 @@ export class Recogniser {
     return this.mean.text;
   }
 
-  use({ grammar, inside }: BuiltGrammar, phrases: readonly string[]): void {
+  /** Mean band logarithms of the room without speech; null before a second of it was heard. */
+  get noise(): Float64Array | null {
+    return this.seconds.length > 0 ? meanOf(this.seconds) : null;
+  }
+
+  /** `phrases` as they are spoken, and which of them change nothing. */
+  use(
+    { grammar, inside }: BuiltGrammar,
+    phrases: readonly string[],
+    harmless: readonly string[],
+  ): void {
     this.grammar = grammar.arcs.length > 0 ? grammar : null;
     this.inside = inside ?? null;
     this.phrases = new Set(phrases);
+    this.harmless = new Set(harmless);
   }
 
   /** Looks for words in an utterance. It may be called again with more of the same utterance. */
   find(samples: Int16Array, loud: readonly boolean[]): Finding {
-    const sound = withFloor(samples);
-    if (isKnock(loud)) return { text: '', confidence: 0, samples, loud };
-    if (!this.mean.isKnown) this.guessChannel(sound, loud);
-    const judged = this.weigh(sound, loud);
+    const heard = aroundLoud({ samples, loud });
+    if (isKnock(loud)) return { text: '', confidence: 0, ...heard };
+    const sound = withFloor(heard.samples);
+    if (!this.mean.isKnown) this.guessChannel(sound, heard.loud);
+    const judged = this.weigh(sound, heard.loud);
     const text = judged?.text ?? '';
-    return { text, confidence: judged ? this.confidence(judged) : 0, samples, loud };
+    return { text, confidence: judged ? this.confidence(judged) : 0, ...heard };
+  }
+
+  /**
+   * Takes several seconds of the room alone, a second each. From now on a word must fit better than
+   * any of this did by accident, which is returned as margin a frame; null when nothing did.
+   */
+  measureRoom(seconds: readonly Int16Array[]): number | null {
+    for (const second of seconds) this.learnRoom(second);
+    const accidents = seconds.flatMap((second) => {
+      const loud = bandLogs(second).map(() => true);
+      const margin = this.weigh(withFloor(second), loud)?.margin;
+      return margin === undefined ? [] : [margin];
+    });
+    const most = Math.max(...accidents);
+    this.accident = most;
+    return accidents.length > 0 ? most : null;
+  }
+
+  /** What an earlier measurement told; a damaged one is left aside. */
+  private recallRoom({ noise, accident }: KeptRoom): void {
+    if (noise.length !== BANDS || !noise.every(Number.isFinite)) return;
+    this.seconds = [Float64Array.from(noise)];
+    if (accident !== null && Number.isFinite(accident)) this.accident = accident;
   }
 
   /** Call once at the end of an utterance that was understood: it tells how speech sounds here. */
@@ -103,10 +147,6 @@ export class Recogniser {
   dispose(): void {
     this.decoder?.dispose();
     this.decoder = undefined;
-  }
-
-  private get noise(): Float64Array | null {
-    return this.seconds.length > 0 ? meanOf(this.seconds) : null;
   }
 
   /** Before the first word was understood, each utterance is all there is to tell the channel by. */
@@ -143,9 +183,14 @@ export class Recogniser {
   }
 
   private confidence({ text, margin }: Judged): number {
-    const kind = !this.phrases.has(text) ? 'number' : text.includes(' ') ? 'phrase' : 'word';
-    const enough = ENOUGH[kind];
+    const enough = Math.max(ENOUGH[this.kindOf(text)], this.accident + ABOVE_ACCIDENT);
     return Math.max(0, Math.min(0.99, 0.5 + (0.49 * (margin - enough)) / SURE_ABOVE));
+  }
+
+  private kindOf(text: string): keyof typeof ENOUGH {
+    if (this.harmless.has(text)) return 'harmless';
+    if (!this.phrases.has(text)) return 'number';
+    return text.includes(' ') ? 'phrase' : 'word';
   }
 
   /** A new decoder whose model expects this room and this channel; takes about a tenth of a second. */
@@ -182,6 +227,16 @@ export class Recogniser {
       done();
     }, done);
   }
+}
+
+/** The loud part with a little around it: what lies outside can only be mistaken. */
+function aroundLoud({ samples, loud }: Pick<Finding, 'samples' | 'loud'>) {
+  const from = Math.max(0, loud.indexOf(true) - AROUND);
+  const to = loud.lastIndexOf(true) + 1 + AROUND;
+  return {
+    samples: samples.subarray(from * SAMPLES_A_FRAME, to * SAMPLES_A_FRAME),
+    loud: loud.slice(from, to),
+  };
 }
 
 function loudBands(samples: Int16Array, loud: readonly boolean[]): readonly Float64Array[] {

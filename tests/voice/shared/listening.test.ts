@@ -108,21 +108,35 @@ describe('judging a word', () => {
 
 describe('the voice patterns of one person', () => {
   const heard = { text: 'next', confidence: 0.55 };
-  const ranked = (first: string, ratio: number) => [
-    { phrase: first, distance: ratio },
-    { phrase: first === 'next' ? 'stop' : 'next', distance: 1 },
+  /** Distances in the person's own spread: 1 as two sayings of one phrase differ. */
+  const ranked = (first: string, distance: number, second = 2) => [
+    { phrase: first, distance },
+    { phrase: first === 'next' ? 'stop' : 'next', distance: second },
+    { phrase: 'hold', distance: second + 0.5 },
   ];
   it('lift a word they agree with', () => {
-    expect(vote(heard, ranked('next', 0.7)).confidence).toBe(0.8);
+    expect(vote(heard, ranked('next', 1)).confidence).toBe(0.9);
+  });
+  it('lift a word that the recogniser alone would have refused', () => {
+    const unsure = { text: 'next', confidence: 0.1 };
+    expect(vote(unsure, ranked('next', 1.5)).confidence).toBeGreaterThan(0.5);
+    expect(vote(unsure, ranked('next', 1.9, 2.5)).confidence).toBe(0.1);
   });
   it('refuse a word they contradict', () => {
-    expect(vote(heard, ranked('stop', 0.8)).confidence).toBeLessThan(0.5);
+    expect(vote(heard, ranked('stop', 1)).confidence).toBeLessThan(0.5);
   });
-  it('never carry a word that the recogniser did not find', () => {
-    expect(vote({ text: '', confidence: 0 }, ranked('next', 0.3)).text).toBe('');
+  it('carry a word alone only when they are clear and the recogniser is unsure', () => {
+    const nothing = { text: '', confidence: 0 };
+    expect(vote(nothing, ranked('next', 0.9)).text).toBe('next');
+    expect(vote(nothing, ranked('next', 1.3)).text).toBe('');
+    expect(vote(nothing, ranked('next', 0.9, 1.1)).text).toBe('');
+    expect(vote(nothing, ranked('next', 0.9), false).text).toBe('');
   });
   it('say nothing when they are undecided', () => {
-    expect(vote(heard, ranked('stop', 0.98))).toEqual(heard);
+    expect(vote(heard, ranked('stop', 1.95))).toEqual(heard);
+  });
+  it('say nothing with fewer than three phrases', () => {
+    expect(vote(heard, ranked('stop', 0.5).slice(0, 2))).toEqual(heard);
   });
   it('never overrule a number, for which there are none', () => {
     const number = { text: 'twenty five', confidence: 0.9 };
@@ -140,12 +154,20 @@ describe('watching the room', () => {
     expect(states).toEqual([false, false, true, true, true, true, false]);
   });
 
-  it('calls it too noisy when speech hardly stands out three times', () => {
+  it('calls it too noisy when faint speech was not understood four times', () => {
     const room = new RoomWatch();
-    for (const over of [7, 6, 7]) room.utterance(over);
+    for (const over of [5, 4, 5, 5]) room.utterance(over, false);
     expect(room.isNoisy).toBe(true);
     expect(room.changed).toBe(true);
     expect(room.changed).toBe(false);
+  });
+
+  it('does not call it too noisy while it understands', () => {
+    const room = new RoomWatch();
+    for (const i of [1, 2, 3, 4, 5, 6, 7, 8]) room.utterance(5, i % 3 === 0);
+    expect(room.isNoisy).toBe(false);
+    expect(room.lets(-50)).toBe(true);
+    expect(room.lets(-15)).toBe(false);
   });
 
   it('gives advice that fits', () => {
