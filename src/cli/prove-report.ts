@@ -5,6 +5,7 @@ import {
   type Claim,
   claimNamed,
   claimsOf,
+  Memory,
   type Problem,
   type Proof,
   prove,
@@ -48,10 +49,15 @@ export interface ProveReport {
   readonly ms: number;
 }
 
-/** `path` is the flow's file as it was given, for the line to paste. */
-export function proveFlow(path: string, flow: Flow, cards: readonly Card[]): ProveReport {
+/** `path` is the flow's file as it was given, for the line to paste. `memory` may be kept over several flows. */
+export function proveFlow(
+  path: string,
+  flow: Flow,
+  cards: readonly Card[],
+  memory = new Memory(),
+): ProveReport {
   const begun = performance.now();
-  const outcomes = cards.map((card) => proveWith(path, flow, card));
+  const outcomes = cards.map((card) => proveWith(path, flow, card, memory));
   const proofs = outcomes.flatMap(({ proof }) => (proof ? [proof] : []));
   const worst = worstOf(proofs);
   const problems = outcomes.flatMap((outcome) => outcome.problems);
@@ -97,11 +103,11 @@ function holds({ id }: Claim, outcomes: readonly Outcome[]): boolean | null {
   return outcomes.every(walked) ? true : null;
 }
 
-function proveWith(path: string, flow: Flow, card: Card): Outcome {
+function proveWith(path: string, flow: Flow, card: Card, memory: Memory): Outcome {
   const compiled = compileJob(flow, card);
   if (!compiled.ok) return { problems: [jobProblem(card, compiled.faults)] };
   const { job } = compiled;
-  const proof = prove(job);
+  const proof = prove(job, { memory });
   return {
     job,
     proof,

@@ -4,6 +4,7 @@ import {
   accepts,
   type FlowEvent,
   type FlowSnapshot,
+  type Hazard,
   type Job,
   type Phase,
   planAt,
@@ -31,6 +32,8 @@ export interface Broken {
  */
 export interface Question {
   readonly claim: string;
+  /** Where two questions have the same text here, the answer is the same in any step: it reads facts alone. */
+  readonly alike?: string;
   /** The sentence that says what is wrong, or nothing. */
   ask(snapshot: FlowSnapshot): string | undefined;
 }
@@ -42,6 +45,7 @@ export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
   const hazards = job.flow.kind.hazards.map(
     (hazard): Question => ({
       claim: hazard.id,
+      ...alikeAs(hazard, plan, at),
       ask: (snapshot) => (isSo(hazard.never, job, snapshot) ? hazard.sentence : undefined),
     }),
   );
@@ -55,6 +59,15 @@ export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
     ...missingQuestions(job, plan, phase),
     ...sizeQuestions(job, plan),
   ];
+}
+
+/** A hazard reads facts, moments and what a step asks for; only a speed makes it the step's own. */
+function alikeAs({ id, never }: Hazard, plan: StepPlan | undefined, at: FlowSnapshot) {
+  if (JSON.stringify(never).includes('"speedAbove"')) return {};
+  const { phase } = positionOf(at);
+  const step = phase === 'open' ? plan?.step : undefined;
+  const asked = step?.kind === 'check' ? step.facts : step?.kind === 'do' ? step.ends : {};
+  return { alike: JSON.stringify([id, phase === 'end', [...at.tags].sort(), Object.keys(asked)]) };
 }
 
 /** A walk that waits until it stands still is like a hold: it asks for nothing else. */

@@ -100,9 +100,10 @@ export function askedAt(
 ): readonly StepFinding[] {
   const findings: StepFinding[] = [];
   const at = player.at(walk?.frame, spot);
-  questionsAt(job, at).forEach(({ claim, ask }, index) => {
-    const tree: Tree<boolean> = spot.trees.questions.get(index) ?? {};
-    spot.trees.questions.set(index, tree);
+  questionsAt(job, at).forEach(({ claim, alike, ask }, index) => {
+    const old = alike === undefined ? spot.trees.questions.get(index) : room.questionTree(alike);
+    const tree: Tree<boolean> = old ?? {};
+    if (alike === undefined) spot.trees.questions.set(index, tree);
     explore(tree, rows, {
       sets: room.sets,
       names: walk?.frame ?? plainly(room.variables),

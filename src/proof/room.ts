@@ -19,6 +19,7 @@ export class Room {
   private readonly shapes = new Map<number, Map<string, SpotTrees>>();
   private readonly steps = new Map<string, StepRoom>();
   private readonly arrows = new Map<string, Tree<Move>>();
+  private readonly questions = new Map<string, Tree<boolean>>();
   private readonly moves = new Map<string, Move>();
   private readonly lists = new Map<string, readonly number[]>();
 
@@ -40,6 +41,15 @@ export class Room {
     if (old) return old;
     const made: Tree<Move> = {};
     this.arrows.set(arrows, made);
+    return made;
+  }
+
+  /** The tree of a question that is the same in many steps. */
+  questionTree(question: string): Tree<boolean> {
+    const old = this.questions.get(question);
+    if (old) return old;
+    const made: Tree<boolean> = {};
+    this.questions.set(question, made);
     return made;
   }
 

@@ -1,15 +1,26 @@
 /** Proves one flow both ways, and tells how the two differ. */
 
 import { shippedCards } from '../../src/cli/flow-files.ts';
-import { compileJob, type Job, readFlow } from '../../src/flow/index.ts';
+import {
+  type Card,
+  compileJob,
+  type Job,
+  type MachineKind,
+  readFlow,
+} from '../../src/flow/index.ts';
 import { type Memory, type Proof, prove, walkPlainly } from '../../src/proof/index.ts';
 import { tinyKind } from './tiny-kind.ts';
 
-const kinds = new Map([['lathe', tinyKind()]]);
-const card = shippedCards().find((one) => one.machineKind === 'lathe');
+const tiny = new Map([['lathe', tinyKind()]]);
+export const latheCards = shippedCards().filter((one) => one.machineKind === 'lathe');
+const [firstCard] = latheCards;
 
 /** The job of a flow value; nothing when the reader refuses it. */
-export function jobOf(value: unknown): Job | undefined {
+export function jobOf(
+  value: unknown,
+  card: Card | undefined = firstCard,
+  kinds: ReadonlyMap<string, MachineKind> = tiny,
+): Job | undefined {
   const read = readFlow('random', JSON.stringify(value), kinds);
   if (!read.ok || !card) return undefined;
   const compiled = compileJob(read.flow, card);
@@ -17,30 +28,34 @@ export function jobOf(value: unknown): Job | undefined {
 }
 
 export type Compared =
-  | 'same'
-  | 'refused'
-  | 'too large to walk plainly'
+  | { readonly same: 'proved' | 'broken' }
+  | { readonly left: 'refused' | 'too large to walk plainly' }
   | { readonly differs: string };
 
-/** `most`: situations that the plain walk may take. */
-export function compare(value: unknown, most: number, memory: Memory): Compared {
+/** `most`: situations that the plain walk may take. `memory`: kept over many flows, or none for a new one. */
+export function compare(value: unknown, most: number, memory?: Memory): Compared {
   const job = jobOf(value);
-  if (!job) return 'refused';
+  if (!job) return { left: 'refused' };
   const plain = walkPlainly(job, most);
-  if (plain.reason !== undefined) return 'too large to walk plainly';
-  const reduced = prove(job, { memory });
+  if (plain.reason !== undefined) return { left: 'too large to walk plainly' };
+  const reduced = prove(job, memory ? { memory } : {});
   const [a, b] = [toldShort(plain), toldShort(reduced)];
-  return a === b ? 'same' : { differs: `plain:   ${a}\nreduced: ${b}` };
+  if (a !== b) return { differs: `plain:   ${a}\nreduced: ${b}` };
+  return { same: plain.verdict === 'proved' ? 'proved' : 'broken' };
 }
 
-/** Verdict, and each broken claim; with the length of the shortest path. */
-function toldShort({ verdict, problems, reason }: Proof): string {
-  const claims = new Map<string, number>();
-  for (const { claim, events } of problems) {
-    const length = events?.length ?? -1;
-    const old = claims.get(claim);
-    claims.set(claim, old === undefined || (length >= 0 && length < old) ? length : old);
+/** Verdict, every broken claim with its steps, and the length of the shortest path to it. */
+export function toldShort({ verdict, problems, reason }: Proof): string {
+  const claims = new Map<string, { readonly steps: Set<string>; length: number }>();
+  for (const { claim, step, events } of problems) {
+    const one = claims.get(claim) ?? { steps: new Set<string>(), length: Number.POSITIVE_INFINITY };
+    one.steps.add(step);
+    one.length = Math.min(one.length, events?.length ?? Number.POSITIVE_INFINITY);
+    claims.set(claim, one);
   }
-  const told = [...claims].sort().map(([claim, length]) => `${claim} ${length}`);
-  return [verdict, reason ?? '', ...told].join(', ');
+  const told = [...claims].sort(([a], [b]) => (a < b ? -1 : 1));
+  const lines = told.map(
+    ([claim, { steps, length }]) => `${claim} at ${[...steps].sort().join(' ')} in ${length}`,
+  );
+  return [verdict, reason ?? '', ...lines].join('; ');
 }

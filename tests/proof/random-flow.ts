@@ -116,10 +116,51 @@ function stepOf(index: number, ids: readonly string[]) {
   );
 }
 
-/** A flow file as a value; the reader may still refuse it. */
-export const randomFlow = fc.integer({ min: 1, max: 4 }).chain((count) => {
-  const ids = Array.from({ length: count }, (_, index) => `step-${'abcdef'[index]}`);
-  return fc.tuple(...ids.map((_, index) => stepOf(index, ids))).map((steps) => ({
+type Made = Record<string, unknown> & { kind: string; needs?: Record<string, string> };
+
+const hasHands = ({ kind, hands }: Made) => hands === true || ['measure', 'inspect'].includes(kind);
+
+/** What the reader refuses in any step is left out: a gate that hands in it, or the step itself, would undo. */
+function readable(step: Made): Made {
+  const { begins } = step as { begins?: Record<string, string> };
+  const undone = [...Object.keys(begins ?? {}), ...(hasHands(step) ? ['guard'] : [])];
+  const needs = Object.entries(step.needs ?? {}).filter(([fact]) => !undone.includes(fact));
+  return { ...step, needs: Object.fromEntries(needs) };
+}
+
+/** As a careful author writes it: everything that turns stands still, and one step follows the other. */
+function careful(step: Made, index: number, ids: readonly string[]): Made {
+  const following = ids[index + 1] ?? 'end';
+  const powered = ['cut', 'passes'].includes(step.kind);
+  const { moment: _, ...rest } = step;
+  const good = powered
+    ? { motor: 'off', tool: 'clear', guard: 'closed' }
+    : { motor: 'off', ...goodOnes(Object.keys(step.needs ?? {})) };
+  return {
+    ...rest,
+    kind: step.kind,
+    needs: good,
+    ...('next' in step ? { next: following } : {}),
+    ...('facts' in step ? { facts: { ...goodOnes(Object.keys(step.facts as object)) } } : {}),
+    ...('begins' in step ? { begins: {} } : {}),
+    ...('within' in step ? { within: following } : {}),
+    ...('lost' in step ? { lost: 'end' } : {}),
+  };
+}
+
+/** One gate of one step lacks one fact. */
+const forgetting = (steps: readonly Made[]) =>
+  fc.tuple(fc.nat({ max: steps.length - 1 }), fc.nat({ max: 2 })).map(([at, which]) =>
+    steps.map((step, index) => {
+      if (index !== at) return step;
+      const lost = Object.keys(step.needs ?? {})[which];
+      const kept = Object.entries(step.needs ?? {}).filter(([fact]) => fact !== lost);
+      return { ...step, needs: Object.fromEntries(kept) };
+    }),
+  );
+
+function fileOf(steps: readonly Made[]) {
+  return {
     followrest: 'flow',
     version: 1,
     id: 'random',
@@ -127,6 +168,22 @@ export const randomFlow = fc.integer({ min: 1, max: 4 }).chain((count) => {
     title: 'Random',
     about: '',
     machineKind: 'lathe',
-    steps: steps.map((step) => JSON.parse(JSON.stringify(step)) as unknown),
-  }));
+    steps: steps.map((step) => JSON.parse(JSON.stringify(readable(step))) as unknown),
+  };
+}
+
+/** A flow file as a value: wild, careful, or careful but for one condition; the reader may still refuse it. */
+export const randomFlow = fc.integer({ min: 1, max: 4 }).chain((count) => {
+  const ids = Array.from({ length: count }, (_, index) => `step-${'abcdef'[index]}`);
+  const wild = fc
+    .tuple(...ids.map((_, index) => stepOf(index, ids)))
+    .map((steps) => steps as unknown as readonly Made[]);
+  const right = wild.map((steps) => steps.map((step, index) => careful(step, index, ids)));
+  return fc
+    .oneof(
+      { weight: 3, arbitrary: wild },
+      { weight: 3, arbitrary: right },
+      { weight: 2, arbitrary: right.chain(forgetting) },
+    )
+    .map(fileOf);
 });

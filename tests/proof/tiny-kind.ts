@@ -7,8 +7,8 @@ const lossy = (id: string, good: string, bad: string, more: object = {}) => ({
   label: id,
   ask: `Is the ${id} ${good}?`,
   states: [
-    { id: good, word: `${id} ${good}` },
-    { id: bad, word: `${id} ${bad}`, loss: true },
+    { id: good, word: `${id.replace('-', ' ')} ${good}` },
+    { id: bad, word: `${id.replace('-', ' ')} ${bad}`, loss: true },
   ],
   remedy: `See to the ${id}.`,
   ...more,
@@ -97,8 +97,12 @@ const file = {
   parts: [],
 };
 
-export function tinyKind(): MachineKind {
-  const read = readKind('tiny', JSON.stringify(file));
+/** With `more` facts, that may be lost as well. */
+export function tinyKind(more = 0): MachineKind {
+  const others = Array.from({ length: more }, (_, at) =>
+    lossy(`part-${'abcdefgh'[at]}`, 'in', 'out'),
+  );
+  const read = readKind('tiny', JSON.stringify({ ...file, facts: [...file.facts, ...others] }));
   if (!read.ok) throw new Error(read.faults.map((fault) => fault.message).join('\n'));
   return read.value;
 }
