@@ -93,6 +93,7 @@ async function hearOne(
     report({ kind: 'heard', text });
   };
   await ear.open((heard) => {
+    if (heard.kind === 'listening' && open) report({ kind: 'listening' });
     if (heard.kind === 'heard') done(heard.heard.text);
     if (heard.kind === 'unclear') done(heard.text);
     if (heard.kind === 'deaf') giveUp(heard.deafness.sentence);

@@ -225,7 +225,8 @@ export interface SlateDesk {
   /** Opens the chosen ear for one question; gives back what shuts it early. */
   listen(
     report: (
-      heard:
+      heard: /** The ear is open: before, it may have to be fetched. */
+        | { readonly kind: 'listening' }
         | { readonly kind: 'heard'; readonly text: string }
         | { readonly kind: 'deaf'; readonly sentence: string },
     ) => void,

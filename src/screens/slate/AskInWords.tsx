@@ -2,7 +2,9 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type SlateCard, type SlateReply, slateAnswer } from '../../bench/index.ts';
+import { voiceTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
+import { useSay } from '../use-say.ts';
 import type { AppWorld } from '../world.ts';
 
 interface AskInWordsProps {
@@ -26,6 +28,7 @@ export function AskInWords({ world, card }: AskInWordsProps) {
     if (aloud) void world.slate.say(answer.ok ? answer.reply.spoken : answer.fault);
     if (answer.ok) void world.slate.keep(answer.reply).then(setLast);
   };
+  const say = useSay(voiceTexts);
   const hearing = useHearing(world, (heard) => ask(heard, true), setFault);
   return (
     <section class="slate-ask" aria-label="Ask in words">
@@ -49,8 +52,13 @@ export function AskInWords({ world, card }: AskInWordsProps) {
           <button type="submit" class="button">
             Work it out
           </button>
-          <button type="button" class="button" aria-pressed={hearing.open} onClick={hearing.toggle}>
-            {hearing.open ? 'Listening: say it' : 'Say it'}
+          <button
+            type="button"
+            class="button"
+            aria-pressed={hearing.state !== 'sayIt'}
+            onClick={hearing.toggle}
+          >
+            {say(hearing.state)}
           </button>
         </p>
       </form>
@@ -67,7 +75,7 @@ export function AskInWords({ world, card }: AskInWordsProps) {
 
 /** The microphone is open for one question, and shut when the screen is left. */
 function useHearing(world: AppWorld, heard: (text: string) => void, deaf: (why: string) => void) {
-  const [open, setOpen] = useState(false);
+  const [state, setState] = useState<'sayIt' | 'opening' | 'sayItNow'>('sayIt');
   const close = useRef<(() => Promise<void>) | null>(null);
   const gone = useRef(false);
   useEffect(
@@ -78,21 +86,22 @@ function useHearing(world: AppWorld, heard: (text: string) => void, deaf: (why: 
     [],
   );
   const toggle = async () => {
-    if (open) {
-      setOpen(false);
+    if (state !== 'sayIt') {
+      setState('sayIt');
       await close.current?.();
       return;
     }
-    setOpen(true);
+    setState('opening');
     close.current = await world.slate.listen((report) => {
       if (gone.current) return;
-      setOpen(false);
+      setState(report.kind === 'listening' ? 'sayItNow' : 'sayIt');
+      if (report.kind === 'listening') return;
       if (report.kind === 'heard') heard(report.text);
       else deaf(report.sentence);
     });
     if (gone.current) await close.current();
   };
-  return { open, toggle: () => void toggle() };
+  return { state, toggle: () => void toggle() };
 }
 
 export function WordAnswer({ reply }: { readonly reply: SlateReply }) {

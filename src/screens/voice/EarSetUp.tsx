@@ -21,7 +21,12 @@ export function EarSetUp({ world }: WorldProps) {
         <strong>{say('safety')}</strong>
       </p>
       <p class="row">
-        <button type="button" class="button tall main" onClick={ear.toggle} disabled={ear.opening}>
+        <button
+          type="button"
+          class="button main ear-button"
+          onClick={ear.toggle}
+          disabled={ear.opening}
+        >
           {say(ear.bench ? 'close' : 'open')}
         </button>
       </p>

@@ -23,7 +23,7 @@ export function KeptVoices({ earBench }: { readonly earBench: EarBench }) {
             <span>{say('keptOne', { name: person, n: phrases.length })}</span>
             <button
               type="button"
-              class="button tall"
+              class="button ear-button"
               aria-label={say('forgetName', { name: person })}
               onClick={() => forget(key)}
             >

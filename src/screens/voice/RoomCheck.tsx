@@ -32,7 +32,7 @@ export function RoomCheck({ bench }: { readonly bench: OpenEarBench }) {
       <p class="row">
         <button
           type="button"
-          class="button tall"
+          class="button ear-button"
           disabled={left > 0}
           onClick={() => void measure()}
         >

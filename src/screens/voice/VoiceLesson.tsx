@@ -43,11 +43,11 @@ export function VoiceLesson({ world, bench, heard }: VoiceLessonProps) {
         </select>
       </label>
       <p class="row">
-        <button type="button" class="button tall" onClick={lesson.toggle}>
+        <button type="button" class="button ear-button" onClick={lesson.toggle}>
           {say(lesson.word === null ? 'begin' : 'pause')}
         </button>
         {lesson.word !== null && (
-          <button type="button" class="button tall" onClick={lesson.skip}>
+          <button type="button" class="button ear-button" onClick={lesson.skip}>
             {say('skip')}
           </button>
         )}

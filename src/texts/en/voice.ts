@@ -26,6 +26,9 @@ export const voiceTexts = {
     leavesMay: 'Sound may leave this device.',
     leavesNo: 'Sound stays on this device.',
     /** On the Slate's own screen. */
+    sayIt: 'Say it',
+    opening: 'One moment',
+    sayItNow: 'Listening: say it',
     unheard: 'No question was heard. Tap and ask again, or type it.',
     /** Said once when the ear has gone deaf. */
     deafNoisy: 'Too loud to hear you safely. Use the keys.',
