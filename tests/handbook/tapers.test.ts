@@ -24,6 +24,21 @@ published('compound angle', [
 
 published('tailstock set-over', [
   ['tailstock-offset large=2in small=1in taperLength=12in workLength=36in', 1.5, 'in', 1e-9, ROSE],
+  // The same lathe as in the first row, set over by mistake: the taper it turned tells how far.
+  [
+    'tailstock-correction difference=1in measuredLength=12in workLength=36in',
+    1.5,
+    'in',
+    1e-9,
+    ROSE,
+  ],
+  [
+    'tailstock-correction difference=0.1 measuredLength=200 workLength=300',
+    0.075,
+    'mm',
+    1e-9,
+    GEOMETRY,
+  ],
   ['tailstock-offset large=32 small=28 taperLength=100 workLength=250', 5, 'mm', 0.01, GEOMETRY],
 ]);
 

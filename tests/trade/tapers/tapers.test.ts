@@ -34,6 +34,25 @@ describe('tapers', () => {
     );
   });
 
+  it('that a tailstock out of line has turned give back how far it stands out', () => {
+    const out = fc.double({ min: 0.001, max: 2, noNaN: true });
+    const share = fc.double({ min: 0.1, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(out, share, fc.double({ min: 20, max: 900, noNaN: true }), (off, part, whole) => {
+        // Drawn first: at a share of the length the centre line lies off by that share, on both sides of the work.
+        const values = {
+          difference: 2 * off * part,
+          measuredLength: whole * part,
+          workLength: whole,
+        };
+        expect(numberOf('tailstock-correction', values)).toBeCloseTo(off, 9);
+      }),
+      settings,
+    );
+    const swapped = { difference: 0.1, measuredLength: 90, workLength: 80 };
+    expect(faultOf('tailstock-correction', swapped)).toContain('check both');
+  });
+
   it('are refused when the ends are swapped, the taper outgrows the work, or nothing names them', () => {
     expect(faultOf('compound-angle', { large: 20, small: 30, length: 10 })).toContain('swap');
     expect(
