@@ -9,12 +9,9 @@ import { speech } from './made-speech.ts';
 
 const PAUSE = new Int16Array(1.2 * 16_000);
 const questions = [
-  'speed for thirty brass',
   'speed for thirty millimetres brass',
   'drill speed for eight aluminium',
-  'drill feed for twelve mild steel',
   'tapping drill for m ten',
-  'morse taper three',
   'stop',
 ];
 

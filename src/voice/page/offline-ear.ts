@@ -256,7 +256,7 @@ class OwnEar implements OfflineEar {
         this.report(message);
         break;
       case 'noisy':
-        this.report(message.noisy ? { kind: 'deaf', deafness: NOISY } : { kind: 'listening' });
+        this.report(message.noisy ? tooNoisy(message.advice) : { kind: 'listening' });
         break;
       case 'missing':
         this.missing = message.words;
@@ -337,6 +337,11 @@ const NOISY: Deafness = {
   sentence:
     'It is too loud here to hear you safely. Use the keys or the foot switch until it is quieter, or move the microphone closer.',
 };
+function tooNoisy(advice: string | undefined): EarReport {
+  const sentence = advice === undefined ? NOISY.sentence : `${NOISY.sentence} ${advice}`;
+  return { kind: 'deaf', deafness: { ...NOISY, sentence } };
+}
+
 const UNPLUGGED: Deafness = {
   kind: 'missing',
   sentence: 'The microphone was unplugged. Plug it in, then open the ear again.',
