@@ -19,6 +19,7 @@ export {
 } from './command-words.ts';
 export { compileJob, type FlowMachine, type Job, type JobResult } from './compile.ts';
 export { type Condition, conditionShape } from './condition-shape.ts';
+export { constantInBase } from './constant.ts';
 export { dialOf } from './dial-of.ts';
 export { formatOf, type Shown, shownAs } from './display.ts';
 export {

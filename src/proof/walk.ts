@@ -110,6 +110,7 @@ export class Walk {
 
   /** Walks until nothing new comes. */
   run(): void {
+    this.places.clear();
     // To and fro: a forward sweep carries what was done through the job, a backward one carries every "back".
     const forward = [...this.stands.values()];
     const orders = [forward, [...forward].reverse()];
@@ -135,13 +136,15 @@ export class Walk {
     return this.stands.get(step)?.walk.home ?? this.end.home;
   }
 
-  private enter(step: string, spot: Spot, rows: ValueSet): void {
+  /** Rows that come to a spot; true where some were not among those that came in before. */
+  enter(step: string, spot: Spot, rows: ValueSet): boolean {
     const stand = this.stands.get(step);
     const entries = stand?.entries ?? this.end.rows;
     const old = entries.get(spot) ?? noRows;
     const now = this.sets.union(old, rows);
     entries.set(spot, now);
     if (stand && now !== old) stand.waiting = true;
+    return now !== old;
   }
 
   private closings = 0;
