@@ -11,6 +11,7 @@ import {
   speedWorking,
   workOut,
 } from '../flow/index.ts';
+import { benchTexts, midSentence, sayIn } from '../texts/index.ts';
 import { sayNumber } from '../words/index.ts';
 import { announce } from './announce.ts';
 import type { RunEntry } from './ports.ts';
@@ -29,7 +30,10 @@ export type AdjustedRun =
 export function adjustRun(state: RunState, change: Adjustment, word: string): AdjustedRun {
   const { job, snapshot } = state;
   if (change.type === 'adjust' && job.numbers.inputs[change.input] === change.value) {
-    return { ok: false, line: `${sentence(word)} already.` };
+    return {
+      ok: false,
+      line: sayIn(job.flow.language, benchTexts)('already', { word: sentence(word) }),
+    };
   }
   const adjusted = adjustJob(job, snapshot, change);
   if (!adjusted.ok) {
@@ -41,7 +45,7 @@ export function adjustRun(state: RunState, change: Adjustment, word: string): Ad
     ok: true,
     next: { job: next, snapshot: after },
     line: [
-      headOf(change, word),
+      headOf(change, word, job),
       told(change, state, { job: next, snapshot: after }),
       sceneLine(adjusted, state.pace),
     ]
@@ -50,9 +54,12 @@ export function adjustRun(state: RunState, change: Adjustment, word: string): Ad
   };
 }
 
-function headOf(change: Adjustment, word: string): string {
+function headOf(change: Adjustment, word: string, { flow }: Job): string {
   if (change.type === 'adjust') return `${sentence(word)}.`;
-  return `${sentence(sayNumber(change.speed, 'rev/min', 0))}, as you run it.`;
+  const { language } = flow;
+  const speed = sentence(sayNumber(change.speed, 'rev/min', 0, { language }));
+  if (change.toSet) return `${speed}.`;
+  return sayIn(language, benchTexts)('asYouRun', { speed });
 }
 
 /** "Speed seven hundred and fifty-five, feed zero point two millimetres a rev." */
@@ -68,10 +75,10 @@ function told(
     .filter(({ id, text }) => old.get(id) !== text)
     .filter(({ id }) => change.type === 'adjust' || id !== 'speed')
     .slice(0, mostTold)
-    .map((figure) => `${figure.label.toLowerCase()} ${figure.spoken}`);
+    .map((figure) => `${midSentence(before.job.flow.language, figure.label)} ${figure.spoken}`);
   if (news.length > 0) return `${sentence(news.join(', '))}.`;
   return change.type === 'adjust'
-    ? 'No figure here changes.'
+    ? sayIn(before.job.flow.language, benchTexts)('nothingChanges')
     : tooFast(change.speed, before.job, after);
 }
 
@@ -89,7 +96,9 @@ function tooFast(
   if (working === undefined || !plain.ok) return '';
   const wanted = plain.numbers.number({ working }, snapshot.context.readings);
   if (wanted === undefined || speed <= wanted * fastShare) return '';
-  return `Fast for the edge: worked out, it is ${sayNumber(wanted, 'rev/min', 0)}.`;
+  const { language } = flow;
+  const worked = sayNumber(wanted, 'rev/min', 0, { language });
+  return sayIn(language, benchTexts)('fast', { speed: worked });
 }
 
 /** Where the change moved the job or took a belief away, what is to be done now. */
@@ -103,7 +112,8 @@ function sceneLine({ job, before, snapshot }: Extract<Adjusted, { ok: true }>, p
 /** The change an entry of a run stands for, if it stands for one. */
 export function adjustmentIn(event: RunEntry['event']): Adjustment | undefined {
   if (event?.type === 'running' && typeof event.speed === 'number') {
-    return { type: 'running', speed: event.speed };
+    const toSet = event.toSet === true ? { toSet: true } : {};
+    return { type: 'running', speed: event.speed, ...toSet };
   }
   if (event?.type !== 'adjust') return undefined;
   const { input, value } = event;

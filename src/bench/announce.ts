@@ -9,6 +9,7 @@ import {
   type View,
   viewOf,
 } from '../flow/index.ts';
+import { benchTexts, midSentence, sayIn } from '../texts/index.ts';
 import { joinList } from '../words/index.ts';
 import type { KeptReading } from './ports.ts';
 
@@ -30,12 +31,21 @@ export function announce(
   const move = { job, before, after, reading };
   const is = viewOf(job, after, pace);
   const line = !isSameScene(move) ? joined(is.lead, is.ask).spoken : onward(move, is, pace);
-  return joinLines([newsOf(move), line]);
+  return joinLines([newsOf(move), titleOf(move), line]);
+}
+
+/** A step whose gate is met already is named all the same, where its first line is only to start the machine. */
+export function titleOf({ job, before, after }: Move): string {
+  const [was, is] = [viewOf(job, before), viewOf(job, after)];
+  return is.phase === 'start' && was.step.id !== is.step.id ? `${is.step.title}.` : '';
 }
 
 /** The verdict on a size that was just taken, and what was just lost. */
 export function newsOf({ job, before, after, reading }: Move): string {
-  return joinLines([verdictLine(job, reading), lossLine(viewOf(job, before), viewOf(job, after))]);
+  return joinLines([
+    verdictLine(job, reading),
+    lossLine(job, viewOf(job, before), viewOf(job, after)),
+  ]);
 }
 
 /** True where only the next question is new. */
@@ -60,15 +70,18 @@ function asksNothingNew({ job, before, after }: Move): boolean {
   return is.length > 0 && is.every((fact) => was.has(fact));
 }
 
-function lossLine(was: View, is: View): string {
+function lossLine({ flow }: Job, was: View, is: View): string {
   if (was.phase === 'hold' || is.held?.by !== 'loss' || is.held.lost.length === 0) return '';
-  return `Lost: ${joinList(is.held.lost.map((label) => label.toLowerCase()))}.`;
+  const { language } = flow;
+  const facts = is.held.lost.map((label) => midSentence(language, label));
+  return sayIn(language, benchTexts)('lost', { facts: joinList(facts, 'and', language) });
 }
 
 /** Between passes, what is left says more than a verdict. */
 function verdictLine(job: Job, reading: KeptReading | undefined): string {
-  if (reading?.verdict === 'within') return 'Within.';
-  if (reading?.verdict === 'lost') return 'Outside its limits: lost.';
+  const say = sayIn(job.flow.language, benchTexts);
+  if (reading?.verdict === 'within') return say('within');
+  if (reading?.verdict === 'lost') return say('outside');
   const inspected = reading && job.flow.steps.get(reading.step)?.kind === 'inspect';
-  return reading?.verdict === 'rework' && inspected ? 'More to take off.' : '';
+  return reading?.verdict === 'rework' && inspected ? say('moreToTake') : '';
 }

@@ -9,6 +9,7 @@ import {
   stepJob,
   viewOf,
 } from '../flow/index.ts';
+import { benchTexts, sayIn } from '../texts/index.ts';
 import { adjustmentIn } from './adjust-run.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
@@ -53,7 +54,10 @@ export function replayRun(job: Job, head: RunHead, entries: readonly RunEntry[])
     if (entry.seq !== state.seq) {
       return {
         ok: false,
-        fault: `Entry ${state.seq} of the run is missing; entry ${entry.seq} follows.`,
+        fault: sayIn(job.flow.language, benchTexts)('entryMissing', {
+          wanted: state.seq,
+          found: entry.seq,
+        }),
       };
     }
     state = { ...state, seq: state.seq + 1 };
@@ -110,9 +114,10 @@ export function comeBack(state: RunState, at: number): RunStep {
   const was = viewOf(state.job, state.snapshot);
   const snapshot = stepJob(state.job, state.snapshot, { type: 'interrupted' });
   const is = viewOf(state.job, snapshot, state.pace);
-  const line = `Back after a break. We were at: ${was.step.title}. ${is.ask.spoken}`;
+  const say = sayIn(state.job.flow.language, benchTexts);
+  const line = `${say('wereAt', { title: was.step.title })} ${is.ask.spoken}`;
   const heard: Heard = {
-    text: 'back after a break',
+    text: say('afterBreak'),
     alternatives: [],
     confidence: 1,
     from: 'script',

@@ -10,6 +10,7 @@ import {
   planAt,
   positionOf,
 } from '../flow/index.ts';
+import { benchTexts, type Language, sayIn } from '../texts/index.ts';
 import { joinList } from '../words/index.ts';
 import { sentence } from './sentence.ts';
 
@@ -34,9 +35,10 @@ export function questionAt(
 }
 
 /** "Why is the key taken out at once? Say it is thrown, or it is lost." */
-export function questionLine({ asked }: AskedQuestion): string {
+export function questionLine({ asked }: AskedQuestion, language: Language): string {
   const words = asked.options.map((option) => option.word);
-  return `${asked.ask} Say ${joinList(words, 'or')}.`;
+  const say = sayIn(language, benchTexts);
+  return say('sayOneOf', { ask: asked.ask, words: joinList(words, 'or', language) });
 }
 
 export interface QuestionAnswer {
@@ -48,16 +50,24 @@ export interface QuestionAnswer {
 }
 
 /** What an answer comes to: explained in any case. */
-export function answerQuestion(question: AskedQuestion, word: string): QuestionAnswer {
+export function answerQuestion(
+  question: AskedQuestion,
+  word: string,
+  language: Language,
+): QuestionAnswer {
+  const say = sayIn(language, benchTexts);
   const { options } = question.asked;
   const chosen = options.find((option) => option.word === word);
   const right = options.find((option) => option.right);
-  if (chosen?.right) return { line: `Yes: ${chosen.because}`, question: null, right: true };
-  const why = `Not that: ${chosen?.because ?? ''}`;
+  if (chosen?.right)
+    return { line: say('right', { because: chosen.because }), question: null, right: true };
+  const why = say('notThat', { because: chosen?.because ?? '' });
   if (!question.again) {
     const again = { ...question, again: true };
-    return { line: `${why} ${questionLine(again)}`, question: again, right: false };
+    return { line: `${why} ${questionLine(again, language)}`, question: again, right: false };
   }
-  const answer = right ? `${sentence(right.word)}: ${right.because}` : '';
+  const answer = right
+    ? say('answerIs', { answer: sentence(right.word), because: right.because })
+    : '';
   return { line: `${why} ${answer}`.trim(), question: null, right: false };
 }

@@ -59,7 +59,7 @@ export function askedAbout(
   text: string,
   language: Language,
 ): { readonly ask: 'what' | 'where'; readonly name: string } | undefined {
-  const said = normalise(text);
+  const said = normalise(text, language);
   const { whatIs, whereIs } = tableIn(language, apprenticeTexts);
   const after = (heads: readonly string[]) =>
     heads.flatMap((head) => (said.startsWith(`${head} `) ? [said.slice(head.length + 1)] : []))[0];
@@ -69,8 +69,19 @@ export function askedAbout(
   return term === undefined ? undefined : { ask: 'what', name: term };
 }
 
+/** A step is looked at with every word that is said in it. */
+const found = new WeakMap<Step, { readonly language: Language; readonly terms: readonly Term[] }>();
+
 /** Terms that the texts of a step use, in the order in which they come. */
 export function termsOfStep(step: Step, language: Language): readonly Term[] {
+  const known = found.get(step);
+  if (known?.language === language) return known.terms;
+  const terms = findTermsIn(step, language);
+  found.set(step, { language, terms });
+  return terms;
+}
+
+function findTermsIn(step: Step, language: Language): readonly Term[] {
   const { title, say, long = '', why = '' } = step;
   const text = ` ${plain([title, say, long, why].join(' '))} `;
   const place = ({ term, also }: Term) => {

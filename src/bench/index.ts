@@ -3,7 +3,17 @@
  * Never touches a device: everything it needs from the world goes through its ports.
  */
 
+export {
+  type Characteristic,
+  characteristics,
+  driftOf,
+  type EarlierPieces,
+  groupSize,
+  groupsOf,
+} from './batch.ts';
 export { beginRun, comeBack, type ReplayResult, replayRun } from './begin-run.ts';
+export { questionLine } from './check-question.ts';
+export { type Drift, driftTold } from './drift-line.ts';
 export { wordsToEnrol } from './enrol-words.ts';
 export { findPartCalled, findTerm, glossaryIn, type Term } from './glossary.ts';
 export { interrupts } from './interrupt.ts';

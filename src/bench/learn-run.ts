@@ -1,6 +1,6 @@
 /** Answers for who is learning: what a word means, where a part is, and a check question. Nothing in the job moves. Pure. */
 
-import { apprenticeTexts, englishLanguage, sayIn } from '../texts/index.ts';
+import { apprenticeTexts, sayIn } from '../texts/index.ts';
 import { asked, talked } from './beside-run.ts';
 import { answerQuestion } from './check-question.ts';
 import { findPartCalled, findTerm } from './glossary.ts';
@@ -9,11 +9,9 @@ import { presentLine } from './replies.ts';
 import type { RunState, RunStep } from './run-state.ts';
 import { viewNow } from './view-now.ts';
 
-const language = englishLanguage;
-
 /** "What is a chuck?": in our own words; where this machine has the part, it is lit too. */
 export function tellTerm(state: RunState, heard: Heard, name: string): RunStep {
-  const { kind } = state.job.flow;
+  const { kind, language } = state.job.flow;
   const term = findTerm(name, language);
   const part = findPartCalled(name, kind, language);
   const line = term?.about ?? part?.about ?? sayIn(language, apprenticeTexts)('noTerm');
@@ -22,7 +20,8 @@ export function tellTerm(state: RunState, heard: Heard, name: string): RunStep {
 
 /** "Where is the tailstock?": the part is lit, and said what it is. */
 export function tellPart(state: RunState, heard: Heard, name: string): RunStep {
-  const part = findPartCalled(name, state.job.flow.kind, language);
+  const { kind, language } = state.job.flow;
+  const part = findPartCalled(name, kind, language);
   if (!part) return asked(state, heard, sayIn(language, apprenticeTexts)('notHere'));
   return asked(lit(state, part.id), heard, part.about);
 }
@@ -35,7 +34,7 @@ function lit(state: RunState, part: string): RunState {
 export function takeOption(state: RunState, heard: Heard, word: string): RunStep {
   const { question } = state;
   if (!question) return { state, effects: [] };
-  const answer = answerQuestion(question, word);
+  const answer = answerQuestion(question, word, state.job.flow.language);
   const { step } = question;
   const event = { type: 'question', step, word, right: answer.right };
   const next = { ...state, question: answer.question };
@@ -57,7 +56,8 @@ export function questionAgain(state: RunState, { event, said }: RunEntry): RunSt
   const { question } = state;
   if (event?.type !== 'question' || !question) return state;
   const word = typeof event.word === 'string' ? event.word : undefined;
-  const next = word === undefined ? null : answerQuestion(question, word).question;
+  const next =
+    word === undefined ? null : answerQuestion(question, word, state.job.flow.language).question;
   return kept({ ...state, question: next }, next ? said : undefined);
 }
 

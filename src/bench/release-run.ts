@@ -1,6 +1,7 @@
 /** An instructor's release, taken into a run or refused. No word leads here, and the seal was checked before. Pure. */
 
 import { accepts, positionOf, stepJob } from '../flow/index.ts';
+import { benchTexts, sayIn } from '../texts/index.ts';
 import { announce } from './announce.ts';
 import { entryOf } from './entry.ts';
 import type { Heard, Release, RunEntry } from './ports.ts';
@@ -11,16 +12,17 @@ const freshMs = 60_000;
 
 /** Why a genuine release does not count here; nothing when it does. */
 export function staleRelease(state: RunState, release: Release, now: number): string | undefined {
-  if (release.runId !== state.head.id) return 'The release is of another run.';
-  if (release.step !== positionOf(state.snapshot).step) return 'The release is of another step.';
-  if (release.at > now || now - release.at > freshMs) return 'The release is too old.';
-  return accepts(state.snapshot, { type: 'release' }) ? undefined : 'No release is asked for here.';
+  const say = sayIn(state.job.flow.language, benchTexts);
+  if (release.runId !== state.head.id) return say('releaseOtherRun');
+  if (release.step !== positionOf(state.snapshot).step) return say('releaseOtherStep');
+  if (release.at > now || now - release.at > freshMs) return say('releaseOld');
+  return accepts(state.snapshot, { type: 'release' }) ? undefined : say('releaseNotAsked');
 }
 
 /** The step is released: kept with the instructor's name and time, and never taken back by "wrong". */
 export function takeRelease(state: RunState, release: Release): RunStep {
   const snapshot = stepJob(state.job, state.snapshot, { type: 'release' });
-  const said = `Released by ${release.byName}.`;
+  const said = sayIn(state.job.flow.language, benchTexts)('releasedBy', { name: release.byName });
   const line = `${said} ${announce(state.job, state.snapshot, snapshot)}`;
   const event = { type: 'release', ...release };
   const entry: RunEntry = {
@@ -37,7 +39,8 @@ export function takeRelease(state: RunState, release: Release): RunStep {
 
 /** A try that failed is on record with the instructor's name, never with what was typed. */
 export function refuseRelease(state: RunState, byName: string, why: string, at: number): RunStep {
-  const heard = heardOf(`release by ${byName}`, at);
+  const said = sayIn(state.job.flow.language, benchTexts)('releaseBy', { name: byName });
+  const heard = heardOf(said, at);
   const entry: RunEntry = { ...entryOf(state, heard, null, 'refused'), said: why };
   return {
     state: { ...state, seq: state.seq + 1 },

@@ -3,12 +3,13 @@
 import {
   type Ask,
   askedFacts,
+  commandWord,
   joined,
   positionOf,
   releaseAwaited,
   type View,
 } from '../flow/index.ts';
-import { apprenticeTexts, englishLanguage, sayIn } from '../texts/index.ts';
+import { apprenticeTexts, benchTexts, type Language, midSentence, sayIn } from '../texts/index.ts';
 import { joinList, sayDigits, sayNumber } from '../words/index.ts';
 import type { RunState } from './run-state.ts';
 import { type BenchItem, saidNow } from './said-now.ts';
@@ -20,34 +21,39 @@ import { figureAsked, whyThat } from './why-that.ts';
 /** The answer to a question that changes nothing. */
 export function replyTo(ask: Ask, state: RunState): string {
   const view = viewNow(state);
+  const { language } = state.job.flow;
+  const say = sayIn(language, benchTexts);
   switch (ask) {
     case 'repeat':
       return repeatReply(state);
     case 'why':
-      return whyReply(view);
+      return whyReply(view) ?? say('noReason');
     case 'whyThat':
       return whyThatReply(state, view);
     case 'where':
       return whereReply(state, view);
     case 'words':
-      return `You can say: ${joinList(wordsNow(state), 'or')}.`;
+      return say('youCanSay', { words: joinList(wordsNow(state), 'or', language) });
     case 'trouble':
       return troubleReply(state);
     case 'left':
-      return figureReply(view, 'left', 'No pass is being cut.');
+      return figureReply(view, 'left', language) ?? say('noPass');
     default:
-      return figureReply(view, ask, `No ${ask} at this step.`);
+      return figureReply(view, ask, language) ?? say(noFigure[ask]);
   }
 }
 
+const noFigure = { speed: 'noSpeed', feed: 'noFeed', depth: 'noDepth' } as const;
+
 /** The troubles that are written for this moment, by their words. */
 function troubleReply(state: RunState): string {
-  const say = sayIn(englishLanguage, apprenticeTexts);
+  const { language } = state.job.flow;
+  const say = sayIn(language, apprenticeTexts);
   const troubles = saidNow(state).items.filter((item) => item.kind === 'trouble');
   const words = troubles.map((item) => item.phrases[0] ?? '');
   return words.length === 0
     ? say('noTrouble')
-    : say('whatTrouble', { words: joinList(words, 'or') });
+    : say('whatTrouble', { words: joinList(words, 'or', language) });
 }
 
 /** While a number waits for its answer, that is what is said again. */
@@ -56,18 +62,20 @@ function repeatReply(state: RunState): string {
   if (!pending) return state.lastLine;
   const expected = saidNow(state).number?.expected;
   const questioned = answerState(state.talk) === 'questioned' && expected !== undefined;
-  return questioned ? questionFar(pending, expected) : readBack(pending);
+  const { language } = state.job.flow;
+  return questioned ? questionFar(pending, expected, language) : readBack(pending, language);
 }
 
-function whyReply(view: View): string {
+function whyReply(view: View): string | undefined {
   const asked = view.gate.find((line) => line.ask && line.why !== undefined);
-  return asked?.why ?? view.why ?? 'No reason is written for this step.';
+  return asked?.why ?? view.why;
 }
 
-function whyThatReply({ told }: RunState, view: View): string {
+function whyThatReply({ told, job }: RunState, view: View): string {
+  const { language } = job.flow;
   if (told && 'why' in told) return told.why;
   const figure = figureAsked(view, told?.figure);
-  return figure ? whyThat(figure) : 'No figure was told.';
+  return figure ? whyThat(figure, language) : sayIn(language, benchTexts)('noFigure');
 }
 
 /** The figure an answered question was about. */
@@ -77,24 +85,36 @@ export function figureOfAsk(ask: Ask, view: View): string | undefined {
 }
 
 function whereReply(state: RunState, view: View): string {
-  const facts = askedFacts(state.job, state.snapshot).map(({ fact }) => fact.label.toLowerCase());
-  const open = facts.length > 0 ? ` Open: ${joinList(facts)}.` : '';
-  return `Step ${view.step.index + 1} of ${view.step.of}: ${view.step.title}.${open}`;
+  const { language } = state.job.flow;
+  const say = sayIn(language, benchTexts);
+  const { index, of, title } = view.step;
+  const asked = askedFacts(state.job, state.snapshot);
+  const facts = asked.map(({ fact }) => midSentence(language, fact.label));
+  const here = say('where', { index: index + 1, of, title });
+  return facts.length > 0
+    ? `${here} ${say('open', { facts: joinList(facts, 'and', language) })}`
+    : here;
 }
 
-function figureReply(view: View, id: Ask, none: string): string {
+function figureReply(view: View, id: Ask, language: Language): string | undefined {
   const figure = view.figures.find((one) => one.id === figureOfAsk(id, view));
-  if (!figure) return none;
+  if (!figure) return undefined;
   const ruled =
-    id !== 'speed' || figure.ruledBy === undefined ? '' : ` ${sentence(figure.ruledBy)} rules.`;
+    id !== 'speed' || figure.ruledBy === undefined ? '' : ` ${rulesLine(figure.ruledBy, language)}`;
   return `${sentence(figure.spoken)}.${ruled}`;
+}
+
+/** "The chuck's mark rules." */
+export function rulesLine(ruledBy: string, language: Language): string {
+  return sayIn(language, benchTexts)('rules', { limit: sentence(ruledBy) });
 }
 
 /** The words that move the job, without the questions. */
 export function wordsNow(state: RunState): readonly string[] {
   const { items, number } = saidNow(state);
   const words = items.filter(movesTheJob).map((item) => item.phrases[0] ?? '');
-  return number ? ['the size', ...words] : words;
+  const size = sayIn(state.job.flow.language, benchTexts)('theSize');
+  return number ? [size, ...words] : words;
 }
 
 /** Materials, tools and speeds would make the list too long to listen to. */
@@ -107,18 +127,19 @@ export function refusal(state: RunState): string {
   const asked = askedFacts(state.job, state.snapshot);
   const { phase } = positionOf(state.snapshot);
   const waits = phase === 'start' || phase === 'cutting' || phase === 'stopping';
-  const instructor = releaseAwaited(state.job, state.snapshot) === undefined ? [] : ['instructor'];
+  const { language } = state.job.flow;
+  const say = sayIn(language, benchTexts);
+  const instructor =
+    releaseAwaited(state.job, state.snapshot) === undefined ? [] : [say('instructor')];
   if (asked.length + instructor.length > 0 && !waits) {
-    const open = [...asked.map(({ fact }) => fact.label.toLowerCase()), ...instructor];
-    return `Not yet: ${joinList(open)}.`;
+    const labels = asked.map(({ fact }) => midSentence(language, fact.label));
+    return say('notYet', { missing: joinList([...labels, ...instructor], 'and', language) });
   }
   const { items, number } = saidNow(state);
-  if (number) return 'Not yet: say the size.';
+  if (number) return say('notYetSize');
   const words = items.filter((item) => item.kind === 'fact' || item.kind === 'choice');
-  return `Not yet: say ${joinList(
-    words.map((item) => item.phrases[0] ?? ''),
-    'or',
-  )}.`;
+  const phrases = words.map((item) => item.phrases[0] ?? '');
+  return say('notYetSay', { words: joinList(phrases, 'or', language) });
 }
 
 /** A bare yes passes no gate: the state has to be named. */
@@ -126,25 +147,36 @@ export function nameTheState(state: RunState): string {
   const [first] = saidNow(state).items.filter(
     (item) => item.kind === 'fact' || item.kind === 'choice',
   );
-  return first ? `Name it: say ${first.phrases[0]}.` : refusal(state);
+  const say = sayIn(state.job.flow.language, benchTexts);
+  return first ? say('nameIt', { word: first.phrases[0] ?? '' }) : refusal(state);
 }
 
 /** "Two four point nine five millimetres. Correct?" */
-export function readBack(pending: PendingNumber): string {
-  return `${sentence(sayDigits(pending.value, pending.unit, pending.decimals))}. Correct?`;
+export function readBack(pending: PendingNumber, language: Language): string {
+  const size = sayDigits(pending.value, pending.unit, pending.decimals, { language });
+  return sayIn(language, benchTexts)('readBack', { size: sentence(size) });
 }
 
-export function questionFar(pending: PendingNumber, expected: number): string {
-  const say = (value: number) => sayNumber(value, pending.unit, pending.decimals);
-  return `Heard ${say(pending.value)}. Expected near ${say(expected)}. Say it again, or say keep.`;
+export function questionFar(pending: PendingNumber, expected: number, language: Language): string {
+  const inWords = (value: number) => sayNumber(value, pending.unit, pending.decimals, { language });
+  return sayIn(language, benchTexts)('questionFar', {
+    heard: inWords(pending.value),
+    expected: inWords(expected),
+    keep: commandWord(language, 'keep'),
+  });
 }
 
 export function outOfRange(
   value: number,
   range: { min: number; max: number; unit: string; decimals: number },
+  language: Language,
 ): string {
-  const say = (one: number, unit = '') => sayNumber(one, unit, range.decimals);
-  return `Heard ${say(value)}. It must be between ${say(range.min)} and ${say(range.max, range.unit)}. Measure again.`;
+  const inWords = (one: number, unit = '') => sayNumber(one, unit, range.decimals, { language });
+  return sayIn(language, benchTexts)('outOfRange', {
+    heard: inWords(value),
+    least: inWords(range.min),
+    most: inWords(range.max, range.unit),
+  });
 }
 
 /** The whole present line, as after a pause. */

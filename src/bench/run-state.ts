@@ -1,6 +1,7 @@
 /** One run as it stands: the job, where its chart is, and whose turn it is. A plain value. */
 
 import type { FlowSnapshot, Job, Pace } from '../flow/index.ts';
+import type { EarlierPieces } from './batch.ts';
 import type { AskedQuestion } from './check-question.ts';
 import type { SpeechManner } from './manner-run.ts';
 import type { KeptReading, RunEntry, RunHead } from './ports.ts';
@@ -23,6 +24,8 @@ export interface RunState {
   /** Number of the next entry. */
   readonly seq: number;
   readonly readings: readonly KeptReading[];
+  /** What the pieces made before this one measured, when it is one of a batch. */
+  readonly batch?: { readonly earlier: EarlierPieces };
   /** What "wrong" would go back to; nothing when the last word cannot be taken back. */
   readonly undo: {
     readonly job: Job;

@@ -1,6 +1,7 @@
 /** A question in free words, answered by the trade: the answer to show, the line to say, and what stands behind it. */
 
 import { formatOf, type Given, shownAs } from '../flow/index.ts';
+import { englishLanguage } from '../texts/index.ts';
 import {
   answerRule,
   baseUnitOf,
@@ -70,12 +71,12 @@ function replyOf(
     formula: rule.formula,
     ...(ruledBy === undefined ? {} : { ruledBy }),
     source,
-    why: behindLine(spoken, {
-      given,
-      working,
-      source,
-      ...(ruledBy ? { ruledBy } : {}),
-    }),
+    // The Slate is asked and answers in English alone.
+    why: behindLine(
+      spoken,
+      { given, working, source, ...(ruledBy ? { ruledBy } : {}) },
+      englishLanguage,
+    ),
   };
 }
 

@@ -9,6 +9,7 @@ import {
   readFlow,
   readKind,
 } from '../flow/index.ts';
+import { englishLanguage, type Language } from '../texts/index.ts';
 import type { RunSource } from './ports.ts';
 
 export type StartResult =
@@ -16,12 +17,16 @@ export type StartResult =
   | { readonly ok: false; readonly faults: readonly string[] };
 
 /** Reads, resolves and compiles; every fault is one sentence. */
-export function startJob(source: Omit<RunSource, 'key'>, inputs: JobInputs): StartResult {
-  const kind = readKind('machine kind', source.kind);
+export function startJob(
+  source: Omit<RunSource, 'key'>,
+  inputs: JobInputs,
+  language: Language = englishLanguage,
+): StartResult {
+  const kind = readKind('machine kind', source.kind, language);
   if (!kind.ok) return { ok: false, faults: kind.faults.map(faultText) };
   const card = readCard('machine card', source.card);
   if (!card.ok) return { ok: false, faults: card.faults.map(faultText) };
-  const flow = readFlow('flow', source.flow, new Map([[kind.value.id, kind.value]]));
+  const flow = readFlow('flow', source.flow, new Map([[kind.value.id, kind.value]]), language);
   if (!flow.ok) return { ok: false, faults: flow.faults.map(faultText) };
   return compileJob(flow.flow, card.value, inputs);
 }

@@ -4,18 +4,21 @@ import {
   type Adjustment,
   type Ask,
   accepts,
+  commandWord,
   type FlowEvent,
   positionOf,
   readingFigures,
   stepJob,
   viewOf,
 } from '../flow/index.ts';
-import { normalise, sayNumber } from '../words/index.ts';
+import { benchTexts, sayIn } from '../texts/index.ts';
+import { joinList, normalise, sayNumber } from '../words/index.ts';
 import { adjustRun } from './adjust-run.ts';
 import { type Advised, advise } from './advice.ts';
-import { announce } from './announce.ts';
+import { announce, joinLines } from './announce.ts';
 import { missedQuestion, openSlate, takeSlateQuestion, withoutQuestion } from './ask-slate.ts';
 import { asked, refused, speak, talked } from './beside-run.ts';
+import { driftNow } from './drift-line.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
 import { passQuestion, takeOption, tellPart, tellTerm } from './learn-run.ts';
@@ -47,6 +50,15 @@ const leastSureForGate = 0.6;
 /** A sentence this long that matches nothing is people talking, not an answer. */
 const longestMiss = 4;
 
+function saysOf({ job }: RunState) {
+  return sayIn(job.flow.language, benchTexts);
+}
+
+function sayKeep(state: RunState): string {
+  const keep = commandWord(state.job.flow.language, 'keep');
+  return saysOf(state)('sayKeep', { keep });
+}
+
 /** Something came through the door. */
 export function hear(state: RunState, heard: Heard): RunStep {
   if (state.slateAsked === undefined) return hearJob(state, heard);
@@ -58,9 +70,10 @@ export function hear(state: RunState, heard: Heard): RunStep {
 
 function hearJob(state: RunState, heard: Heard): RunStep {
   const list = saidNow(state);
-  const note = noteIn(heard.text);
+  const { language } = state.job.flow;
+  const note = noteIn(heard.text, language);
   if (note !== undefined) return hearNote(state, heard, note, list);
-  const meant = understand(heard, list);
+  const meant = understand(heard, list, language);
   switch (meant.kind) {
     case 'item':
       return takeItem(state, heard, meant.item, meant.sure);
@@ -76,7 +89,13 @@ function hearJob(state: RunState, heard: Heard): RunStep {
       return asked(
         state,
         heard,
-        `Say it again: ${meant.items.map((item) => item.phrases[0]).join(', or ')}.`,
+        sayIn(language, benchTexts)('sayAgainWhich', {
+          words: joinList(
+            meant.items.map((item) => item.phrases[0] ?? ''),
+            'or',
+            language,
+          ),
+        }),
       );
     case 'bare-yes':
       return bareYes(state, heard);
@@ -104,7 +123,7 @@ export function missed(state: RunState, heard: Heard): RunStep {
 
 function takeItem(state: RunState, heard: Heard, item: BenchItem, sure: number): RunStep {
   if (item.strict && heard.from === 'speech' && sure < leastSureForGate) {
-    return asked(state, heard, `Did you say ${item.phrases[0]}? Say it again.`);
+    return asked(state, heard, saysOf(state)('didYouSay', { word: item.phrases[0] ?? '' }));
   }
   const ready = talked(state, { type: 'understood' });
   if (item.id === 'next' && state.question) return passQuestion(ready, heard);
@@ -163,8 +182,9 @@ function takeRunning(
   { speed, sure }: Extract<Understood, { kind: 'running' }>,
 ): RunStep {
   if (heard.from === 'speech' && sure < leastSureForGate) {
-    const words = sayNumber(speed, 'rev/min', 0);
-    return asked(state, heard, `Did you say running ${words}? Say it again.`);
+    const { language } = state.job.flow;
+    const words = sayNumber(speed, 'rev/min', 0, { language });
+    return asked(state, heard, saysOf(state)('didYouSayRunning', { speed: words }));
   }
   return takeAdjustment(
     talked(state, { type: 'understood' }),
@@ -216,13 +236,13 @@ function takeAdvice(state: RunState, heard: Heard, { line, why }: Advised): RunS
 }
 
 function dropNumber(state: RunState, heard: Heard): RunStep {
-  return asked(talked(state, { type: 'answered' }), heard, 'Say the size again.');
+  return asked(talked(state, { type: 'answered' }), heard, saysOf(state)('saySizeAgain'));
 }
 
 /** "Wrong" takes back the last accepted word. Where something may turn, it holds instead. */
 function takeBack(state: RunState, heard: Heard): RunStep {
   const { undo } = state;
-  if (!undo) return asked(state, heard, 'Nothing can be taken back here.');
+  if (!undo) return asked(state, heard, saysOf(state)('nothingBack'));
   const entry = entryOf(state, heard, { type: 'undo' }, 'moved');
   const line = announceUndo(state, undo);
   const kept = { ...state, ...undo, question: null };
@@ -259,7 +279,7 @@ function takeNumber(
     return asked(
       { ...dropped, ...toldOfReading(state, 'possible:most') },
       heard,
-      outOfRange(meant.value, number),
+      outOfRange(meant.value, number, state.job.flow.language),
     );
   }
   const { unit, decimals, expected } = number;
@@ -267,17 +287,20 @@ function takeNumber(
   const far = expected !== undefined && isFar(meant.value, expected, decimals);
   const read = talked(understood, { type: 'number', pending, far });
   const next = far ? { ...read, ...toldOfReading(state, 'expected') } : read;
-  return asked(next, heard, far ? questionFar(pending, expected) : readBack(pending));
+  const { language } = state.job.flow;
+  const line = far ? questionFar(pending, expected, language) : readBack(pending, language);
+  return asked(next, heard, line);
 }
 
 /** "Why that" after a number was questioned or refused is about what it was held against. */
 function toldOfReading({ job, snapshot }: RunState, id: string): Pick<RunState, 'told'> {
   const figure = readingFigures(job, snapshot).find((one) => one.id === id);
-  return figure ? { told: { why: whyThat(figure) } } : {};
+  return figure ? { told: { why: whyThat(figure, job.flow.language) } } : {};
 }
 
 function toldOfRefusal(state: RunState, line: string, source: string | undefined): RunState {
-  return source === undefined ? state : { ...state, told: { why: `${line} Source: ${source}.` } };
+  if (source === undefined) return state;
+  return { ...state, told: { why: `${line} ${saysOf(state)('source', { source })}` } };
 }
 
 /** Further off than two in a hundred, or than thirty of the last digit for small sizes. */
@@ -291,7 +314,8 @@ function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
   const reading = keptReading(state.job, state.snapshot, event, heard.at);
   const drill = event.type === 'stop' ? `${state.job.flow.kind.prompts.drill} ` : '';
   const { explained, question, ...move } = tell(state, snapshot, reading);
-  const line = drill + move.line;
+  const drift = driftNow(state, reading);
+  const line = joinLines([drift?.line ?? '', drill + move.line]);
   const heardAs = entryOf(state, heard, { ...event }, 'moved');
   // At one's own pace nothing is said while a gate is only partly answered: the cue tells that it was heard.
   const entry = line === '' ? heardAs : { ...heardAs, said: line };
@@ -306,6 +330,7 @@ function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
     readings,
     undo: mayUndo(state, snapshot) ? before(state) : null,
     lastLine: line === '' ? state.lastLine : line,
+    ...(drift ? { told: { why: drift.why } } : {}),
   };
   return {
     state: next,
@@ -335,7 +360,7 @@ function bareYes(state: RunState, heard: Heard): RunStep {
   if (waiting && answerState(state.talk) === 'readBack') {
     return takeAnswer(talked(state, { type: 'understood' }), heard, 'correct');
   }
-  return refused(state, heard, waiting ? 'Say keep, or say the size again.' : nameTheState(state));
+  return refused(state, heard, waiting ? sayKeep(state) : nameTheState(state));
 }
 
 /** Asks again, twice; then the keys are offered and it stays silent until something is understood. */
@@ -349,8 +374,7 @@ function miss(
   const next = talked(state, { type: 'missed' });
   const { misses } = next.talk.context;
   if (state.talk.context.misses > askAgainLimit) return { state: next, effects: [] };
-  const line =
-    misses <= askAgainLimit ? 'Say again.' : 'I cannot hear you well. Use the keys or the buttons.';
+  const line = saysOf(state)(misses <= askAgainLimit ? 'sayAgain' : 'cannotHear');
   const entry = { ...entryOf(state, heard, null, 'unclear'), said: line };
   return {
     state: { ...next, seq: next.seq + 1 },
@@ -360,19 +384,19 @@ function miss(
 
 /** A right word at the wrong moment is refused, not misheard. */
 function isMachineWord(state: RunState, text: string): boolean {
-  const said = normalise(text);
-  return state.job.flow.kind.facts.some((fact) =>
-    fact.states.some(({ word, also }) => [word, ...also].includes(said)),
-  );
+  const said = normalise(text, state.job.flow.language);
+  const { facts, walks } = state.job.flow.kind;
+  const spoken = [...facts.flatMap(({ states }) => states), ...walks];
+  return spoken.some(({ word, also }) => [word, ...also].includes(said));
 }
 
 /** Ends a run before its end. Refused while something may be turning. */
 export function giveUp(state: RunState, heard: Heard): RunStep {
   if (mayBeTurning(state)) {
     const { prompts } = state.job.flow.kind;
-    return refused(state, heard, `Not while it may be turning. ${prompts.stop}`);
+    return refused(state, heard, `${saysOf(state)('mayTurn')} ${prompts.stop}`);
   }
-  const entry = { ...entryOf(state, heard, null, 'note'), said: 'Given up.' };
+  const entry = { ...entryOf(state, heard, null, 'note'), said: saysOf(state)('givenUp') };
   const next = { ...state, seq: state.seq + 1 };
   return {
     state: { ...next, head: { ...state.head, status: 'given-up', endedAt: heard.at } },

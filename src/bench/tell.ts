@@ -4,7 +4,7 @@
  */
 
 import { type FlowSnapshot, joined, type View, viewOf } from '../flow/index.ts';
-import { announce, isSameScene, joinLines, type Move, newsOf } from './announce.ts';
+import { announce, isSameScene, joinLines, type Move, newsOf, titleOf } from './announce.ts';
 import { type AskedQuestion, questionAt, questionLine } from './check-question.ts';
 import type { KeptReading } from './ports.ts';
 import type { RunState } from './run-state.ts';
@@ -40,7 +40,7 @@ export function tellFirst(state: Pick<RunState, 'job' | 'snapshot' | 'pace' | 'e
 function tellFully(state: Pick<RunState, 'job' | 'explained'>, move: Move): Told {
   const is = viewOf(move.job, move.after, 'first-time');
   const told = inFull(state, move.after, is, isSameScene(move) ? '' : is.lead.spoken);
-  const line = joinLines([newsOf(move), told.line]);
+  const line = joinLines([newsOf(move), titleOf(move), told.line]);
   return { ...told, line: line === '' ? is.lead.spoken : line };
 }
 
@@ -51,34 +51,42 @@ function inFull(
   is: View,
   lead: string,
 ): Told {
-  const reasons = reasonsOf(is).filter(({ key }) => !explained.includes(key));
-  const of = (kind: string) => reasons.find(({ key }) => key.startsWith(kind))?.why ?? '';
-  const known = [...explained, ...reasons.map(({ key }) => key)];
+  // One reason at a time: that of a condition can wait until it is asked again.
+  const reason = reasonsOf(job, is).find(({ key }) => !explained.includes(key));
+  const known = reason ? [...explained, reason.key] : explained;
   const question = questionAt(job, at, explained);
-  const because = of('step:');
+  const because = reason?.of === 'step' ? reason.why : '';
   if (question) {
-    const line = joinLines([`${is.step.title}.`, because, questionLine(question)]);
+    const line = joinLines([
+      `${is.step.title}.`,
+      because,
+      questionLine(question, job.flow.language),
+    ]);
     return { line, explained: [...known, `question:${question.step}`], question };
   }
-  const why = of('fact:') === because ? '' : of('fact:');
+  const why = reason?.of === 'fact' ? reason.why : '';
   return { line: joinLines([because, lead, why, is.ask.spoken]), explained: known, question: null };
 }
 
 interface Reason {
+  readonly of: 'step' | 'fact';
   readonly key: string;
   readonly why: string;
 }
 
 /** Where something turns or is held there is no time for reasons. */
-function reasonsOf(view: View): readonly Reason[] {
-  if (view.mood === 'cutting' || view.mood === 'held' || view.mood === 'done') return [];
-  const asked = view.gate.find((line) => line.ask && !line.met);
-  return [
-    ...(view.why === undefined
-      ? []
-      : [{ key: `step:${view.step.id}${walkOf(view)}`, why: view.why }]),
-    ...(asked?.why === undefined ? [] : [{ key: `fact:${asked.fact}`, why: asked.why }]),
-  ];
+const busy: ReadonlySet<View['phase']> = new Set(['cutting', 'stopping', 'hold', 'end']);
+
+function reasonsOf(job: RunState['job'], view: View): readonly Reason[] {
+  if (busy.has(view.phase)) return [];
+  const { id } = view.step;
+  const own: readonly Reason[] =
+    view.why === undefined ? [] : [{ of: 'step', key: `step:${id}${walkOf(view)}`, why: view.why }];
+  // What a step asks for when it is done is explained by the step itself.
+  const isGate = view.phase === 'gate' || job.flow.steps.get(id)?.kind === 'check';
+  const asked = isGate ? view.gate.find((line) => line.ask && !line.met) : undefined;
+  if (asked?.why === undefined) return own;
+  return [...own, { of: 'fact', key: `fact:${asked.fact}`, why: asked.why }];
 }
 
 /** Each cause of a fault walk has a reason of its own. */

@@ -1,6 +1,7 @@
 /** What a heard thing means here: one of the words that count, a number, or nothing. Decides nothing. */
 
-import { englishLanguage } from '../texts/index.ts';
+import { commandPhrases } from '../flow/index.ts';
+import { englishLanguage, type Language } from '../texts/index.ts';
 import {
   matchHeard,
   normalise,
@@ -10,6 +11,7 @@ import {
 } from '../words/index.ts';
 import { askedAbout, findTerm } from './glossary.ts';
 import type { Heard } from './ports.ts';
+import { restAfter } from './rest-after.ts';
 import type { BenchItem, BenchList } from './said-now.ts';
 
 export type Understood =
@@ -34,40 +36,41 @@ export type Understood =
 
 const bareYes = new Set(['yes', 'yeah', 'yep', 'okay', 'ok', 'sure', 'done', 'aye', 'right']);
 
-export function understand(heard: Heard, list: BenchList): Understood {
+export function understand(
+  heard: Heard,
+  list: BenchList,
+  language: Language = englishLanguage,
+): Understood {
   const texts = [heard.text, ...heard.alternatives];
-  const exact = matchHeard(texts, list.items.map(sayable));
+  const exact = matchHeard(texts, list.items.map(sayable), language);
   if (exact.kind === 'one') {
     const item = list.items.find((one) => one.id === exact.id);
     if (item) return { kind: 'item', item, sure: exact.sure * heard.confidence };
   }
-  const about = askedAbout(heard.text, englishLanguage);
-  if (about && (heard.from !== 'speech' || findTerm(about.name, englishLanguage))) {
+  const about = askedAbout(heard.text, language);
+  if (about && (heard.from !== 'speech' || findTerm(about.name, language))) {
     return { kind: 'about', ...about };
   }
-  const question = slateWords.exec(heard.text.trim())?.[1];
+  const question = restAfter(heard.text.trim(), commandPhrases(language, 'slateHead'));
   if (question !== undefined) return { kind: 'slate', question };
-  const speed = list.running && runningIn(heard.text);
+  const speed = list.running && runningIn(heard.text, language);
   if (speed) return { kind: 'running', speed, sure: heard.confidence };
-  const number = list.number && numberIn(texts, list.number);
+  const number = list.number && numberIn(texts, list.number, language);
   if (number) return number;
   if (exact.kind === 'several') {
     return { kind: 'several', items: list.items.filter((item) => exact.ids.includes(item.id)) };
   }
-  const plain = normalise(heard.text);
-  if (bareYes.has(plain)) return { kind: 'bare-yes' };
+  const plain = normalise(heard.text, language);
+  if (language.spoken ? language.spoken.bareYes.includes(plain) : bareYes.has(plain))
+    return { kind: 'bare-yes' };
   return { kind: 'nothing', words: plain === '' ? 0 : plain.split(' ').length };
 }
 
-/** Talk in the shop never begins so; a question does. */
-const slateWords = /^(?:slate|work out)[,:]? +(.+)$/i;
-
-const runningWords = /^(?:i am |i m |im |i'm )?running (?:at )?(.+)$/;
-
 /** Only the likeliest text, and only the whole of it, tells the speed that runs. */
-function runningIn(text: string): number | undefined {
-  const said = runningWords.exec(normalise(text))?.[1];
-  const [best] = said === undefined ? [] : readNumber(said, { unit: 'rev/min', decimals: 0 });
+function runningIn(text: string, language: Language): number | undefined {
+  const said = restAfter(normalise(text, language), commandPhrases(language, 'runningHead'));
+  const [best] =
+    said === undefined ? [] : readNumber(said, { unit: 'rev/min', decimals: 0 }, language);
   return best?.value;
 }
 
@@ -79,10 +82,11 @@ function sayable(item: BenchItem): Sayable {
 function numberIn(
   texts: readonly string[],
   wanted: NonNullable<BenchList['number']>,
+  language: Language,
 ): Extract<Understood, { kind: 'number' }> | undefined {
   for (const text of texts) {
-    const corrected = splitCorrection(text);
-    const [best] = readNumber(corrected?.rest ?? text, wanted);
+    const corrected = splitCorrection(text, language);
+    const [best] = readNumber(corrected?.rest ?? text, wanted, language);
     if (best) {
       const { value, fits } = best;
       return { kind: 'number', value, fits, corrects: corrected !== null };

@@ -1,6 +1,7 @@
 /** What stands behind a figure, in one breath: what it comes from, which limit ruled, and the source. */
 
 import type { Behind, Figure, View } from '../flow/index.ts';
+import { benchTexts, type Language, midSentence, sayIn } from '../texts/index.ts';
 import { joinList } from '../words/index.ts';
 import { sentence } from './sentence.ts';
 
@@ -26,23 +27,25 @@ export function figureAsked(view: View, last: string | undefined): Figure | unde
 }
 
 /** "Speed three hundred: from bar diameter twenty-five millimetres. The surface speed rules. Source: Groover." */
-export function whyThat(figure: Figure): string {
-  return behindLine(`${figure.label} ${figure.spoken}`, figure);
+export function whyThat(figure: Figure, language: Language): string {
+  return behindLine(`${figure.label} ${figure.spoken}`, figure, language);
 }
 
-export function behindLine(head: string, behind: Partial<Behind>): string {
+export function behindLine(head: string, behind: Partial<Behind>, language: Language): string {
+  const say = sayIn(language, benchTexts);
   const { given = [], working = '', ruledBy, source } = behind;
   const numbers = given
     .slice(0, mostGiven)
-    .map(({ label, spoken }) => `${label.replaceAll(',', '').toLowerCase()} ${spoken}`);
-  const from = numbers.length > 0 ? `from ${joinList(numbers)}` : working;
+    .map(({ label, spoken }) => `${midSentence(language, label.replaceAll(',', ''))} ${spoken}`);
+  const figure = sentence(head);
+  const row = { figure, numbers: joinList(numbers, 'and', language) };
+  const worked = working === '' ? `${figure}.` : say('whyWorking', { figure, working });
   return [
-    sentence(from === '' ? head : `${head}: ${from}`),
-    ruledBy === undefined ? '' : `${sentence(ruledBy)} rules`,
-    source === undefined ? '' : `Source: ${firstSource(source)}`,
+    numbers.length > 0 ? say('whyFrom', row) : worked,
+    ruledBy === undefined ? '' : say('rules', { limit: sentence(ruledBy) }),
+    source === undefined ? '' : say('source', { source: firstSource(source) }),
   ]
     .filter((text) => text !== '')
-    .map((text) => `${text}.`)
     .join(' ');
 }
 

@@ -152,7 +152,10 @@ function linesOf(
     case 'walk':
       return walkLines(job, snapshot, question);
     default:
-      return { lead: say(sayAt(step, pace)), ask: openAsk(job, snapshot, step, question, pace) };
+      // At one's own pace what is asked for is the whole instruction of a check.
+      return pace === 'own-pace' && step.kind === 'check' && question !== silent
+        ? { lead: question, ask: silent }
+        : { lead: say(sayAt(step, pace)), ask: openAsk(job, snapshot, step, question, pace) };
   }
 }
 
@@ -199,7 +202,8 @@ function walkAsk(job: Job, snapshot: FlowSnapshot, item: WalkItem): Line {
 
 /** A step that asks for facts while it is open tells the word of the one that ends it. */
 function openAsk(job: Job, snapshot: FlowSnapshot, step: Step, question: Line, pace: Pace): Line {
-  if (step.kind === 'check' || pace === 'own-pace') return question;
+  if (step.kind === 'check') return question;
+  if (pace === 'own-pace') return silent;
   const word = askedFacts(job, snapshot)[0]?.state.word;
   return word === undefined ? silent : sayWord(job, word);
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { hear, noteIn } from '../../src/bench/index.ts';
+import { englishLanguage } from '../../src/texts/index.ts';
 import { begun, heardAs, hears, toBar } from './scripted.ts';
 
 const spoken = (text: string) => heardAs(text, { from: 'speech', confidence: 0.3 });
@@ -37,6 +38,6 @@ describe('a note', () => {
   });
 
   test.each(['notes on the drawing', 'no', 'another note', 'note'])('"%s" is none', (text) => {
-    expect(noteIn(text)).toBeUndefined();
+    expect(noteIn(text, englishLanguage)).toBeUndefined();
   });
 });

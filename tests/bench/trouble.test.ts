@@ -18,6 +18,11 @@ describe('trouble', () => {
     expect(hears(begun(), 'trouble').line).toBe('No trouble is written for this moment.');
   });
 
+  it('waits at a gate until the gate is answered, and says what is open', () => {
+    const gate = hears(begun(), ...toBar, ...toFirstGate);
+    expect(hears(gate, 'it chatters').line).toBe('Not yet: tool place, speed, guard and hands.');
+  });
+
   it('makes it stand still before anything is looked at', () => {
     const turn = hears(cutting, 'it chatters');
     expect(walk(turn)).toEqual({ id: 'chatter', item: 'settle' });

@@ -4,6 +4,7 @@ import {
   answerState,
   type BenchItem,
   type BenchList,
+  questionLine,
   type RunState,
   saidNow,
   viewNow,
@@ -90,9 +91,13 @@ export function sceneOf(state: RunState): Scene {
 function asQuestion(state: RunState): View {
   const view = viewNow(state);
   if (!state.question) return view;
-  const line = (text: string) => ({ shown: text, spoken: text });
   const hint = sayIn(state.job.flow.language, apprenticeTexts)('questionHint');
-  return { ...view, lead: line(state.question.asked.ask), ask: line(hint), gate: [] };
+  // What was said ends with the question, so that it is not shown twice.
+  const lead = {
+    shown: state.question.asked.ask,
+    spoken: questionLine(state.question, state.job.flow.language),
+  };
+  return { ...view, lead, ask: { shown: hint, spoken: '' }, gate: [] };
 }
 
 function headsOf({ job }: RunState): Scene['heads'] {

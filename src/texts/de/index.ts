@@ -2,6 +2,8 @@
 
 import type { Language, Tables } from '../language.ts';
 import apprentice from './apprentice.json';
+import batch from './batch.json';
+import bench from './bench.json';
 import commands from './commands.json';
 import ear from './ear.json';
 import flow from './flow.json';
@@ -17,9 +19,12 @@ import voice from './voice.json';
 import why from './why.json';
 
 const tables: Tables = {
-  ear, commands,
+  ear,
+  bench,
+  commands,
   flow,
   options,
+  batch,
   apprentice,
   glossary,
   frame,

@@ -38,7 +38,18 @@ export const commandTexts = {
     /** Before a speed of the card. */
     running: ['running', 'i am running'],
     /** Before a speed that runs; the longer ones first. */
-    runningHead: ['i am running at', 'i am running', 'running at', 'running'],
+    runningHead: [
+      'i am running at',
+      'i am running',
+      'i m running at',
+      'i m running',
+      'im running at',
+      'im running',
+      "i'm running at",
+      "i'm running",
+      'running at',
+      'running',
+    ],
     lowerSpeed: ['lower speed'],
     higherSpeed: ['higher speed'],
     /** A choice that is a yes or a no: {label} is what it is called. */

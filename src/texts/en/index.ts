@@ -1,6 +1,8 @@
 /** The areas, in English. */
 
 export { apprenticeTexts } from './apprentice.ts';
+export { batchTexts } from './batch.ts';
+export { benchTexts } from './bench.ts';
 export { commandTexts } from './commands.ts';
 export { earTexts } from './ear.ts';
 export { flowTexts } from './flow.ts';
