@@ -7,7 +7,10 @@ import {
   type FlowEvent,
   type FlowSnapshot,
   type Job,
+  limitsOf,
+  plausibleRange,
   positionOf,
+  type SaidItem,
   saidList,
   stepJob,
 } from '../flow/index.ts';
@@ -15,8 +18,8 @@ import { readFlowAt, shippedCards, shippedKinds } from './flow-files.ts';
 
 type SaidAt = ListenFor | { readonly fault: string };
 
-/** States looked at before giving up. */
-const MOST_STATES = 20_000;
+/** Situations looked at in one step before giving up. */
+const MOST_STATES = 2_000;
 
 /** What may be said on entering the step, with the flow's own inputs on a machine that fits. */
 export function saidAtStep(file: string, step: string): SaidAt {
@@ -28,7 +31,7 @@ export type Reached =
   | { readonly job: Job; readonly snapshot: FlowSnapshot }
   | { readonly fault: string };
 
-/** The flow, walked to the step by the shortest way. */
+/** The flow, walked to the step on a machine that fits. */
 export function reachStep(file: string, step: string): Reached {
   const read = readFlowAt(file, shippedKinds());
   if (!read.ok) return { fault: read.faults.map((fault) => fault.message).join(' ') };
@@ -43,7 +46,7 @@ export function reachStep(file: string, step: string): Reached {
   const { job } = fitting;
   const snapshot = walkTo(job, step);
   if (snapshot) return { job, snapshot };
-  return { fault: `The step "${step}" was not reached in ${MOST_STATES} states.` };
+  return { fault: `The step "${step}" was not reached.` };
 }
 
 function listenAt(job: Job, snapshot: FlowSnapshot): ListenFor {
@@ -51,6 +54,8 @@ function listenAt(job: Job, snapshot: FlowSnapshot): ListenFor {
   const { pronunciations } = job.flow.file;
   return {
     phrases: items.flatMap((item) => item.phrases),
+    harmless: items.flatMap(({ kind, phrases }) => (kind === 'ask' ? phrases : [])),
+    led: Object.fromEntries(items.flatMap(ledPhrases)),
     pronunciations,
     ...(number
       ? { number: { ...number, decimals: number.decimals } satisfies ListenFor['number'] }
@@ -58,23 +63,47 @@ function listenAt(job: Job, snapshot: FlowSnapshot): ListenFor {
   };
 }
 
-/** Breadth first over what may be said, answers before questions, the shortest way in. */
+/** As the bench asks it of the ear: "tool carbide", "material brass". */
+function ledPhrases({ adjust, phrases }: SaidItem): readonly (readonly [string, string])[] {
+  if (adjust?.type !== 'adjust') return [];
+  return phrases.map((phrase) => [phrase, adjust.input.replaceAll('-', ' ')]);
+}
+
+/**
+ * Step by step, each entered in the first way found: over whole situations late steps would not be
+ * reached, since each reading makes situations of its own.
+ */
 function walkTo(job: Job, step: string): FlowSnapshot | null {
-  const queue = [beginJob(job)];
+  const entered = new Map<string, FlowSnapshot>();
+  const enter = (snapshot: FlowSnapshot) => {
+    const at = positionOf(snapshot);
+    if (at.phase !== 'end' && !entered.has(at.step)) entered.set(at.step, snapshot);
+  };
+  enter(beginJob(job));
+  for (const [, snapshot] of entered) {
+    if (entered.has(step)) break;
+    for (const next of leaveStep(job, snapshot)) enter(next);
+  }
+  return entered.get(step) ?? null;
+}
+
+/** The first situation in each step that can follow, breadth first over what may be said. */
+function leaveStep(job: Job, entry: FlowSnapshot): readonly FlowSnapshot[] {
+  const { step } = positionOf(entry);
+  const queue = [entry];
   const seen = new Set<string>();
-  for (let i = 0; i < queue.length && i < MOST_STATES; i++) {
-    const snapshot = queue[i];
-    if (!snapshot) break;
-    if (positionOf(snapshot).step === step) return snapshot;
+  const left = new Map<string, FlowSnapshot>();
+  for (const snapshot of queue) {
+    if (seen.has(keyOf(snapshot)) || seen.size > MOST_STATES) continue;
+    seen.add(keyOf(snapshot));
     for (const event of eventsAt(job, snapshot)) {
       const next = stepJob(job, snapshot, event);
-      const key = keyOf(next);
-      if (seen.has(key)) continue;
-      seen.add(key);
-      queue.push(next);
+      const to = positionOf(next).step;
+      if (to === step) queue.push(next);
+      else if (!left.has(to)) left.set(to, next);
     }
   }
-  return null;
+  return [...left.values()];
 }
 
 function eventsAt(job: Job, snapshot: FlowSnapshot): readonly FlowEvent[] {
@@ -84,11 +113,25 @@ function eventsAt(job: Job, snapshot: FlowSnapshot): readonly FlowEvent[] {
     event && id !== 'hold' && id !== 'back' ? [event] : [],
   );
   if (!number) return events;
-  const middle = number.expected ?? (number.min + number.max) / 2;
-  const values = [middle, number.min, number.max];
-  return [...values.map((value) => ({ type: 'reading', value }) as const), ...events];
+  return [...sizes(job, snapshot).map((value) => ({ type: 'reading', value }) as const), ...events];
 }
 
-function keyOf(snapshot: FlowSnapshot): string {
-  return JSON.stringify([snapshot.value, snapshot.context]);
+/** One size within the limits, one under, one over, as far as they are plausible; else the ends of the plausible. */
+function sizes(job: Job, snapshot: FlowSnapshot): readonly number[] {
+  const step = job.flow.steps.get(positionOf(snapshot).step);
+  const { readings } = snapshot.context;
+  const range = step && plausibleRange(step, job.numbers, readings);
+  if (!step || !range) return [];
+  const isJudged = step.kind === 'inspect' || step.kind === 'passes';
+  const limits = isJudged ? limitsOf(step, job.numbers, readings) : undefined;
+  const ends = [range.lower, (range.lower + range.upper) / 2, range.upper];
+  if (!limits) return ends;
+  const middle = (limits.lower + limits.upper) / 2;
+  return [middle, limits.lower, ...ends].filter(
+    (size) => size >= range.lower && size <= range.upper,
+  );
+}
+
+function keyOf({ value, context }: FlowSnapshot): string {
+  return JSON.stringify([value, context.facts, context.passes]);
 }

@@ -13,6 +13,7 @@ import {
   toldAs,
   type Verdict,
 } from '../proof/index.ts';
+import { unpronounced } from './prove-pronunciation.ts';
 
 export interface ReportedProblem {
   readonly kind: 'hazard' | 'format' | 'job';
@@ -60,7 +61,10 @@ export function proveFlow(
   const outcomes = cards.map((card) => proveWith(path, flow, card, memory));
   const proofs = outcomes.flatMap(({ proof }) => (proof ? [proof] : []));
   const worst = worstOf(proofs);
-  const problems = outcomes.flatMap((outcome) => outcome.problems);
+  const problems = [
+    ...outcomes.flatMap((outcome) => outcome.problems),
+    ...unpronounced(flow, cards).map((word) => unheardProblem(word, cards)),
+  ];
   const verdict = problems.length > 0 ? 'broken' : (worst?.verdict ?? 'too-large');
   const unreached = new Set(
     problems.filter(({ claim }) => claim === 'FORMAT-REACH').map(({ step }) => step),
@@ -124,6 +128,19 @@ function jobProblem(card: Card, faults: readonly string[]): ReportedProblem {
     step: '',
     message: faults.join(' '),
     card: card.id,
+    path: [],
+  };
+}
+
+/** No way leads to it: the word is there, and the page's own ear will never hear it. */
+function unheardProblem(word: string, [card]: readonly Card[]): ReportedProblem {
+  return {
+    kind: 'format',
+    claim: 'FORMAT-HEARD',
+    sentence: 'Every word that may be said has a pronunciation.',
+    step: '',
+    message: `The ear does not know how "${word}" sounds. Add it to "pronunciations", like "thou": ["TH AW"].`,
+    card: card?.id ?? '',
     path: [],
   };
 }

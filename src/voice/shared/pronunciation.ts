@@ -24,6 +24,7 @@ const OURS: Readonly<Record<string, readonly string[]>> = {
   brazed: ['B R EY Z D'],
   deburr: ['D IY B ER'],
   swarf: ['S W AO R F'],
+  chatters: ['CH AE T ER Z'],
   tailstock: ['T EY L S T AA K'],
   handwheel: ['HH AE N D W IY L'],
   runout: ['R AH N AW T'],
