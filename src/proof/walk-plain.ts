@@ -18,6 +18,7 @@ import { judgePlans, waysIntoItself } from './judge-plans.ts';
 import { type Question, questionsAt } from './judge-state.ts';
 import { textsOfView } from './judge-texts.ts';
 import type { Problem, Proof } from './proof.ts';
+import { neverBegins } from './prove.ts';
 import { stepperOf } from './stepper.ts';
 
 interface Node {
@@ -29,8 +30,12 @@ interface Node {
 
 /** Breadth first, so that the first path to a broken claim is a shortest one. */
 export function walkPlainly(job: Job, limit = 20_000): Proof {
-  const walk = new PlainWalk(job, limit);
-  return walk.run();
+  try {
+    beginJob(job);
+  } catch (error) {
+    return neverBegins(job, error instanceof Error ? error.message : String(error));
+  }
+  return new PlainWalk(job, limit).run();
 }
 
 class PlainWalk {
