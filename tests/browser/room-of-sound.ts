@@ -20,6 +20,8 @@ interface Room {
   readonly times: number[];
   /** What the loudspeaker played since the last call, as 16-bit samples, and their rate. */
   takePlayed(): { readonly rate: number; readonly samples: string };
+  /** How strongly the loudspeaker comes back into the microphone: 0.2 in a room, less with a headset. */
+  setEcho(gain: number): void;
   /** What the page asked of the microphone. */
   readonly asked: MediaStreamConstraints[];
 }
@@ -116,6 +118,7 @@ function furnish(): void {
   }
 
   const loudspeakers: MediaStream[] = [];
+  const echoes: GainNode[] = [];
   const pieces: Float32Array[] = [];
   let rate = 0;
   const recorders = new WeakMap<BaseAudioContext, AudioNode>();
@@ -155,6 +158,7 @@ function furnish(): void {
     const late = new DelayNode(context, { delayTime: 0.06 });
     connect.call(source, late);
     const soft = new GainNode(context, { gain: 0.2 });
+    echoes.push(soft);
     connect.call(late, soft);
     connect.call(soft, out);
   }
@@ -179,6 +183,9 @@ function furnish(): void {
   window.room = {
     lines,
     times,
+    setEcho(gain) {
+      for (const echo of echoes) echo.gain.value = gain;
+    },
     asked,
     async listenToDevice(ms) {
       const raw = { echoCancellation: false, noiseSuppression: false, autoGainControl: false };

@@ -29,7 +29,7 @@ afterAll(async () => {
   room?.remove();
 });
 
-it('the first gate, a reading, a pass and a hold are led by sound alone, and answered by sound', async () => {
+it('the first gate, a reading, a pass and a hold are led by sound alone and answered by sound, and "stop" breaks in', async () => {
   const person = await Speaker.at(browser, site.address, room);
   const keys = new Person(person.page, 'keys');
   await person.chooseVoices(1.8);
@@ -58,5 +58,11 @@ it('the first gate, a reading, a pass and a hold are led by sound alone, and ans
   await person.answersAll();
   await person.says('carry on');
   await person.isAt(/cross dial/i);
+  await person.says('repeat');
+  const before = (await person.lines()).length;
+  await person.breaksIn('stop');
+  await expect
+    .poll(async () => (await person.lines()).slice(before).join(' '), { timeout: 10_000 })
+    .toMatch(/^Press the emergency stop/);
   await person.context.close();
 }, 300_000);

@@ -131,6 +131,13 @@ export class Speaker {
       .then((at) => at - over);
   }
 
+  /** Says a word into the middle of what the page says, with a headset on. */
+  async breaksIn(word: string): Promise<void> {
+    await this.page.evaluate(() => window.room.setEcho(0.02));
+    await this.page.locator('.sound[data-sound="speaking"]').waitFor();
+    await this.utters(word);
+  }
+
   /** Says it into the open microphone, whatever the page makes of it. */
   async utters(word: string, breathMs = BREATH_MS): Promise<void> {
     await this.page.waitForTimeout(breathMs);
