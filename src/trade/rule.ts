@@ -20,6 +20,8 @@ export type Quantity =
   | 'area' // mm²
   | 'temperature' // °C
   | 'expansion' // 1e-6 per kelvin
+  | 'mass' // kg
+  | 'density' // kg/m³
   | 'ratio' // a plain number
   | 'percent'
   | 'pitchCount' // threads per inch, teeth per inch

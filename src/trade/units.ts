@@ -100,6 +100,8 @@ const UNITS: Readonly<Record<Quantity, readonly Unit[]>> = {
     unit('1e-6/K', 1, 1, 'um/m/K', 'µm/m/K', 'ppm/K'),
     unit('1e-6/degF', 9, 5, '1e-6/F', 'ppm/degF'),
   ],
+  mass: [unit('kg'), unit('g', 1, 1000), unit('t', 1000), unit('lbm', 45359237, 1e8)],
+  density: [unit('kg/m3', 1, 1, 'kg/m³'), unit('g/cm3', 1000, 1, 'g/cm³')],
   ratio: [unit('', 1, 1, ':1')],
   percent: [unit('%', 1, 1, 'percent'), unit('fraction', 100)],
   pitchCount: [unit('tpi', 1, 1, '/in', 'per-inch'), unit('/mm', 127, 5), unit('/cm', 127, 50)],

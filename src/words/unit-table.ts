@@ -21,6 +21,8 @@ export type Measure =
   | 'celsius'
   | 'fahrenheit'
   | 'expansion'
+  | 'mass'
+  | 'density'
   | 'pitch'
   | 'count';
 
@@ -222,6 +224,11 @@ const FORCES: readonly Unit[] = [
   unit('kN', 'force', exact(1000), ['kilonewton', 'kilonewtons'], []),
   unit('lbf', 'force', POUND, ['pound', 'pounds'], ['lb', 'lbs', 'pounds force'], {
     alsoWritten: ['lb'],
+  }),
+  unit('kg', 'mass', exact(1), ['kilogram', 'kilograms'], ['kilo', 'kilos'], {}),
+  unit('kg/m3', 'density', exact(1), ['kilogram a cubic metre', 'kilograms a cubic metre'], [], {
+    alsoWritten: ['kg/m³'],
+    shown: 'kg/m³',
   }),
   unit('kgf', 'force', exact(980_665, 100_000), ['kilogram force', 'kilograms force'], []),
   unit('Nm', 'torque', exact(1), ['newton metre', 'newton metres'], [], {

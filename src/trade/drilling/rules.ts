@@ -2,6 +2,7 @@
 
 import type { Rule } from '../rule.ts';
 import { centreDrillRule } from './centre-drill.ts';
+import { counterboreRule } from './counterbore.ts';
 import { deepHoleRule, peckPlanRule } from './deep.ts';
 import { drillFeedRule, reamFeedRule } from './feed.ts';
 import { countersinkDepthRule, drillDepthRule, drillPointRule } from './point.ts';
@@ -9,6 +10,7 @@ import { quillTurnsRule } from './quill.ts';
 import { reamDrillRule } from './ream.ts';
 import { drillSpeedRule } from './speed.ts';
 import { tapDrillRule, threadPercentRule } from './tap.ts';
+import { tapTorqueRule } from './tap-torque.ts';
 import { drillingTimeRule, drillRemovalRule } from './time.ts';
 
 export const drillingRules: readonly Rule[] = [
@@ -17,6 +19,7 @@ export const drillingRules: readonly Rule[] = [
   drillPointRule,
   drillDepthRule,
   countersinkDepthRule,
+  counterboreRule,
   deepHoleRule,
   peckPlanRule,
   quillTurnsRule,
@@ -25,6 +28,7 @@ export const drillingRules: readonly Rule[] = [
   reamFeedRule,
   tapDrillRule,
   threadPercentRule,
+  tapTorqueRule,
   drillingTimeRule,
   drillRemovalRule,
 ];

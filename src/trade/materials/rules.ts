@@ -4,6 +4,7 @@ import type { Rule, RuleAnswer } from '../rule.ts';
 import { fault, wordOf } from '../values.ts';
 import { cuttingSpeed } from './cutting-speed.ts';
 import { coolantInput, materialInput, operationInput, questionOf, toolInput } from './inputs.ts';
+import { barMassRule, densityRule } from './mass.ts';
 import { materialNamed } from './named.ts';
 
 const cuttingSpeedRule: Rule = {
@@ -130,6 +131,8 @@ export const materialRules: readonly Rule[] = [
   cuttingSpeedRule,
   modulusRule,
   expansionRule,
+  densityRule,
+  barMassRule,
   forceConstantRule,
   forceExponentRule,
   groupRule,

@@ -3,6 +3,7 @@
 import type { Rule } from '../rule.ts';
 import { bendBetweenCentresRule, bendChuckAndCentreRule, bendInChuckRule } from './beam.ts';
 import { boringBendRule, boringOverhangRule, overhangRule, steadyRule } from './overhang.ts';
+import { overhangSpeedRule } from './whirl.ts';
 
 export const stiffnessRules: readonly Rule[] = [
   bendInChuckRule,
@@ -10,6 +11,7 @@ export const stiffnessRules: readonly Rule[] = [
   bendBetweenCentresRule,
   overhangRule,
   steadyRule,
+  overhangSpeedRule,
   boringOverhangRule,
   boringBendRule,
 ];
