@@ -11,7 +11,6 @@ import type { Room } from './room.ts';
 import { type Stepper, stepperOf } from './stepper.ts';
 import { type Row, type ValueSet, zeroRow } from './value-sets.ts';
 import { type Held, heldIn, type Variable, type Variables } from './variables.ts';
-import { NeverBegins } from './walk-limits.ts';
 import { Lens, type Look, Unseeable, watchedMachine } from './watched.ts';
 
 export class Player {
@@ -40,7 +39,7 @@ export class Player {
 
   /** Where a job begins, and its one row: it is read off. */
   begin(): { step: string; name: SpotName; rows: ValueSet } {
-    const snapshot = begun(this.job);
+    const snapshot = beginJob(this.job);
     const row: Row = this.variables.all
       .map((one) => {
         const held = plainHeld(heldIn(snapshot.context, one));
@@ -129,14 +128,6 @@ export class Player {
   /** A snapshot as claims may see it: facts through the lens, readings as they stand. */
   private seen(snapshot: FlowSnapshot): FlowSnapshot {
     return { ...snapshot, context: this.lens.context(snapshot.context) } as FlowSnapshot;
-  }
-}
-
-function begun(job: Job): FlowSnapshot {
-  try {
-    return beginJob(job);
-  } catch (error) {
-    throw new NeverBegins(error instanceof Error ? error.message : String(error));
   }
 }
 

@@ -7,12 +7,13 @@ import { questionsAt } from './judge-state.ts';
 import { textsOfView } from './judge-texts.ts';
 import { type Finding, judgeWalk } from './judge-walk.ts';
 import { Memory } from './memory.ts';
+import { neverBegins, whyNeverBegins } from './never-begins.ts';
 import type { Problem, Proof, Verdict, Watch } from './proof.ts';
 import { shortestPaths } from './shortest.ts';
 import { stepperOf } from './stepper.ts';
 import { noRows } from './value-sets.ts';
 import { Walk } from './walk.ts';
-import { NeverBegins, TooLarge } from './walk-limits.ts';
+import { TooLarge } from './walk-limits.ts';
 import { Unseeable } from './watched.ts';
 
 export interface ProveOptions extends Watch {
@@ -28,6 +29,8 @@ const mostNodes = 1_000_000;
 
 /** Throws `Cancelled` when `cancelled` says so; everything else is a verdict. */
 export function prove(job: Job, options: ProveOptions = {}): Proof {
+  const never = whyNeverBegins(job);
+  if (never !== undefined) return neverBegins(job, never);
   try {
     const walk = new Walk(
       job,
@@ -40,16 +43,8 @@ export function prove(job: Job, options: ProveOptions = {}): Proof {
   } catch (error) {
     if (error instanceof TooLarge || error instanceof RangeError) return gaveUp('too-large', error);
     if (error instanceof Unseeable) return gaveUp('unseeable', error);
-    if (error instanceof NeverBegins) return neverBegins(job, error.message);
     throw error;
   }
-}
-
-/** Both walks say the same of a job whose first step goes round by itself. */
-export function neverBegins(job: Job, message: string): Proof {
-  const step = job.flow.file.steps[0]?.id ?? endStep;
-  const problems = [{ claim: 'FORMAT-SETTLES', step, message }];
-  return { verdict: 'broken', problems, places: 0, states: 0, transitions: 0 };
 }
 
 function gaveUp(verdict: Verdict, error: Error): Proof {

@@ -17,8 +17,8 @@ import { judgeMove } from './judge-move.ts';
 import { judgePlans, waysIntoItself } from './judge-plans.ts';
 import { type Question, questionsAt } from './judge-state.ts';
 import { textsOfView } from './judge-texts.ts';
+import { neverBegins, whyNeverBegins } from './never-begins.ts';
 import type { Problem, Proof } from './proof.ts';
-import { neverBegins } from './prove.ts';
 import { stepperOf } from './stepper.ts';
 
 interface Node {
@@ -30,11 +30,8 @@ interface Node {
 
 /** Breadth first, so that the first path to a broken claim is a shortest one. */
 export function walkPlainly(job: Job, limit = 20_000): Proof {
-  try {
-    beginJob(job);
-  } catch (error) {
-    return neverBegins(job, error instanceof Error ? error.message : String(error));
-  }
+  const never = whyNeverBegins(job);
+  if (never !== undefined) return neverBegins(job, never);
   return new PlainWalk(job, limit).run();
 }
 
