@@ -5,7 +5,8 @@ export const askHelp = `Ask one trade rule.
   npm run -s ask -- --list                       all rules with inputs, units and sources, as JSON
   npm run -s ask -- RULE name=value ...          one answer, as a line of JSON
   npm run -s ask -- RULE name=value ... --explain   formula, working, limit and source as text
-  npm run -s ask -- RULE name=value ... --json   JSON also beside --explain
+  npm run -s ask -- RULE name=value ... --json   JSON always: with --explain the formula, source and
+                                                 inputs in it, and a fault as {"fault": …}
 
 Values carry units: diameter=25mm, diameter=1.5in, diameter="1 3/8in", surfaceSpeed=90ft/min.
 A list has commas: speeds=70,200,450. A bare number is in the rule's own unit (mm, rev/min ...).

@@ -11,7 +11,10 @@ import {
   rules,
 } from '../trade/index.ts';
 
-export type Reply = { readonly out: string } | { readonly fault: string };
+/** `out` beside a fault is the fault as JSON, where JSON was asked for. */
+export type Reply =
+  | { readonly out: string; readonly fault?: undefined }
+  | { readonly fault: string; readonly out?: string };
 
 const OPTIONS = ['--list', '--explain', '--json', '--help'];
 
@@ -25,8 +28,15 @@ function listed(): Reply {
   return { out: JSON.stringify(rules.map(describeRule), null, 1) };
 }
 
-/** Words are a rule's name, name=value pairs, and options anywhere between them. */
+/** With --json a fault comes as JSON too, beside its sentence. */
 export function replyTo(words: readonly string[]): Reply {
+  const reply = plainReply(words);
+  if (reply.fault === undefined || !words.includes('--json')) return reply;
+  return { ...reply, out: JSON.stringify({ fault: reply.fault }) };
+}
+
+/** Words are a rule's name, name=value pairs, and options anywhere between them. */
+function plainReply(words: readonly string[]): Reply {
   const options = words.filter((word) => word.startsWith('--'));
   const stranger = options.find((option) => !OPTIONS.includes(option));
   if (stranger !== undefined) {
@@ -41,8 +51,9 @@ export function replyTo(words: readonly string[]): Reply {
   if (!asked.ok) return asked;
   const answer = answerRule(rule, asked.value);
   if (!answer.ok) return answer;
-  const explained = options.includes('--explain') && !options.includes('--json');
-  return {
-    out: explained ? explainAnswer(rule, answer) : JSON.stringify(describeAnswer(rule, answer)),
-  };
+  const explained = options.includes('--explain');
+  if (explained && !options.includes('--json')) return { out: explainAnswer(rule, answer) };
+  const { formula, source, cautions } = rule;
+  const more = explained ? { formula, source, cautions, given: asked.value } : {};
+  return { out: JSON.stringify({ ...more, ...describeAnswer(rule, answer) }) };
 }

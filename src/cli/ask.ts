@@ -6,8 +6,8 @@ import { replyTo } from './ask-reply.ts';
 const words = process.argv.slice(2);
 const reply = words.length === 0 || words.includes('--help') ? { out: askHelp } : replyTo(words);
 
-if ('out' in reply) process.stdout.write(`${reply.out}\n`);
-else {
+if (reply.out !== undefined) process.stdout.write(`${reply.out}\n`);
+if (reply.fault !== undefined) {
   process.stderr.write(`${reply.fault}\n`);
   process.exitCode = 2;
 }

@@ -5,7 +5,7 @@ import { replyTo } from '../../src/cli/ask-reply.ts';
 
 function faultOf(line: string): string {
   const reply = replyTo(line.split(' '));
-  return 'fault' in reply ? reply.fault : `answered ${reply.out}`;
+  return reply.fault ?? `answered ${reply.out}`;
 }
 
 describe('a written question', () => {
@@ -68,5 +68,26 @@ describe('a written question', () => {
   it('stays JSON when JSON is asked beside an explanation', () => {
     const reply = replyTo(['drill-point', 'diameter=10', '--explain', '--json']);
     expect(JSON.parse('out' in reply ? reply.out : '')).toMatchObject({ rule: 'drill-point' });
+  });
+});
+
+describe('--json', () => {
+  const json = (line: string): unknown => JSON.parse(replyTo(line.split(' ')).out ?? 'null');
+
+  it('with --explain holds formula, source and what was given', () => {
+    const told = json('spindle-speed diameter=1in surfaceSpeed=28 --explain --json');
+    expect(told).toMatchObject({
+      formula: 'n = 1000 v ÷ (π D)',
+      source: expect.stringContaining('Groover'),
+      given: { diameter: 25.4, surfaceSpeed: 28 },
+      unit: 'rev/min',
+    });
+  });
+
+  it('gives a fault as JSON beside its sentence', () => {
+    const words = ['spindle-speed', 'diameter=25', '--json'];
+    const { fault } = replyTo(words);
+    expect(fault).toMatch(/^surfaceSpeed is missing/);
+    expect(JSON.parse(replyTo(words).out ?? 'null')).toEqual({ fault });
   });
 });

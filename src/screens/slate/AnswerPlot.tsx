@@ -1,6 +1,9 @@
 /** A picture of the answer, for the rules that have one. */
 
+import { groupsOf } from '../../bench/index.ts';
 import type { RuleAnswer, RuleValue } from '../../trade/index.ts';
+import { ControlChart } from '../plots/ControlChart.tsx';
+import { FinishPlot } from '../plots/FinishPlot.tsx';
 import { PassPlot } from '../plots/PassPlot.tsx';
 import { SpeedPlot } from '../plots/SpeedPlot.tsx';
 import { ToleranceBar } from '../plots/ToleranceBar.tsx';
@@ -12,15 +15,52 @@ interface AnswerPlotProps {
 }
 
 export function AnswerPlot({ rule, values, answer }: AnswerPlotProps) {
-  if (rule === 'card-speed') return <Speeds values={values} />;
+  if (SPEEDS.has(rule)) return <Speeds values={values} answer={answer} />;
+  if (FINISHES.has(rule)) return <Finish rule={rule} values={values} answer={answer} />;
+  if (RUNS.has(rule)) return <Run values={values} />;
   if (rule === 'pass-plan') return <Passes values={values} answer={answer} />;
   if (rule === 'judge-reading') return <Reading values={values} answer={answer} />;
   return null;
 }
 
-function Speeds({ values }: Pick<AnswerPlotProps, 'values'>) {
-  const { diameter, surfaceSpeed, speeds, chuckLimit, cardLimit } = values;
-  if (typeof diameter !== 'number' || typeof surfaceSpeed !== 'number' || !Array.isArray(speeds)) {
+const SPEEDS = new Set(['card-speed', 'speed-for-material', 'drill-speed', 'parting-speed']);
+const FINISHES = new Set(['roughness-peak', 'roughness-average', 'feed-for-roughness']);
+const RUNS = new Set(['batch-spread', 'trend', 'drift', 'tool-offset', 'capability']);
+
+/** Feeds of the card are not asked for by these rules: the curve alone, with the feed in use. */
+function Finish({ rule, values, answer }: AnswerPlotProps) {
+  const { noseRadius, feedPerRev, roughness } = values;
+  if (typeof noseRadius !== 'number') return null;
+  const feed = rule === 'feed-for-roughness' ? answer.value : numberIn(feedPerRev);
+  return (
+    <FinishPlot
+      title="Roughness in theory over the feed"
+      {...{ noseRadius, feed }}
+      feeds={[]}
+      wanted={numberIn(roughness)}
+    />
+  );
+}
+
+/** Readings in the order they were made, in pairs, threes or fives. */
+function Run({ values: { readings } }: Pick<AnswerPlotProps, 'values'>) {
+  if (!Array.isArray(readings) || readings.length < 4) return null;
+  return <ControlChart title="Means and ranges" subgroups={groupsOf(readings)} />;
+}
+
+/** The speed that the edge wants at this diameter, where the rule found it itself. */
+function wantedSpeed({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) {
+  const given = numberIn(values.surfaceSpeed);
+  const [ideal, diameter] = [answer.parts?.ideal?.value, values.diameter];
+  if (given !== undefined) return given;
+  if (typeof ideal !== 'number' || typeof diameter !== 'number') return undefined;
+  return (Math.PI * diameter * ideal) / 1000;
+}
+
+function Speeds({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) {
+  const { diameter, speeds, chuckLimit, cardLimit } = values;
+  const surfaceSpeed = wantedSpeed({ values, answer });
+  if (typeof diameter !== 'number' || surfaceSpeed === undefined || !Array.isArray(speeds)) {
     return null;
   }
   return (
