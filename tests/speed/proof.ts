@@ -20,10 +20,11 @@ export function proofFigures(): readonly Figure[] {
   const card = shippedCards().find((one) => one.machineKind === 'lathe');
   if (!card) throw new Error('There is no card of a lathe.');
   const at = (steps: number) => provedIn(jobOf(bigFlow(steps), kinds, card));
-  const flows = shipped(kinds);
   const short = Math.min(at(60), at(60), at(60));
   const long = at(1000);
   const memory = process.memoryUsage().rss / 1e6;
+  const flows = shipped(kinds);
+  const memoryOfAll = process.memoryUsage().rss / 1e6;
   const edits = afterEdits(kinds, card);
   const { graph, own, states } = againstGraph();
   return [
@@ -42,7 +43,8 @@ export function proofFigures(): readonly Figure[] {
     { name: 'proof: the same flow', value: own, unit: 'ms' },
     { name: 'proof: times faster than the map (20 wanted)', value: graph / own, unit: 'times' },
     { name: "proof: share of the map's time", value: own / graph, unit: '', target: 1 / 20 },
-    { name: 'proof: memory', value: memory, unit: 'MB', target: 300 },
+    { name: 'proof: memory after 1000 steps', value: memory, unit: 'MB', target: 300 },
+    { name: 'proof: memory after all shipped', value: memoryOfAll, unit: 'MB', target: 300 },
   ];
 }
 
