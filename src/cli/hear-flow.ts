@@ -74,6 +74,21 @@ function ledPhrases({ adjust, phrases }: SaidItem): readonly (readonly [string, 
  * reached, since each reading makes situations of its own.
  */
 function walkTo(job: Job, step: string): FlowSnapshot | null {
+  return enterSteps(job, () => {}, step).get(step) ?? null;
+}
+
+/** Every situation the walk through all steps sees: many, and not all there are. */
+export function situationsOf(job: Job): readonly FlowSnapshot[] {
+  const seen: FlowSnapshot[] = [];
+  enterSteps(job, (snapshot) => seen.push(snapshot));
+  return seen;
+}
+
+function enterSteps(
+  job: Job,
+  see: (snapshot: FlowSnapshot) => void,
+  until?: string,
+): ReadonlyMap<string, FlowSnapshot> {
   const entered = new Map<string, FlowSnapshot>();
   const enter = (snapshot: FlowSnapshot) => {
     const at = positionOf(snapshot);
@@ -81,14 +96,18 @@ function walkTo(job: Job, step: string): FlowSnapshot | null {
   };
   enter(beginJob(job));
   for (const [, snapshot] of entered) {
-    if (entered.has(step)) break;
-    for (const next of leaveStep(job, snapshot)) enter(next);
+    if (until !== undefined && entered.has(until)) break;
+    for (const next of leaveStep(job, snapshot, see)) enter(next);
   }
-  return entered.get(step) ?? null;
+  return entered;
 }
 
 /** The first situation in each step that can follow, breadth first over what may be said. */
-function leaveStep(job: Job, entry: FlowSnapshot): readonly FlowSnapshot[] {
+function leaveStep(
+  job: Job,
+  entry: FlowSnapshot,
+  see: (snapshot: FlowSnapshot) => void,
+): readonly FlowSnapshot[] {
   const { step } = positionOf(entry);
   const queue = [entry];
   const seen = new Set<string>();
@@ -96,6 +115,7 @@ function leaveStep(job: Job, entry: FlowSnapshot): readonly FlowSnapshot[] {
   for (const snapshot of queue) {
     if (seen.has(keyOf(snapshot)) || seen.size > MOST_STATES) continue;
     seen.add(keyOf(snapshot));
+    see(snapshot);
     for (const event of eventsAt(job, snapshot)) {
       const next = stepJob(job, snapshot, event);
       const to = positionOf(next).step;

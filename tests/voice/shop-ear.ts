@@ -2,6 +2,7 @@
 import type { ListenFor } from '../../src/bench/ports.ts';
 import { type LoadedEngine, loadEngine } from '../../src/cli/hear-engine.ts';
 import type { FromEar, Pronunciations } from '../../src/voice/shared/index.ts';
+import type { KeptVoice } from '../../src/voice/shared/messages.ts';
 import { EarBrain } from '../../src/voice/worker/index.ts';
 import {
   activeLevel,
@@ -66,8 +67,19 @@ export class ShopEar {
   }
 
   enrols(phrase: string, speech: Int16Array, seed: number): void {
+    this.told = [];
     this.ear.enrol(phrase);
     this.ear.hear(this.inShop(speech, seed));
+    this.ear.stopEnrolling();
+  }
+
+  /** The patterns as the last enrolment gave them. */
+  get voice(): KeptVoice | undefined {
+    return this.told.flatMap((m) => (m.kind === 'enrolled' && m.voice ? [m.voice] : [])).at(-1);
+  }
+
+  close(): void {
+    this.ear.dispose();
   }
 
   /** Plain sound, nothing added. */

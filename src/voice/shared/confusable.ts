@@ -113,6 +113,21 @@ export function alikePairs(
   return pairs.sort((x, y) => x.distance - y.distance);
 }
 
+/** Those of the phrases that are no nearer than `limit` to any other of them, in their order. */
+export function apartOnly(
+  phrases: readonly string[],
+  dictionary: Pronunciations,
+  extra: ExtraPronunciations,
+  limit: number,
+): readonly string[] {
+  const near = new Set(
+    alikePairs(phrases, dictionary, extra).flatMap(({ a, b, distance }) =>
+      distance < limit ? [a, b] : [],
+    ),
+  );
+  return phrases.filter((phrase) => !near.has(phrase));
+}
+
 /** Only the first two ways of each word: a long phrase has too many together. */
 const WAYS = 2;
 

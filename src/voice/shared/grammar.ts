@@ -1,5 +1,6 @@
 /** The grammar for one state: the said list and nothing else. Pure. */
 import type { ListenFor } from '../../bench/ports.ts';
+import { apartOnly } from './confusable.ts';
 import {
   type NumberArc,
   type NumberPaths,
@@ -48,11 +49,21 @@ export function spokenAs(phrase: string, { led }: ListenFor): string {
   return lead === undefined || phrase.startsWith(`${lead} `) ? phrase : `${lead} ${phrase}`;
 }
 
+/** Nearer than this, one override is taken for another: neither is heard, and the other names stay. */
+const ALIKE = 0.14;
+
+function withoutAlike(listenFor: ListenFor, dictionary: Pronunciations): readonly string[] {
+  const { phrases, led = {}, pronunciations = {} } = listenFor;
+  const rare = phrases.filter((phrase) => Object.hasOwn(led, phrase));
+  const apart = new Set(apartOnly(rare, dictionary, pronunciations, ALIKE));
+  return phrases.filter((phrase) => !Object.hasOwn(led, phrase) || apart.has(phrase));
+}
+
 /** Builds the grammar of what counts now. */
 export function buildGrammar(listenFor: ListenFor, dictionary: Pronunciations): BuiltGrammar {
   const lexicon = new Lexicon(dictionary, listenFor.pronunciations ?? {});
   const { number } = listenFor;
-  const phrases = listenFor.phrases.map((phrase) => spokenAs(phrase, listenFor));
+  const phrases = withoutAlike(listenFor, dictionary).map((phrase) => spokenAs(phrase, listenFor));
   const all = number && numberPaths(number);
   const inside = number && numberPathsInside(number);
   const grammar = grammarOf(phrases, all, lexicon);

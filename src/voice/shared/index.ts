@@ -3,7 +3,7 @@
  * It never touches a device and never decides what a word does.
  */
 export { clauses } from './clauses.ts';
-export { type Alike, alikePairs } from './confusable.ts';
+export { type Alike, alikePairs, apartOnly } from './confusable.ts';
 export { type BuiltGrammar, buildGrammar, type Grammar } from './grammar.ts';
 export type { FromEar, KeptRoom, KeptVoice, ToEar } from './messages.ts';
 export {
