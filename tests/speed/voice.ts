@@ -17,6 +17,7 @@ import type { KeptVoice } from '../../src/voice/shared/messages.ts';
 import { EarBrain, fliteSound } from '../../src/voice/worker/index.ts';
 import { added, atOtherSpeed, type Count, type Outcome, tryEar } from '../voice/ear-figures.ts';
 import { hasEspeak, speech, type VoiceName } from '../voice/made-speech.ts';
+import { hearOwnLines } from '../voice/own-lines.ts';
 import { makeNoise, NOISES, type Noise, ShopEar } from '../voice/shop-ear.ts';
 import { mixed, random } from '../voice/shop-noise.ts';
 import type { Figure } from './figure.ts';
@@ -87,6 +88,7 @@ export async function voiceFigures(): Promise<readonly Figure[]> {
     },
     await falseAccepts(talk, list),
     await falseAccepts(talk, list, voice),
+    await ownLines(),
     ...(await quickness()),
     await mouthSpeed(),
   ];
@@ -245,6 +247,18 @@ function nearest({ phrases }: ListenFor, dictionary: Pronunciations): string {
     .slice(0, 20)
     .map(({ a, b, distance }) => `| ${a} | ${b} | ${distance.toFixed(2)} |`);
   return ['| most alike | | distance |', '|---|---|---|', ...rows].join('\n');
+}
+
+/** Every line of the whole job, said by the mouth into an ear that is open. */
+async function ownLines(): Promise<Figure> {
+  const { lines, heard, moved } = await hearOwnLines(1);
+  process.stderr.write(`own lines: ${heard.length} of ${lines} were taken for something\n`);
+  return {
+    name: `own lines that move the flow, of ${lines}`,
+    value: moved.length,
+    unit: 'times',
+    target: 0,
+  };
 }
 
 /** Patterns of a voice that said the words in a quiet shop. */
