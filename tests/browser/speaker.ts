@@ -10,7 +10,6 @@ import type { RoomOfSound } from './room-of-sound.ts';
 
 /** Whoever is not heard four times takes the keys. */
 const MOST_SAYINGS = 4;
-const MOST_ANSWERS = 12;
 /** Tenths of a second until somebody who got no sign speaks again; a busy machine may need some. */
 const MOST_TENTHS = 80;
 /** Nobody speaks at the very moment a light comes on. */
@@ -92,16 +91,6 @@ export class Speaker {
       this.wrongSizes.push(line);
     }
     throw new Error(`${size} was never read back right: ${this.wrongSizes.join(' / ')}`);
-  }
-
-  /** Answers what a hold or a gate shows, word after word, until nothing is asked. */
-  async answersAll(): Promise<void> {
-    for (let answers = 0; answers < MOST_ANSWERS; answers++) {
-      await this.untilListening();
-      const asked = this.page.locator('button[data-gate][data-word]').first();
-      if (!(await asked.isVisible())) return;
-      await this.says((await asked.getAttribute('data-word')) ?? '');
-    }
   }
 
   private async sayUntilHeard(word: string): Promise<void> {
