@@ -17,6 +17,8 @@ interface AsksProps {
 
 const WordList = later(async () => (await import('../glossary/WordList.tsx')).WordList);
 
+const MOST_WORDS = 6;
+
 const PACES = ['first-time', 'familiar', 'own-pace'] as const;
 const PACE_NAMES = {
   'first-time': 'firstTime',
@@ -65,6 +67,7 @@ export function Asks({ scene, say, onGiveUp }: AsksProps) {
 /** What may go wrong or be lost at any moment, behind one button: these words count whether it is open or not. */
 function Changed({ scene, say, onGiveUp }: AsksProps) {
   const text = useSay(apprenticeTexts);
+  const near = scene.list.items.flatMap(({ id }) => /^term:(.+)$/.exec(id)?.[1] ?? []);
   return (
     <>
       {scene.troubles.length > 0 && (
@@ -83,7 +86,11 @@ function Changed({ scene, say, onGiveUp }: AsksProps) {
         ))}
       </More>
       <More name={text('words')} wide>
-        <WordList onTerm={({ term }) => say(`${scene.heads.term} ${term}`, 'touch')} />
+        <WordList
+          near={near}
+          most={MOST_WORDS}
+          onTerm={({ term }) => say(`${scene.heads.term} ${term}`, 'touch')}
+        />
       </More>
       {scene.losses.length + scene.adjusts.length > 0 && (
         <More name="Something changed">

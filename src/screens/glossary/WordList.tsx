@@ -9,14 +9,20 @@ import { findTerms } from './find-terms.ts';
 interface WordListProps {
   /** Called when a word is opened, so that it can be said and its part shown. */
   readonly onTerm?: (term: Term) => void;
+  /** Words to show while nothing is typed, instead of all. */
+  readonly near?: readonly string[];
+  /** No more than these are shown: where gloves and two metres allow no scrolling. */
+  readonly most?: number;
 }
 
-export function WordList({ onTerm }: WordListProps) {
+export function WordList({ onTerm, near, most }: WordListProps) {
   const say = useSay(apprenticeTexts);
   const language = useLanguage();
   const [typed, setTyped] = useState('');
   const [open, setOpen] = useState<string | null>(null);
-  const found = findTerms(glossaryIn(language), typed, language.locale);
+  const all = findTerms(glossaryIn(language), typed, language.locale);
+  const wanted = near && typed.trim() === '' ? all.filter(({ id }) => near.includes(id)) : all;
+  const found = wanted.slice(0, most);
   const toggle = (term: Term) => {
     setOpen(open === term.id ? null : term.id);
     if (open !== term.id) onTerm?.(term);
@@ -33,7 +39,7 @@ export function WordList({ onTerm }: WordListProps) {
         />
       </label>
       <p class="hint" role="status">
-        {found.length === 0 ? say('wordsNone') : say('wordsCount', { n: found.length })}
+        {found.length === 0 ? say('wordsNone') : say('wordsCount', { n: wanted.length })}
       </p>
       <ul class="words-list">
         {found.map((term) => (
