@@ -82,19 +82,26 @@ const kinds: readonly Kind[] = [
   },
 ];
 
+/** "Brass thirty high-speed steel": a material and a size, in any order, ask for the speed. */
+const bareSpeed: Kind = {
+  begins: /\bspeed\b(?! steel)/,
+  rule: 'speed-for-material',
+  read: sizeMaterial('speed for thirty millimetres brass'),
+};
+
 const runUp = /^(?:what is|what s|whats|what|the|a|find|give me|tell me|please) /;
 const joining = /^(?:for|of|with|is|from|a|an|the|to) /;
 
 /** Reads a question; numbers without a unit are in that of the machine. */
 export function slateQuestion(text: string, card?: SlateCard): SlateQuestion {
   const words = strip(plainWords(text), runUp);
-  const kind = kinds.find(({ begins }) => begins.test(words));
-  const rule = kind && ruleFor(kind.rule, card);
-  if (!kind || !rule) return { ok: false, fault: unknown };
+  const kind = kinds.find(({ begins }) => begins.test(words)) ?? bareSpeed;
+  const rule = ruleFor(kind.rule, card);
+  if (!rule) return { ok: false, fault: unknown };
   const after = strip(words.replace(kind.begins, '').trim(), joining);
   const unit = card?.units === 'inch' ? 'in' : 'mm';
   const read = kind.read(after, text.trim(), rule, unit);
-  if (typeof read === 'string') return { ok: false, fault: read };
+  if (typeof read === 'string') return { ok: false, fault: kind === bareSpeed ? unknown : read };
   return { ok: true, rule, values: { ...cardValues(rule, card), ...given(read) } };
 }
 

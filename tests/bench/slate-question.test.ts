@@ -165,3 +165,24 @@ describe('inside a run', () => {
     expect(turn.state.snapshot.context.readings.barNow).toBe(24.95);
   });
 });
+
+describe('a material and a size without "speed"', () => {
+  test.each([
+    'brass thirty high-speed steel',
+    'high speed steel brass thirty',
+    'thirty millimetres brass',
+    'thirty brass high-speed steel speed',
+  ])('ask for the speed in any order: %s', (words) => {
+    const asked = slateQuestion(words);
+    expect(asked).toMatchObject({
+      ok: true,
+      rule: { name: 'speed-for-material' },
+      values: { material: 'free-cutting-brass', diameter: 30 },
+    });
+  });
+
+  test('one of them alone is not enough to know what is asked', () => {
+    expect(slateQuestion('brass')).toMatchObject({ ok: false });
+    expect(slateQuestion('thirty')).toMatchObject({ ok: false });
+  });
+});
