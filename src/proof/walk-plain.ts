@@ -88,17 +88,26 @@ class PlainWalk {
     this.transitions += 1;
     const broken = judgeMove(this.job, snapshot, event, after);
     if (broken) this.complain(broken.claim, node, broken.message, event);
-    const { step: from, phase } = positionOf(snapshot);
+    const { phase } = positionOf(snapshot);
     const next = this.node(after, { node, event });
-    if (!goesOn(this.job, phase, event)) return;
-    next.before.push(node);
-    const { step: to } = positionOf(after);
-    if (from !== to && event.type !== 'back') this.way(snapshot, from, to, event);
+    const onward = goesOn(this.job, phase, event);
+    if (onward) next.before.push(node);
+    this.follow(snapshot, event, onward && event.type !== 'back');
   }
 
-  private way(snapshot: FlowSnapshot, from: string, to: string, event: FlowEvent): void {
-    const lost = isLostSize(this.job, snapshot, event);
-    this.ways.set(`${from} ${to} ${lost}`, { from, to, lost });
+  /** The ways from step to step that one event makes: its own, and those that follow by themselves. */
+  private follow(snapshot: FlowSnapshot, event: FlowEvent, counts: boolean): void {
+    let at = this.step.first(snapshot, event);
+    if (counts) this.way(snapshot, at, isLostSize(this.job, snapshot, event));
+    for (let next = this.step.follow(at); next !== at; next = this.step.follow(at)) {
+      this.way(at, next, false);
+      at = next;
+    }
+  }
+
+  private way(before: FlowSnapshot, after: FlowSnapshot, lost: boolean): void {
+    const [{ step: from }, { step: to }] = [positionOf(before), positionOf(after)];
+    if (from !== to) this.ways.set(`${from} ${to} ${lost}`, { from, to, lost });
   }
 
   private node(snapshot: FlowSnapshot, from?: Node['from']): Node {

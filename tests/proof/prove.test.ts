@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { tallyFlows } from './many-flows.ts';
 
 /** FOLLOWREST_FLOWS=5000 walks more of them. */
-const flows = Number(process.env.FOLLOWREST_FLOWS ?? 200);
+const flows = Number(process.env.FOLLOWREST_FLOWS ?? 150);
 
 describe('the reduced walk', () => {
   it(`breaks the same claims at the same steps as the plain one, by paths as short, on ${flows} random flows`, () => {
