@@ -77,6 +77,20 @@ describe('the said list of the command line', () => {
     expect(said.phrases).toContain('stop');
   });
 
+  it.each(['take-out', 'record'])('comes from the late step "%s" too', (step) => {
+    const said = saidAtStep(join(repository, 'flows/gate-hinge-pin.json'), step);
+    if ('fault' in said) throw new Error(said.fault);
+    expect(said.phrases).toContain('hold');
+  });
+
+  it('has short names of tools and materials behind a lead word', () => {
+    const said = saidAtStep(join(repository, 'flows/gate-hinge-pin.json'), 'face');
+    if ('fault' in said) throw new Error(said.fault);
+    expect(said.led).toMatchObject({ carbide: 'tool', brass: 'material' });
+    expect(said.harmless).toContain('repeat');
+    expect(said.harmless).not.toContain('guard closed');
+  });
+
   it('of a step that is not there is answered with the steps that are', () => {
     expect(saidAtStep(join(repository, 'flows/gate-hinge-pin.json'), 'nowhere')).toEqual({
       fault: expect.stringMatching(/no step "nowhere".*key-out/),

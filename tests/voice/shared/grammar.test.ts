@@ -25,6 +25,17 @@ describe('the grammar of a said list', () => {
     expect(grammar.arcs.map((arc) => arc.word)).toEqual(['guard', 'open']);
   });
 
+  it('wants a lead word before a phrase that has one', () => {
+    const led = { open: 'guard' };
+    const { grammar } = buildGrammar({ phrases: ['open', 'closed'], led }, dictionary);
+    const paths = grammar.arcs.map(({ from, to, word }) => [from, to, word]);
+    expect(paths).toEqual([
+      [0, 2, 'guard'],
+      [2, 1, 'open'],
+      [0, 1, 'closed'],
+    ]);
+  });
+
   it('takes a pronunciation a flow brings along', () => {
     const pronunciations = { zorped: ['Z AO R P T', 'Z AO R P AH D'] };
     const { grammar, missing } = buildGrammar({ phrases: ['zorped'], pronunciations }, dictionary);
