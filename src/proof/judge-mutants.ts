@@ -12,6 +12,7 @@ import {
 import { excuseFor } from './excuse-mutant.ts';
 import { hunt } from './hunt.ts';
 import { judgePlans } from './judge-plans.ts';
+import { Memory } from './memory.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
 import type { Problem } from './proof.ts';
 import { prove } from './prove.ts';
@@ -41,8 +42,9 @@ export function* judgeMutants(
   card: Card,
   choose: (mutant: Mutant) => boolean = () => true,
 ): Generator<JudgedMutant> {
+  const memory = new Memory();
   for (const mutant of mutantsOf(flow.file)) {
-    if (choose(mutant)) yield judgeMutant(mutant, flow.kind, card);
+    if (choose(mutant)) yield judgeMutant(mutant, flow.kind, card, memory);
   }
 }
 
@@ -50,11 +52,11 @@ export function* judgeMutants(
  * What can be seen without a walk is looked for first: a broken claim is broken, however it was found. Only where
  * nothing was found everything is walked.
  */
-function judgeMutant(mutant: Mutant, kind: MachineKind, card: Card): JudgedMutant {
+function judgeMutant(mutant: Mutant, kind: MachineKind, card: Card, memory: Memory): JudgedMutant {
   const quick = huntMutant(mutant, kind, card);
   if (quick.fate !== 'open' || !quick.job) return quick;
   const { job } = quick;
-  const proof = prove(job, { paths: false });
+  const proof = prove(job, { paths: false, memory });
   const [problem] = proof.problems;
   if (problem) return { mutant, fate: 'broken', why: problem.message, problem, job };
   if (proof.verdict !== 'proved') return { ...quick, why: proof.reason ?? proof.verdict };
