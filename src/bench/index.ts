@@ -11,6 +11,7 @@ export {
   groupSize,
   groupsOf,
 } from './batch.ts';
+export { batchFigures } from './batch-figures.ts';
 export { beginRun, comeBack, type ReplayResult, replayRun } from './begin-run.ts';
 export { questionLine } from './check-question.ts';
 export { type Drift, driftTold } from './drift-line.ts';

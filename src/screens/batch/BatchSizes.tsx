@@ -1,13 +1,18 @@
 /** Each size of a batch over its pieces: the drift in words, the chart of means and ranges, the figures behind it. */
 
-import { type Characteristic, driftTold, groupSize, groupsOf } from '../../bench/index.ts';
+import {
+  batchFigures,
+  type Characteristic,
+  driftTold,
+  groupSize,
+  groupsOf,
+} from '../../bench/index.ts';
 import type { Job } from '../../flow/index.ts';
 import { batchTexts } from '../../texts/index.ts';
 import { toBase } from '../../trade/index.ts';
 import { WhyFigures } from '../frame/WhyFigures.tsx';
 import { ControlChart } from '../plots/ControlChart.tsx';
 import { useSay } from '../use-say.ts';
-import { batchFigures } from './batch-figures.ts';
 
 interface BatchSizesProps {
   readonly job: Job;

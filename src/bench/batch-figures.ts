@@ -1,16 +1,10 @@
 /** What a size of a batch comes to, each figure with its "why that?": mean, spread, Cpk, drift. Pure. */
 
-import { type Characteristic, driftOf } from '../../bench/index.ts';
-import { type Figure, formatOf, type Job, shownAs } from '../../flow/index.ts';
-import { batchTexts, type Language, sayIn } from '../../texts/index.ts';
-import {
-  answerRule,
-  findRule,
-  type RuleAnswer,
-  type RuleValues,
-  toBase,
-} from '../../trade/index.ts';
-import { sayNumber, showNumber } from '../../words/index.ts';
+import { type Figure, formatOf, type Job, shownAs } from '../flow/index.ts';
+import { batchTexts, type Language, sayIn } from '../texts/index.ts';
+import { answerRule, findRule, type RuleAnswer, type RuleValues, toBase } from '../trade/index.ts';
+import { sayNumber, showNumber } from '../words/index.ts';
+import { type Characteristic, driftOf } from './batch.ts';
 
 type Good = Extract<RuleAnswer, { ok: true }>;
 
