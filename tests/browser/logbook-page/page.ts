@@ -1,0 +1,113 @@
+/** A page with the logbook and its search and nothing else, filled and measured by tests/speed/logbook.ts. */
+
+import { openDB } from 'idb';
+import type { RunHead } from '../../../src/bench/ports.ts';
+import { openLogbook } from '../../../src/logbook/index.ts';
+import { ALL_RUNS, findRuns, shelve } from '../../../src/screens/logbook/find-runs.ts';
+import { entry, sampleRun } from '../../logbook/sample-run.ts';
+
+const FLOWS = ['Gate hinge pin', 'Hinge plate', 'Latch bolt', 'Spacer ring', 'Drift', 'Punch'];
+const PEOPLE = ['Ida', 'Ruth', 'Marta', 'Jonas', 'Emil', 'Selma', 'Tove', 'Anton'];
+const DAY = 86_400_000;
+/** Rows of one transaction: more would hold the page up for long. */
+const AT_ONCE = 100;
+
+function headOf(n: number): RunHead {
+  const { head } = sampleRun(`run-${n}`);
+  const flow = n % FLOWS.length;
+  return {
+    ...head,
+    flowId: `flow-${flow}`,
+    flowTitle: FLOWS[flow] ?? '',
+    operator: PEOPLE[n % PEOPLE.length] ?? '',
+    operatorId: `operator-${n % PEOPLE.length}`,
+    pace: n % 3 === 0 ? 'familiar' : 'own-pace',
+    // About eight runs a working day, over five years.
+    startedAt: head.startedAt - Math.floor(n / 8) * DAY + (n % 8) * 3_600_000,
+    inputs: { ...head.inputs, diameter: 10 + (n % 200) / 10, length: 40 + (n % 70) },
+    tally: {
+      ...{ unclear: n % 4, refused: n % 3, within: 2, rework: n % 2, lost: 0, notes: 0 },
+      releases: [],
+    },
+  };
+}
+
+/** Writes rows as the logbook would, past it; the days are left to the logbook to make. */
+async function fill(runs: number, entries: number): Promise<void> {
+  const logbook = await openLogbook(() => undefined);
+  const { source, readings } = sampleRun('run-0');
+  const db = await openDB('followrest');
+  await db.put('sources', source);
+  for (let first = 0; first < runs; first += AT_ONCE) {
+    const tx = db.transaction(['runs', 'entries', 'readings'], 'readwrite');
+    for (let n = first; n < Math.min(runs, first + AT_ONCE); n++) {
+      void tx.objectStore('runs').put(headOf(n));
+      for (let seq = 0; seq < entries; seq++) {
+        void tx.objectStore('entries').put(entry(`run-${n}`, seq));
+      }
+      readings.forEach((reading, place) => {
+        void tx.objectStore('readings').put({ runId: `run-${n}`, place, reading });
+      });
+    }
+    await tx.done;
+  }
+  await db.put('days', { day: '2000-01-01', heads: 'to be made' });
+  db.close();
+  await logbook.list();
+  logbook.close();
+}
+
+const WANTED = [
+  { text: 'ida' },
+  { text: 'hinge plate' },
+  { text: 'selma punch finished' },
+  { text: '2026' },
+  { text: 'no such word' },
+  { operator: 'operator-3' },
+  { flow: 'flow-2', operator: 'operator-1' },
+  { from: '2025-01-01', until: '2025-03-31' },
+  { piece: '12.5' },
+  { text: 'r', piece: 'low-carbon' },
+];
+
+interface Times {
+  /** Opening, reading the list and making it ready to be searched, in a page just loaded. */
+  readonly first: number;
+  /** The same again, as when the Logbook is come back to. */
+  readonly lists: readonly number[];
+  readonly searches: readonly number[];
+  /** One run, whole, with its entries. */
+  readonly reads: readonly number[];
+}
+
+async function measure(times: number): Promise<Times> {
+  const since = performance.now();
+  const logbook = await openLogbook(() => undefined);
+  let shelved = shelve(await logbook.list());
+  const first = performance.now() - since;
+  const lists: number[] = [];
+  const searches: number[] = [];
+  const reads: number[] = [];
+  for (let n = 0; n < times; n++) {
+    const list = performance.now();
+    shelved = shelve(await logbook.list());
+    lists.push(performance.now() - list);
+    const search = performance.now();
+    findRuns(shelved, { ...ALL_RUNS, ...WANTED[n % WANTED.length] });
+    searches.push(performance.now() - search);
+    const read = performance.now();
+    await logbook.read(`run-${(n * 97) % shelved.length}`);
+    reads.push(performance.now() - read);
+  }
+  logbook.close();
+  return { first, lists, searches, reads };
+}
+
+declare global {
+  interface Window {
+    logbookPage: { fill: typeof fill; measure: typeof measure };
+  }
+}
+
+window.logbookPage = { fill, measure };
+document.title = 'ready';
