@@ -10,6 +10,8 @@ import type { RoomOfSound } from './room-of-sound.ts';
 
 /** Whoever is not heard four times takes the keys. */
 const MOST_SAYINGS = 4;
+/** What is said to a word that was not understood. */
+const asksAgain = ['Say again.', 'I cannot hear you well. Use the keys or the buttons.'];
 /** Tenths of a second until somebody who got no sign speaks again; a busy machine may need some. */
 const MOST_TENTHS = 80;
 /** Nobody speaks at the very moment a light comes on. */
@@ -114,7 +116,7 @@ export class Speaker {
       await this.page.waitForTimeout(100);
     }
     const answer = (await this.lines()).slice(before);
-    if (answer.length === 0 || answer[0] === 'Say again.') return null;
+    if (answer.every((line) => asksAgain.includes(line))) return null;
     return this.page
       .evaluate((index) => window.room.times[index] ?? 0, before)
       .then((at) => at - over);
