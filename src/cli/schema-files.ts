@@ -1,11 +1,16 @@
-/** The JSON schemas of our three kinds of file, as the shapes that read them say. */
+/** The JSON schemas of our four kinds of file, as the shapes that read them say. */
 
 import { z } from 'zod';
 import { cardShape, flowShape, kindShape } from '../flow/index.ts';
+import { logbookFileShape } from '../logbook/file-shape.ts';
 
 const shapes = {
   flow: [flowShape, 'A job at a manual machine, step by step'],
   'machine-kind': [kindShape, 'What machines of one kind have in common: facts, hazards, parts'],
+  logbook: [
+    logbookFileShape,
+    'Everything of one Logbook: runs, photos, and what is kept beside them',
+  ],
   'machine-card': [cardShape, 'What one machine in one shop can do'],
 } as const;
 

@@ -2,7 +2,7 @@
 
 import { z } from 'zod';
 import type { KeptReading, RunEntry, RunHead, RunSource } from '../bench/ports.ts';
-import { PHOTO_MOST_BYTES, photoHead } from './photos.ts';
+import { PHOTO_MOST_BYTES, photoHead } from './photo-shape.ts';
 import { keptReading, runEntry, runHead, runSource } from './rows.ts';
 
 /** A run without its texts: those stand once in the file for all the runs that share them. */

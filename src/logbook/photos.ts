@@ -4,6 +4,7 @@ import { z } from 'zod';
 import type { Database } from './database.ts';
 import { LogbookFault } from './fault.ts';
 import { whole } from './ledger.ts';
+import { PHOTO_MOST_BYTES, photoHead } from './photo-shape.ts';
 import { fromStore, toWrite } from './rows.ts';
 
 export interface Photo {
@@ -27,23 +28,7 @@ export interface Photos {
   removePhoto(id: string): Promise<void>;
 }
 
-export const PHOTO_MOST_BYTES = 2_000_000;
 export const PHOTOS_A_RUN = 12;
-
-const side = z.number().int().min(1).max(8192);
-const name = z.string().min(1).max(200);
-
-/** All of a photo but its bytes. */
-export const photoHead = {
-  id: name,
-  runId: name,
-  at: z.number().nonnegative(),
-  step: z.string().max(200),
-  about: z.enum(['set-up', 'piece']),
-  type: z.enum(['image/jpeg', 'image/webp', 'image/png']),
-  width: side,
-  height: side,
-};
 
 export const photoRow: z.ZodType<Photo> = z.strictObject({
   ...photoHead,

@@ -155,6 +155,8 @@ export const ROOMS: readonly Room[] = [
 /** Files that are entered from outside; every room has index.ts, these have more. */
 export const MORE_DOORS: Readonly<Record<string, readonly string[]>> = {
   bench: ['ports.ts'],
+  // The shape of the file, for the schema that is published: no store stands behind it.
+  logbook: ['file-shape.ts'],
   // Types only: what the screens need from the hall.
   screens: ['world.ts'],
   // Languages that are fetched when they are chosen.
