@@ -1,4 +1,4 @@
-/** Who makes it: picked from the list of this device, or written and so put into it. */
+/** Who makes it: picked from the list of this device, or written and so put into it. The field shows who is chosen. */
 
 import { peopleTexts } from '../../texts/index.ts';
 import { useSay } from '../use-say.ts';
@@ -14,13 +14,11 @@ interface OperatorFieldProps {
 
 export function OperatorField({ operators, chosen, fault, onChoose }: OperatorFieldProps) {
   const say = useSay(peopleTexts);
-  const listed = operators.some(({ name }) => name === chosen);
-  const label = say(operators.length === 0 ? 'who' : 'another');
   return (
     <div class="stack operator-field">
       {operators.length > 0 && (
         <fieldset class="pick">
-          <legend>{say('who')}</legend>
+          <legend>{say('title')}</legend>
           {operators.map(({ id, name }) => (
             <label key={id} class="pick-one">
               <input
@@ -35,10 +33,10 @@ export function OperatorField({ operators, chosen, fault, onChoose }: OperatorFi
         </fieldset>
       )}
       <div class="field">
-        <label for="operator">{label}</label>
+        <label for="operator">{say('who')}</label>
         <input
           id="operator"
-          value={listed ? '' : chosen}
+          value={chosen}
           maxLength={60}
           autocomplete="off"
           aria-invalid={fault !== undefined}
