@@ -31,6 +31,9 @@ export interface Shelved {
   readonly piece: string;
 }
 
+/** The logbook gives the same head again as long as it is unchanged: each is made ready once. */
+const ready = new WeakMap<RunHead, Shelved>();
+
 export function shelve(heads: readonly RunHead[]): readonly Shelved[] {
   const dayNames = new Map<string, string>();
   const format = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium' });
@@ -42,11 +45,15 @@ export function shelve(heads: readonly RunHead[]): readonly Shelved[] {
     return made;
   };
   return heads.map((head) => {
+    const old = ready.get(head);
+    if (old) return old;
     const day = dayOf(head.startedAt);
     const piece = pieceText(head);
     const words = [head.flowTitle, head.operator, STATUSES[head.status], head.id];
     const text = `${words.join(' ').toLowerCase()} ${nameOf(day, head.startedAt)} ${day} ${piece}`;
-    return { head, day, text, piece };
+    const made = { head, day, text, piece };
+    ready.set(head, made);
+    return made;
   });
 }
 
