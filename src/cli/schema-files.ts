@@ -1,7 +1,7 @@
-/** The JSON schemas of our four kinds of file, as the shapes that read them say. */
+/** The JSON schemas of our kinds of file, as the shapes that read them say. */
 
 import { z } from 'zod';
-import { cardShape, flowShape, kindShape } from '../flow/index.ts';
+import { cardShape, flowShape, kindShape, textsShape } from '../flow/index.ts';
 import { logbookFileShape } from '../logbook/file-shape.ts';
 
 const shapes = {
@@ -12,6 +12,7 @@ const shapes = {
     'Everything of one Logbook: runs, photos, and what is kept beside them',
   ],
   'machine-card': [cardShape, 'What one machine in one shop can do'],
+  texts: [textsShape, 'The texts of a flow or a machine kind in another language'],
 } as const;
 
 /** File name in flows/schema → its text. Editors read these; the program reads the shapes themselves. */

@@ -98,6 +98,7 @@ export { commonMoments, readKind } from './resolve-kind.ts';
 export { type SaidItem, type SaidList, type SaidNumber, saidList } from './said-list.ts';
 export { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
 export type { StepPlan } from './step-plan.ts';
+export { type Translation, textsOfFile, textsShape, translateFile } from './translate.ts';
 export { judge, type Limits, limitsOf, plausibleRange, type Verdict } from './verdict.ts';
 export { fill, type GateLine, joined, type Line, type View, viewOf } from './view.ts';
 export { offeredSpeed, walkNow } from './walk-view.ts';

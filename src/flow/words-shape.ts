@@ -30,7 +30,10 @@ export const sentenceShape = z.string().min(1, 'a sentence').max(280);
 /** A word or short phrase that is said: lower case, no digits, so that an ear can listen for it. */
 export const phraseShape = z
   .string()
-  .regex(/^[a-z]+('[a-z]+)?( [a-z]+('[a-z]+)?)*$/, 'words to say: small letters and spaces only')
+  .regex(
+    /^[a-zß-öø-ÿ]+('[a-zß-öø-ÿ]+)?( [a-zß-öø-ÿ]+('[a-zß-öø-ÿ]+)?)*$/,
+    'words to say: small letters and spaces only',
+  )
   .max(60);
 
 /** Facts and the state each must be in: { "guard": "closed" }. */
