@@ -39,7 +39,9 @@ export function vote(heard: Verdict, ranked: readonly Ranked[], mayCarry = true)
   const isSure = heard.confidence >= 0.5;
   if (isSame && !isSure && mayCarry) return { text: first.phrase, confidence: 0.75 };
   const known = ranked.some((entry) => entry.phrase === heard.text);
-  return known && ratio < LIKELY ? refused(heard) : heard;
+  // Far from every pattern they are in no place to contradict: a blow fell into the word.
+  const contradicts = first.distance < SAME && ratio < LIKELY;
+  return known && contradicts ? refused(heard) : heard;
 }
 
 function agreed(heard: Verdict, distance: number, ratio: number): Verdict {
