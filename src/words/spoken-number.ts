@@ -62,13 +62,8 @@ function onlyOneMeaning(
   wanted: WantedNumber | undefined,
 ): SpokenNumber[] {
   if (all.length < 2) return [...all];
-  const inside = all.filter(
-    ({ value }) =>
-      wanted?.min !== undefined &&
-      wanted.max !== undefined &&
-      value >= wanted.min &&
-      value <= wanted.max,
-  );
+  const ranged = wanted?.min !== undefined && wanted.max !== undefined;
+  const inside = ranged ? all.filter(({ fits }) => fits) : [];
   return inside.length === 1 ? inside : [];
 }
 
