@@ -8,49 +8,71 @@ export interface StepCoverage {
   readonly arrows: readonly ChartArrow[];
   readonly taken: ReadonlySet<string>;
   readonly pairs: number;
+  /** Arrows that can follow one another, by the chart. */
+  readonly ofPairs: number;
+  /** True when not every simple path was played: one like it was walked whole, or there are too many. */
+  readonly like: boolean;
   readonly paths: number;
   /** Paths that were played to their end. */
   readonly whole: number;
 }
 
-/** One row a step and one for the flow: states, transitions taken of all, transition pairs, paths played of all. */
+/** One row a step and one for the flow: each figure of what the chart has. */
 export function coverageTable(flow: string, steps: readonly StepCoverage[]): string {
-  const rows = steps.map((one) =>
-    row(one.step, one.states, count(one), one.arrows.length, one.pairs, one.whole, one.paths),
-  );
   const sum = (of: (one: StepCoverage) => number) => steps.reduce((all, one) => all + of(one), 0);
-  const total = row(
-    flow,
-    sum((one) => one.states),
-    sum(count),
-    sum((one) => one.arrows.length),
-    sum((one) => one.pairs),
-    sum((one) => one.whole),
-    sum((one) => one.paths),
-  );
-  return [
-    row('step', 'states', 'taken', 'transitions', 'pairs', 'played', 'paths'),
-    ...rows,
-    total,
-  ].join('\n');
+  const total: Row = {
+    name: flow,
+    states: sum((one) => one.states),
+    taken: sum(takenOf),
+    ofTaken: sum((one) => one.arrows.length),
+    pairs: sum((one) => one.pairs),
+    ofPairs: sum((one) => one.ofPairs),
+    played: sum((one) => one.whole),
+    paths: sum((one) => one.paths),
+  };
+  return [heading, ...steps.map((one) => line(rowOf(one))), line(total)].join('\n');
 }
 
-function count({ arrows, taken }: StepCoverage): number {
+interface Row {
+  readonly name: string;
+  readonly states: number;
+  readonly taken: number;
+  readonly ofTaken: number;
+  readonly pairs: number;
+  readonly ofPairs: number;
+  readonly played: number;
+  readonly paths: number;
+}
+
+function rowOf(one: StepCoverage): Row {
+  const { step, like, states, arrows, pairs, ofPairs, whole, paths } = one;
+  const name = like ? `${step} (short paths)` : step;
+  const ofTaken = arrows.length;
+  return { name, states, taken: takenOf(one), ofTaken, pairs, ofPairs, played: whole, paths };
+}
+
+function takenOf({ arrows, taken }: StepCoverage): number {
   return arrows.filter((arrow) => taken.has(arrow.name)).length;
 }
 
-function row(name: string, ...cells: readonly (string | number)[]): string {
-  const [, taken, all, , whole, paths] = cells;
-  const percent =
-    typeof taken === 'number' &&
-    typeof all === 'number' &&
-    typeof whole === 'number' &&
-    typeof paths === 'number'
-      ? `${((100 * taken) / all).toFixed(0)} % / ${((100 * whole) / paths).toFixed(0)} %`
-      : 'taken / played';
-  return [
-    name.padEnd(18),
-    ...cells.map((cell) => String(cell).padStart(11)),
-    percent.padStart(16),
-  ].join(' ');
+const widths = [26, 8, 18, 18, 18, 10] as const;
+const heading = padded(['step', 'states', 'transitions', 'pairs', 'paths', 'percent']);
+
+function line(row: Row): string {
+  const of = (some: number, all: number) => `${some} of ${all}`;
+  const percent = `${((100 * row.taken) / row.ofTaken).toFixed(1)} %`;
+  return padded([
+    row.name,
+    String(row.states),
+    of(row.taken, row.ofTaken),
+    of(row.pairs, row.ofPairs),
+    of(row.played, row.paths),
+    percent,
+  ]);
+}
+
+function padded(cells: readonly string[]): string {
+  const [name = '', ...others] = cells;
+  const [first = 0, ...rest] = widths;
+  return [name.padEnd(first), ...others.map((cell, at) => cell.padStart(rest[at] ?? 0))].join('');
 }

@@ -69,7 +69,7 @@ function nameIn(node: StateNode, step: StateNode): string {
 }
 
 /** The chart as a machine without guards or context, for the model-based tool to walk. */
-export function pathsThrough(first: string, arrows: readonly ChartArrow[]) {
+function pathsThrough(first: string, arrows: readonly ChartArrow[], all: boolean) {
   const names = new Set([first, ...arrows.flatMap(({ from, to }) => [from, to])]);
   const states = Object.fromEntries(
     [...names].map((name) => [
@@ -84,12 +84,25 @@ export function pathsThrough(first: string, arrows: readonly ChartArrow[]) {
     ]),
   );
   const machine = createMachine({ id: 'step', initial: keyOf(first), states });
-  return createTestModel(machine).getSimplePaths({
-    serializeState: (state) => JSON.stringify(state.value),
-  });
+  const model = createTestModel(machine);
+  const options = { serializeState: (state: { value: unknown }) => JSON.stringify(state.value) };
+  return all ? model.getSimplePaths(options) : model.getShortestPaths(options);
 }
 
 /** Dots and colons mean something in the addresses of a machine. */
 function keyOf(name: string): string {
   return name.replaceAll('.', '/').replaceAll(':', '>');
+}
+
+/** Every simple path of the chart from one of its states, or only a shortest one to each, as names of arrows. */
+export function namesOfPaths(
+  first: string,
+  arrows: readonly ChartArrow[],
+  all = true,
+): readonly (readonly string[])[] {
+  // A hold goes on to the gauge only where it was begun there: as a short cut it cannot be taken.
+  const cut = arrows.filter(({ event, to }) => all || event !== 'carry-on' || to !== 'measure');
+  return pathsThrough(first, cut, all).map((path) =>
+    path.steps.map((one) => String(one.event.type)).filter((type) => type !== 'xstate.init'),
+  );
 }
