@@ -10,12 +10,12 @@ import { join } from 'node:path';
 import type { ListenFor } from '../../src/bench/ports.ts';
 import { loadDictionary, loadEngine } from '../../src/cli/hear-engine.ts';
 import { saidAtStep } from '../../src/cli/hear-flow.ts';
-import { loadMouth } from '../../src/cli/say-engine.ts';
 import { packageFolder } from '../../src/voice/build/index.ts';
 import { alikePairs, type Pronunciations, readWav } from '../../src/voice/shared/index.ts';
 import type { KeptVoice } from '../../src/voice/shared/messages.ts';
-import { EarBrain, fliteSound } from '../../src/voice/worker/index.ts';
+import { EarBrain } from '../../src/voice/worker/index.ts';
 import { added, atOtherSpeed, type Count, type Outcome, tryEar } from '../voice/ear-figures.ts';
+import { mouthSpeed, quickness } from '../voice/ear-quickness.ts';
 import { hasEspeak, speech, type VoiceName } from '../voice/made-speech.ts';
 import { hearOwnLines } from '../voice/own-lines.ts';
 import { makeNoise, NOISES, type Noise, ShopEar } from '../voice/shop-ear.ts';
@@ -23,8 +23,6 @@ import { mixed, random } from '../voice/shop-noise.ts';
 import type { Figure } from './figure.ts';
 
 const RATE = 16_000;
-/** The microphone gives a tenth of a second at a time. */
-const PIECE = RATE / 10;
 const FLOW = 'flows/gate-hinge-pin.json';
 const GATE = [
   'guard closed',
@@ -91,7 +89,7 @@ export async function voiceFigures(): Promise<readonly Figure[]> {
     await falseAccepts(talk, list),
     await falseAccepts(talk, list, voice),
     await ownLines(),
-    ...(await quickness()),
+    ...(await quickness(list, SAID)),
     await mouthSpeed(),
   ];
 }
@@ -314,94 +312,4 @@ async function falseAccepts(
   const value = Math.round((taken.length * 36_000) / seconds) / 10;
   const name = `false accepts in ${Math.round(seconds)} s${voice ? ', enrolled' : ''}`;
   return { name, value, unit: 'an hour', target: 1 };
-}
-
-/** Speed, memory, and the time from the end of speech to the answer, sound fed as it would arrive. */
-async function quickness(): Promise<readonly Figure[]> {
-  const { engine, model, next } = await loadEngine();
-  let isHeard = false;
-  const ear = new EarBrain(
-    engine,
-    model,
-    loadDictionary(),
-    (message) => {
-      if (message.kind === 'heard') isHeard = true;
-    },
-    next,
-  );
-  ear.listenFor(gateWords());
-  const waits: number[] = [];
-  let spent = 0;
-  let audio = 0;
-  for (const phrase of SAID) {
-    const sound = trimmed(await speech('flite:rms', phrase));
-    const noise = makeNoise('broadband', sound.length + 3 * RATE, random(5), []);
-    const whole = mixed(padded(sound), noise, 35, 2000);
-    isHeard = false;
-    let after = 0;
-    // When the ear is done with the sound so far: it cannot begin before that has arrived.
-    let done = 0;
-    for (let at = 0; at + PIECE <= whole.length; at += PIECE) {
-      const since = cpuMs();
-      ear.hear(whole.subarray(at, at + PIECE));
-      const ms = cpuMs() - since;
-      done = Math.max(done, milliseconds(at + PIECE)) + ms;
-      spent += ms;
-      audio += milliseconds(PIECE);
-      if (isHeard && after === 0) after = done - milliseconds(RATE + sound.length);
-    }
-    if (after > 0) waits.push(after);
-  }
-  waits.sort((a, b) => a - b);
-  const median = Math.round(waits[Math.floor(waits.length / 2)] ?? 0);
-  return [
-    { name: 'end of speech to heard, median', value: median, unit: 'ms', target: 600 },
-    {
-      name: 'ear: computing time a second of sound',
-      value: Math.round(1000 * (spent / audio)) / 1000,
-      unit: 's',
-    },
-    {
-      name: 'memory of the whole process',
-      value: Math.round(process.memoryUsage().rss / 1e6),
-      unit: 'MB',
-    },
-  ];
-}
-
-/** Computing time of this process: a busy machine does not count against the ear. */
-function cpuMs(): number {
-  const { user, system } = process.cpuUsage();
-  return (user + system) / 1000;
-}
-
-const milliseconds = (samples: number) => (samples * 1000) / RATE;
-
-function trimmed(sound: Int16Array): Int16Array {
-  const loudest = sound.reduce((most, s) => Math.max(most, Math.abs(s)), 0);
-  const last = sound.findLastIndex((s) => Math.abs(s) > loudest / 20);
-  return sound.subarray(0, last + 1);
-}
-
-function padded(sound: Int16Array): Int16Array {
-  const whole = new Int16Array(sound.length + 3 * RATE);
-  whole.set(sound, RATE);
-  return whole;
-}
-
-/** From a short line to the first sample of its sound. */
-async function mouthSpeed(): Promise<Figure> {
-  const mouth = await loadMouth();
-  const times: number[] = [];
-  for (const line of ['Next.', 'Close the guard.', 'Twenty four point nine. Correct?']) {
-    const since = performance.now();
-    await fliteSound(mouth, line, { voice: 'slt' });
-    times.push(performance.now() - since);
-  }
-  times.sort((a, b) => a - b);
-  return {
-    name: 'line to first sample of the reply, median',
-    value: Math.round(times[1] ?? 0),
-    unit: 'ms',
-  };
 }
