@@ -111,6 +111,8 @@ export interface RunHead {
   readonly operatorId?: string;
   /** How much is told; the gates are the same at every pace. */
   readonly pace?: Pace;
+  /** Code of the language it is said in; English without it. */
+  readonly language?: string;
   /** One piece of several. The first of a batch has none: its own id names the batch. */
   readonly batch?: PieceOfBatch;
   readonly startedAt: number;

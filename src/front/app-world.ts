@@ -1,13 +1,20 @@
 /** Joins the rooms for the screens: shelf, toolroom, runs and voices behind one door. */
 
 import { type Imported, type Logbook, openLogbook, readingsCsv } from '../logbook/index.ts';
-import type { AppWorld, MaterialsDesk, OperatorsDesk, Settings } from '../screens/world.ts';
-import { englishLanguage, proofTexts, sayIn } from '../texts/index.ts';
+import type {
+  AppWorld,
+  MaterialsDesk,
+  OperatorsDesk,
+  Settings,
+  ShelfEntry,
+} from '../screens/world.ts';
+import { type Language, proofTexts, sayIn } from '../texts/index.ts';
 import { piecesOfBatch } from './batch-pieces.ts';
 import { type Cards, openCards } from './cards.ts';
 import { browserClock } from './clock.ts';
 import { openEarBench } from './ear-bench.ts';
 import { judgeKept } from './kept-shapes.ts';
+import { languageChoices, loadLanguage } from './language.ts';
 import { type Materials, openMaterials } from './materials.ts';
 import { type Operators, openOperators } from './operators.ts';
 import { openPhotos } from './photos.ts';
@@ -16,7 +23,7 @@ import { openReleases, type Releases } from './releases.ts';
 import { openRunDesk, type RunDesk } from './run-desk.ts';
 import { openSettings, type SettingsKeeper } from './settings.ts';
 import { openSlateDesk } from './slate-desk.ts';
-import { shippedFlows } from './texts.ts';
+import { shippedFlows, shippedFlowsIn } from './texts.ts';
 import { type LateVoices, voicesInTime } from './voices.ts';
 
 export interface Front {
@@ -26,6 +33,8 @@ export interface Front {
 }
 
 interface Rooms {
+  readonly language: Language;
+  readonly shelf: readonly ShelfEntry[];
   readonly logbook: Logbook;
   readonly settings: SettingsKeeper;
   readonly voices: LateVoices;
@@ -50,10 +59,14 @@ export async function openFront(): Promise<Front> {
   const troubles: string[] = [];
   const logbook = await openLogbook((fault) => troubles.push(fault.message));
   const settings = await openSettings(logbook);
+  const language = await loadLanguage(settings.current().language);
+  document.documentElement.lang = language.code;
+  const shelf = language.spoken ? await shippedFlowsIn(language) : shippedFlows();
   const cards = await openCards(logbook);
   const materials = openMaterials(logbook, (sentence) => troubles.push(sentence));
   const news = newsDesk();
-  const voices = voicesInTime(clock, () => settings.current().operator, news.changed);
+  const lang = language.spoken ? language.locale : undefined;
+  const voices = voicesInTime(clock, () => settings.current().operator, news.changed, lang);
   const operators = await openOperators(logbook, clock.now);
   const releases = openReleases(operators, logbook.secrets, clock.now);
   const changeSettings = async (part: Partial<Settings>) => {
@@ -62,7 +75,19 @@ export async function openFront(): Promise<Front> {
   };
   const desk = openRunDesk({ logbook, settings, changeSettings, voices, clock, releases });
   const people = { operators, releases };
-  const rooms = { logbook, settings, voices, cards, materials, desk, ...people, troubles, news };
+  const rooms = {
+    language,
+    shelf,
+    logbook,
+    settings,
+    voices,
+    cards,
+    materials,
+    desk,
+    ...people,
+    troubles,
+    news,
+  };
   return { world: worldOf(rooms), anyRunOpen: () => desk.anyRunOpen() };
 }
 
@@ -75,9 +100,12 @@ function newsDesk(): News {
 }
 
 function worldOf(rooms: Rooms): AppWorld {
-  const { logbook, settings, voices, cards, desk, releases, troubles, news } = rooms;
+  const { language, shelf, logbook, settings, voices, cards, desk, releases, troubles, news } =
+    rooms;
   const { subscribers, changed } = news;
   return {
+    language,
+    languages: languageChoices,
     cards: () => cards.all(),
     async keepCard(text) {
       const faults = await cards.keep(text);
@@ -91,6 +119,8 @@ function worldOf(rooms: Rooms): AppWorld {
     settings: () => settings.current(),
     async change(part) {
       await settings.change(part);
+      // Every text of the page is another one then: it is opened anew, at the same address.
+      if (part.language !== undefined && part.language !== language.code) location.reload();
       changed();
       await desk.voicesChanged(part);
     },
@@ -107,7 +137,7 @@ function worldOf(rooms: Rooms): AppWorld {
     earBench: openEarBench({
       voices,
       cards,
-      shelf: shippedFlows(),
+      shelf,
       person: () => settings.current().operator,
     }),
     mouths: () => voices.mouths(),
@@ -124,8 +154,7 @@ function worldOf(rooms: Rooms): AppWorld {
 }
 
 /** The part of the world that reads and writes the logbook. */
-function records({ logbook, cards, materials, settings, operators, news }: Rooms) {
-  const shelf = shippedFlows();
+function records({ language, shelf, logbook, cards, materials, settings, operators, news }: Rooms) {
   const proofs = openProofs(shelf, () => cards.all().map(materials.onCardNow));
   return {
     shelf,
@@ -139,7 +168,7 @@ function records({ logbook, cards, materials, settings, operators, news }: Rooms
       const whole = await materials.onCard(card);
       const { beginInLogbook } = await import('./begin.ts');
       const proved = await proofs.isProved(choice);
-      if (!proved) return { ok: false, faults: [sayIn(englishLanguage, proofTexts)('notProved')] };
+      if (!proved) return { ok: false, faults: [sayIn(language, proofTexts)('notProved')] };
       const operator = await operators.named(choice.operator);
       return beginInLogbook(choice, {
         entry,
@@ -147,6 +176,7 @@ function records({ logbook, cards, materials, settings, operators, news }: Rooms
         operator,
         logbook,
         now: browserClock.now(),
+        language,
       });
     },
     runs: () => logbook.list(),

@@ -16,6 +16,8 @@ import {
 import { releaseFirst } from '../flow/index.ts';
 import type { Logbook } from '../logbook/index.ts';
 import type { Begun, CardEntry, Operator, RunChoice, ShelfEntry } from '../screens/world.ts';
+import { englishLanguage, type Language } from '../texts/index.ts';
+import { loadLanguage } from './language.ts';
 
 /** What a run is begun with beside the choice. */
 export interface BeginWorld {
@@ -24,16 +26,18 @@ export interface BeginWorld {
   readonly operator: Pick<Operator, 'id' | 'name'>;
   readonly logbook: Pick<Logbook, 'start' | 'list'>;
   readonly now: number;
+  /** The texts of the entry are in it. */
+  readonly language?: Language;
 }
 
 /** Checks the numbers first: a run that a rule refuses is never begun. */
 export async function beginInLogbook(
   choice: RunChoice,
-  { entry, card, operator, logbook, now }: BeginWorld,
+  { entry, card, operator, logbook, now, language = englishLanguage }: BeginWorld,
 ): Promise<Begun> {
   const flow = choice.releaseFirst ? releaseFirst(entry.flow) : entry.flow;
   const texts = { flow, kind: entry.kind, card: card.card };
-  const started = startJob(texts, choice.inputs);
+  const started = startJob(texts, choice.inputs, language);
   if (!started.ok) return started;
   const source: RunSource = { key: await keyOf(texts), ...texts };
   const batch = await nextOfBatch(choice.batchOf, logbook);
@@ -46,6 +50,7 @@ export async function beginInLogbook(
     operator: operator.name,
     operatorId: operator.id,
     ...(choice.pace ? { pace: choice.pace } : {}),
+    ...(language.spoken ? { language: language.code } : {}),
     ...(batch ? { batch } : {}),
     startedAt: now,
     status: 'open',
@@ -97,7 +102,8 @@ export async function resumeKept(
         'A release in this run was not given on this device. It can be read in the Logbook, and begun again with the same numbers.',
     };
   }
-  const started = startJob(kept.source, kept.head.inputs);
+  const language = await loadLanguage(kept.head.language);
+  const started = startJob(kept.source, kept.head.inputs, language);
   if (!started.ok) return { ok: false, fault: started.faults.join(' ') };
   if (kept.entries.length === 0) {
     return { ok: true, step: beginRun(started.job, kept.head), resumed: false };

@@ -5,6 +5,7 @@ import type { Logbook } from '../logbook/index.ts';
 import type { Settings } from '../screens/world.ts';
 
 const settingsShape = z.object({
+  language: z.string().max(8).catch('en'),
   theme: z.enum(['auto', 'light', 'dark']).catch('auto'),
   textSize: z.number().min(0.6).max(2.5).catch(1),
   rate: z.number().min(0.5).max(2).catch(1),

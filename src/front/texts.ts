@@ -5,6 +5,7 @@
  */
 
 import type { CardEntry, ShelfEntry } from '../screens/world.ts';
+import type { Language } from '../texts/index.ts';
 
 const flowTexts = raw(import.meta.glob('../../flows/*.json', { query: '?raw', eager: true }));
 const kindTexts = raw(import.meta.glob('../../flows/kinds/*.json', { query: '?raw', eager: true }));
@@ -45,6 +46,36 @@ export async function readCardEntry(card: string, own: boolean): Promise<CardRea
   if (!read.ok) return { ok: false, faults: read.faults.map(faultText) };
   const { id, title, machineKind } = read.value;
   return { ok: true, value: { id, title, machineKind, own, card } };
+}
+
+/** Texts in other languages, fetched one by one: "../../flows/texts/de/lathe.json". */
+const translations = import.meta.glob<{ readonly default: string }>('../../flows/texts/*/*.json', {
+  query: '?raw',
+});
+
+/** The same text in the language; as it is where there are no texts for it, or where they do not fit. */
+async function inLanguage(id: string, text: string, { code }: Language): Promise<string> {
+  const load = translations[`../../flows/texts/${code}/${id}.json`];
+  if (!load) return text;
+  const { default: texts } = await load();
+  const { translateFile } = await import('../flow/index.ts');
+  const made = translateFile(id, text, texts);
+  return made.ok ? made.text : text;
+}
+
+/** The shelf in a language. English needs nothing fetched. */
+export async function shippedFlowsIn(language: Language): Promise<readonly ShelfEntry[]> {
+  return Promise.all(
+    shippedFlows().map(async (entry) => {
+      const [flow, kind] = await Promise.all([
+        inLanguage(entry.id, entry.flow, language),
+        inLanguage(entry.machineKind, entry.kind, language),
+      ]);
+      const { title, about } = JSON.parse(flow) as FlowHead;
+      const { title: kindTitle, cautions } = JSON.parse(kind) as KindHead;
+      return { ...entry, title, about, kindTitle, cautions, flow, kind };
+    }),
+  );
 }
 
 export function shippedFlows(): readonly ShelfEntry[] {

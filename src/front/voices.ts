@@ -34,9 +34,14 @@ export interface LateVoices {
 }
 
 /** Browsers may take seconds to tell their voices: the screens do not wait for them. */
-export function voicesInTime(clock: Clock, person: () => string, changed: () => void): LateVoices {
+export function voicesInTime(
+  clock: Clock,
+  person: () => string,
+  changed: () => void,
+  lang?: string,
+): LateVoices {
   let known: Voices | null = null;
-  const found = findVoices(clock, person).then((voices) => {
+  const found = findVoices(clock, person, lang).then((voices) => {
     known = voices;
     changed();
     return voices;
@@ -45,8 +50,8 @@ export function voicesInTime(clock: Clock, person: () => string, changed: () => 
 }
 
 /** Looks once what there is; nothing is started and no permission is asked. */
-async function findVoices(clock: Clock, person: () => string): Promise<Voices> {
-  const world = voiceWorld(clock);
+async function findVoices(clock: Clock, person: () => string, lang?: string): Promise<Voices> {
+  const world = voiceWorld(clock, lang);
   let [ears, mouths] = await Promise.all([chooseEar(world, person), chooseMouth(world)]);
   allowSoundOnFirstTouch(mouths);
   return {

@@ -27,6 +27,7 @@ export const runHead: z.ZodType<RunHead> = z.strictObject({
   operator: z.string(),
   operatorId: id.exactOptional(),
   pace: z.enum(['first-time', 'familiar', 'own-pace']).exactOptional(),
+  language: z.string().max(8).exactOptional(),
   batch: z.strictObject({ id, piece: count.min(2) }).exactOptional(),
   startedAt: time,
   endedAt: time.exactOptional(),

@@ -1,12 +1,14 @@
 /** The whole of what is seen: the address chooses a screen. */
 
 import { useCallback, useEffect, useState } from 'preact/hooks';
+import { frameTexts, sayIn } from '../texts/index.ts';
 import { Frame } from './frame/Frame.tsx';
 import { later } from './frame/later.tsx';
 import { useLook } from './frame/use-look.ts';
 import { type Route, readRoute } from './route.ts';
 import { Shelf } from './shelf/Shelf.tsx';
 import { useChanges } from './use-changes.ts';
+import { LanguageOfPage } from './use-say.ts';
 import type { WorldProps } from './world.ts';
 
 const BenchScreen = later(async () => (await import('./bench/BenchScreen.tsx')).BenchScreen);
@@ -21,28 +23,36 @@ const Slate = later(async () => (await import('./slate/Slate.tsx')).Slate);
 const EarSetUp = later(async () => (await import('./voice/EarSetUp.tsx')).EarSetUp);
 const Toolroom = later(async () => (await import('./toolroom/Toolroom.tsx')).Toolroom);
 
-const TITLES: Readonly<Record<Route['at'], string>> = {
-  shelf: 'Shelf',
-  begin: 'Begin',
-  run: 'Bench',
-  logbook: 'Logbook',
-  kept: 'Logbook',
-  batch: 'Logbook',
-  operator: 'Toolroom',
-  slate: 'Slate',
-  toolroom: 'Toolroom',
-  ear: 'Toolroom',
-};
+const TITLES = {
+  shelf: 'shelf',
+  begin: 'begin',
+  run: 'bench',
+  logbook: 'logbook',
+  kept: 'logbook',
+  batch: 'logbook',
+  operator: 'toolroom',
+  slate: 'slate',
+  toolroom: 'toolroom',
+  ear: 'toolroom',
+} as const satisfies Readonly<Record<Route['at'], string>>;
 
 export function App({ world }: WorldProps) {
   const route = useRoute();
   useChanges(useCallback((changed) => world.subscribe(changed), [world]));
   useLook(world.settings());
-  if (route.at === 'run') return <BenchScreen key={route.run} world={world} runId={route.run} />;
+  if (route.at === 'run') {
+    return (
+      <LanguageOfPage.Provider value={world.language}>
+        <BenchScreen key={route.run} world={world} runId={route.run} />
+      </LanguageOfPage.Provider>
+    );
+  }
   return (
-    <Frame route={route} title={TITLES[route.at]}>
-      <Screen route={route} world={world} />
-    </Frame>
+    <LanguageOfPage.Provider value={world.language}>
+      <Frame route={route} title={sayIn(world.language, frameTexts)(TITLES[route.at])}>
+        <Screen route={route} world={world} />
+      </Frame>
+    </LanguageOfPage.Provider>
   );
 }
 

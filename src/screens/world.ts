@@ -10,6 +10,7 @@ import type {
   SlateReply,
 } from '../bench/index.ts';
 import type { ToldProof } from '../proof/index.ts';
+import type { Language } from '../texts/index.ts';
 import type { Material } from '../trade/index.ts';
 
 /** A flow one can run, as the Shelf shows it. */
@@ -184,6 +185,8 @@ export interface MouthChoice {
 }
 
 export interface Settings {
+  /** Code of the language of the page and of new runs: "en", "de". */
+  readonly language: string;
   readonly theme: 'auto' | 'light' | 'dark';
   /** 1 is sized for two metres on a tablet. */
   readonly textSize: number;
@@ -243,6 +246,9 @@ export interface MaterialsDesk {
 }
 
 export interface AppWorld {
+  readonly language: Language;
+  /** Code and own name of each. */
+  readonly languages: readonly (readonly [code: string, name: string])[];
   readonly shelf: readonly ShelfEntry[];
   cards(): readonly CardEntry[];
   /** Faults, each a sentence; none when it was kept. */

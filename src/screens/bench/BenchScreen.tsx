@@ -1,8 +1,10 @@
 /** Opens one run on the Bench, and leaves it when the screen is left. */
 
 import { useEffect, useState } from 'preact/hooks';
+import { frameTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
 import { sentenceOf } from '../use-changes.ts';
+import { LanguageOfPage, useSay } from '../use-say.ts';
 import type { AppWorld, LiveRun, Opened, WorldProps } from '../world.ts';
 import { Bench } from './Bench.tsx';
 
@@ -12,9 +14,16 @@ interface BenchScreenProps extends WorldProps {
 
 export function BenchScreen({ world, runId }: BenchScreenProps) {
   const opened = useRun(world, runId);
-  if (!opened) return <p class="bench-wait">Opening the run.</p>;
+  const say = useSay(frameTexts);
+  if (!opened) return <p class="bench-wait">{say('opening')}</p>;
   if (!opened.ok) return <NotOpened fault={opened.fault} />;
-  return <Bench world={world} run={opened.run} resumed={opened.resumed} />;
+  // What is seen of a run is in the language it is said in.
+  const { language } = opened.run.current().state.job.flow;
+  return (
+    <LanguageOfPage.Provider value={language}>
+      <Bench world={world} run={opened.run} resumed={opened.resumed} />
+    </LanguageOfPage.Provider>
+  );
 }
 
 /** A run that opens after the screen was left is closed again at once. */
@@ -38,19 +47,20 @@ function useRun(world: AppWorld, runId: string): Opened | null {
 }
 
 function NotOpened({ fault }: { readonly fault: string }) {
+  const say = useSay(frameTexts);
   return (
     <main class="bench-wait stack">
-      <h1>This run cannot be led here</h1>
+      <h1>{say('cannotLead')}</h1>
       <p>{fault}</p>
       <p class="row">
         <button type="button" class="button tall" onClick={() => location.reload()}>
-          Try again
+          {say('tryAgain')}
         </button>
         <a class="button tall" href={addressOf({ at: 'shelf' })}>
-          To the Shelf
+          {say('toShelf')}
         </a>
         <a class="button tall" href={addressOf({ at: 'logbook' })}>
-          To the Logbook
+          {say('toLogbook')}
         </a>
       </p>
     </main>

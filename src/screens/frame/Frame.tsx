@@ -2,14 +2,18 @@
 
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { frameTexts } from '../../texts/index.ts';
 import { addressOf, type Route } from '../route.ts';
+import { useSay } from '../use-say.ts';
 import { Icon, type IconName } from './Icon.tsx';
 
-const PLACES: readonly { readonly at: Route; readonly name: string; readonly icon: IconName }[] = [
-  { at: { at: 'shelf' }, name: 'Shelf', icon: 'shelf' },
-  { at: { at: 'slate' }, name: 'Slate', icon: 'slate' },
-  { at: { at: 'logbook' }, name: 'Logbook', icon: 'logbook' },
-  { at: { at: 'toolroom' }, name: 'Toolroom', icon: 'toolroom' },
+type PlaceName = Extract<IconName, 'shelf' | 'slate' | 'logbook' | 'toolroom'>;
+
+const PLACES: readonly { readonly at: Route; readonly icon: PlaceName }[] = [
+  { at: { at: 'shelf' }, icon: 'shelf' },
+  { at: { at: 'slate' }, icon: 'slate' },
+  { at: { at: 'logbook' }, icon: 'logbook' },
+  { at: { at: 'toolroom' }, icon: 'toolroom' },
 ];
 
 /** Which of the four places a screen belongs to. */
@@ -28,6 +32,7 @@ interface FrameProps {
 }
 
 export function Frame({ route, title, children }: FrameProps) {
+  const say = useSay(frameTexts);
   const main = useRef<HTMLElement>(null);
   useEffect(() => {
     document.title = `${title} · Followrest`;
@@ -36,18 +41,18 @@ export function Frame({ route, title, children }: FrameProps) {
   return (
     <>
       <button type="button" class="button skip" onClick={() => main.current?.focus()}>
-        To the content
+        {say('skip')}
       </button>
       <header class="frame-head">
         <a class="mark" href={addressOf({ at: 'shelf' })}>
           <Mark />
           Followrest
         </a>
-        <nav class="places" aria-label="Places">
-          {PLACES.map(({ at, name, icon }) => (
-            <a key={name} href={addressOf(at)} aria-current={at.at === here ? 'page' : undefined}>
+        <nav class="places" aria-label={say('places')}>
+          {PLACES.map(({ at, icon }) => (
+            <a key={icon} href={addressOf(at)} aria-current={at.at === here ? 'page' : undefined}>
               <Icon name={icon} />
-              {name}
+              {say(icon)}
             </a>
           ))}
         </nav>

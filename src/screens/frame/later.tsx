@@ -2,6 +2,8 @@
 
 import type { ComponentType } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
+import { frameTexts } from '../../texts/index.ts';
+import { useSay } from '../use-say.ts';
 
 /** A component that is fetched once. A failed fetch is told, and tried again when the person asks for it. */
 export function later<Props extends object>(
@@ -34,11 +36,12 @@ export function later<Props extends object>(
 }
 
 function NotFetched({ onAgain }: { readonly onAgain: () => void }) {
+  const say = useSay(frameTexts);
   return (
     <p class="row" role="status">
-      This part could not be fetched.
+      {say('notFetched')}
       <button type="button" class="button" onClick={onAgain}>
-        Try again
+        {say('tryAgain')}
       </button>
     </p>
   );

@@ -1,17 +1,20 @@
 /** The flows one can run. What was left unfinished comes first. */
 
+import { frameTexts } from '../../texts/index.ts';
 import { Cautions } from '../frame/Cautions.tsx';
 import { Icon } from '../frame/Icon.tsx';
 import { addressOf } from '../route.ts';
+import { useSay } from '../use-say.ts';
 import type { ShelfEntry, WorldProps } from '../world.ts';
 import { Unfinished } from './Unfinished.tsx';
 
 export function Shelf({ world }: WorldProps) {
+  const say = useSay(frameTexts);
   return (
     <>
       <Unfinished world={world} />
       <section class="stack" aria-labelledby="shelf-title">
-        <h1 id="shelf-title">What are you making?</h1>
+        <h1 id="shelf-title">{say('making')}</h1>
         <ul class="shelf">
           {world.shelf.map((entry) => (
             <FlowCard key={entry.id} entry={entry} />
@@ -24,20 +27,19 @@ export function Shelf({ world }: WorldProps) {
 }
 
 function FlowCard({ entry }: { readonly entry: ShelfEntry }) {
+  const say = useSay(frameTexts);
   return (
     <li class="card flow-card">
       <p class="kind-name">{entry.kindTitle}</p>
       <h2>{entry.title}</h2>
       <p>{entry.about}</p>
-      <p class="hint">
-        {entry.steps} steps · revision {entry.revision}
-      </p>
+      <p class="hint">{say('steps', { steps: entry.steps, revision: entry.revision })}</p>
       <a
         class="button main tall"
         href={addressOf({ at: 'begin', flow: entry.id })}
-        aria-label={`Begin: ${entry.title}`}
+        aria-label={say('beginFlow', { title: entry.title })}
       >
-        Begin
+        {say('begin')}
         <Icon name="next" />
       </a>
     </li>
@@ -46,11 +48,12 @@ function FlowCard({ entry }: { readonly entry: ShelfEntry }) {
 
 /** The cautions of the machine kinds that stand on the Shelf, each once. */
 function Before({ entries }: { readonly entries: readonly ShelfEntry[] }) {
+  const say = useSay(frameTexts);
   const lines = entries.flatMap((entry) => entry.cautions);
   if (lines.length === 0) return null;
   return (
     <section class="stack" aria-labelledby="before-title">
-      <h2 id="before-title">Before anything turns</h2>
+      <h2 id="before-title">{say('before')}</h2>
       <Cautions lines={[...new Set(lines)]} />
     </section>
   );

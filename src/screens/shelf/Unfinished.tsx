@@ -2,10 +2,12 @@
 
 import { useCallback } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
+import { frameTexts } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
 import { whenText } from '../logbook/when.ts';
 import { addressOf } from '../route.ts';
 import { useAwaited } from '../use-changes.ts';
+import { useSay } from '../use-say.ts';
 import type { AppWorld, WorldProps } from '../world.ts';
 
 /** More than these stand in the Logbook only. */
@@ -17,13 +19,14 @@ interface OpenRun {
 }
 
 export function Unfinished({ world }: WorldProps) {
+  const say = useSay(frameTexts);
   const open = useAwaited(
     useCallback(() => openRuns(world), [world]),
     [world],
   );
   if (open.is !== 'here' || open.value.length === 0) return null;
   return (
-    <section class="stack" aria-label="Unfinished">
+    <section class="stack" aria-label={say('unfinished')}>
       {open.value.map((run) => (
         <GoOn key={run.head.id} {...run} />
       ))}
@@ -40,12 +43,13 @@ async function openRuns(world: AppWorld): Promise<readonly OpenRun[]> {
 }
 
 function GoOn({ head, place }: OpenRun) {
+  const say = useSay(frameTexts);
   return (
     <a class="go-on" href={addressOf({ at: 'run', run: head.id })}>
       <span class="go-on-text">
-        <strong>Go on with {head.flowTitle}</strong>
+        <strong>{say('goOn', { title: head.flowTitle })}</strong>
         <span>
-          {place === null ? 'Not finished' : sentence(place)} · {head.operator} ·{' '}
+          {place === null ? say('notFinished') : sentence(place)} · {head.operator} ·{' '}
           {whenText(head.startedAt)}
         </span>
       </span>

@@ -1,7 +1,7 @@
 /** How the page looks, speaks and hears. Every change counts at once and is kept on this device. */
 
 import type { ComponentChildren } from 'preact';
-import { earTexts } from '../../texts/index.ts';
+import { earTexts, frameTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
 import { useSay } from '../use-say.ts';
 import type { AppWorld, EarChoice, Settings, WorldProps } from '../world.ts';
@@ -30,6 +30,13 @@ function Look({ world }: WorldProps) {
   const settings = world.settings();
   return (
     <Group title="Look">
+      <Choices
+        name="language"
+        label={useSay(frameTexts)('language')}
+        options={world.languages}
+        chosen={settings.language}
+        onChoose={(language) => void world.change({ language })}
+      />
       <Choices
         name="theme"
         label="Light or dark"
@@ -69,6 +76,7 @@ const LEAVES: Readonly<Record<EarChoice['soundLeavesDevice'], string>> = {
 function Hearing({ world }: WorldProps) {
   const { ear } = world.settings();
   const say = useSay(earTexts);
+  const frame = useSay(frameTexts);
   const ears = world.ears();
   const chosen = ears.find((one) => one.id === ear);
   return (
@@ -84,6 +92,7 @@ function Hearing({ world }: WorldProps) {
         {chosen && `${chosen.about} ${LEAVES[chosen.soundLeavesDevice]} `}
         Sound is never stored.
       </p>
+      {world.language.spoken && <p class="hint">{frame('earEnglish')}</p>}
       <EarPack world={world} />
       <a class="button tall" href={addressOf({ at: 'ear' })}>
         {say('link')}

@@ -9,6 +9,8 @@ import { pause } from './within.ts';
 
 /** What the ear needs from the page; tests give a fake one. */
 export interface BrowserEarWorld {
+  /** What is spoken: American English without it. */
+  readonly lang?: string;
   readonly Recognition: RecognitionConstructor;
   readonly Phrase?: PhraseConstructor;
   readonly clock: Clock;
@@ -23,7 +25,6 @@ export interface BrowserEarWorld {
 /** `on-device` never sends sound away; `service` lets the browser send it to whoever it likes. */
 export type BrowserEarMode = 'on-device' | 'service';
 
-const LANG = 'en-US';
 const PHRASE_BOOST = 5;
 
 /** Makes the ear. Nothing is started and no permission is asked before `open`. */
@@ -55,6 +56,10 @@ class BrowserEar implements Ear {
   ) {
     this.name = mode === 'on-device' ? 'browser speech, on this device' : 'browser speech service';
     this.soundLeavesDevice = mode === 'on-device' ? 'no' : 'yes';
+  }
+
+  private get lang(): string {
+    return this.world.lang ?? 'en-US';
   }
 
   async open(report: (report: EarReport) => void): Promise<void> {
@@ -104,7 +109,7 @@ class BrowserEar implements Ear {
 
   private async packIsThere(): Promise<boolean> {
     if (this.mode === 'service') return true;
-    return (await onDeviceState(this.world.Recognition, LANG, this.world.clock)) === 'ready';
+    return (await onDeviceState(this.world.Recognition, this.lang, this.world.clock)) === 'ready';
   }
 
   /** Starts a session when one is wanted and none runs, never sooner than the policy allows. */
@@ -139,7 +144,7 @@ class BrowserEar implements Ear {
   /** A fresh object a session: an old one keeps its settings and fires late events. */
   private makeRecogniser(): Recognition {
     const recogniser = new this.world.Recognition();
-    recogniser.lang = LANG;
+    recogniser.lang = this.lang;
     recogniser.continuous = false;
     recogniser.interimResults = false;
     recogniser.maxAlternatives = 5;

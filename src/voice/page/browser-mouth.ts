@@ -7,20 +7,30 @@ import { emptyQueue, type Manner, type SpeakingWorld, type UtterEnd, utter } fro
 import { findVoices } from './voices.ts';
 
 export interface BrowserMouthWorld extends SpeakingWorld {
+  /** What is spoken: English without it. */
+  readonly lang?: string;
   readonly cues: Cues;
   /** Calls back when the page is left; the browser would go on talking after a reload. */
   onLeave(call: () => void): void;
 }
 
-/** Makes the mouth, or null when the browser has no English voice of its own within five seconds. */
+/** Makes the mouth, or null when the browser has no voice of its own for the language within five seconds. */
 export async function browserMouth(
   world: BrowserMouthWorld,
   wantedUri?: string,
 ): Promise<Mouth | null> {
   world.synthesis.cancel();
   world.onLeave(() => world.synthesis.cancel());
-  const voices = usableVoices(await findVoices(world.synthesis, world.clock), wantedUri);
+  const voices = usableVoices(
+    await findVoices(world.synthesis, world.clock),
+    wantedUri,
+    languageOf(world),
+  );
   return voices.length === 0 ? null : new BrowserMouth(world, wantedUri);
+}
+
+function languageOf({ lang = 'en' }: BrowserMouthWorld): string {
+  return lang.split('-')[0] ?? lang;
 }
 
 class BrowserMouth implements Mouth {
@@ -88,7 +98,11 @@ class BrowserMouth implements Mouth {
 
   /** Resolved anew each time: voices change names and vanish while the page is open. */
   private voicesToTry(): readonly VoiceOffered[] {
-    const [first, second] = usableVoices(this.world.synthesis.getVoices(), this.wantedUri);
+    const [first, second] = usableVoices(
+      this.world.synthesis.getVoices(),
+      this.wantedUri,
+      languageOf(this.world),
+    );
     if (!first) return [];
     return second ? [first, first, second] : [first, first];
   }

@@ -32,15 +32,13 @@ export interface Ears {
   install(): Promise<boolean>;
 }
 
-const LANG = 'en-US';
-
 /** Looks which ears there are. Asks for no permission and opens nothing; takes at most three seconds. */
 export async function chooseEar(
   world: VoiceWorld,
   /** Whose voice the ear of this page learns; asked at each opening. */
   person: () => string = () => '',
 ): Promise<Ears> {
-  const onDevice = await onDeviceState(world.Recognition, LANG, world.clock);
+  const onDevice = await onDeviceState(world.Recognition, world.lang, world.clock);
   const offers = offersFor(onDevice, world);
   const best = offers.find((offer) => offer.state === 'ready')?.id ?? 'keys';
   const loadOwn = loaded(() => import('./ear-worker-start.ts'));
@@ -56,14 +54,15 @@ export async function chooseEar(
     offers,
     best,
     make: make as Ears['make'],
-    install: () => installOnDevice(world.Recognition, LANG, world.clock),
+    install: () => installOnDevice(world.Recognition, world.lang, world.clock),
   };
 }
 
 function offersFor(
   onDevice: 'ready' | 'needs-install' | 'none',
-  { browserEar: hasBrowserEar, devices }: VoiceWorld,
+  { browserEar: hasBrowserEar, devices, lang }: VoiceWorld,
 ): readonly EarOffer[] {
+  const isEnglish = lang.startsWith('en');
   const local = { ready: 'ready', 'needs-install': 'install', none: 'none' } as const;
   return [
     {
@@ -80,9 +79,10 @@ function offersFor(
     },
     {
       id: 'own',
-      name: 'ear of this page, no network',
+      // Its dictionary is English. In another language it is shown, says so, and is not taken by itself.
+      name: isEnglish ? 'ear of this page, no network' : 'ear of this page (English only)',
       soundLeavesDevice: 'no',
-      state: devices && typeof AudioWorkletNode !== 'undefined' ? 'ready' : 'none',
+      state: isEnglish && devices && typeof AudioWorkletNode !== 'undefined' ? 'ready' : 'none',
     },
     { id: 'keys', name: 'keys only', soundLeavesDevice: 'no', state: 'ready' },
   ];

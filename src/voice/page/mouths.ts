@@ -35,11 +35,13 @@ const OWN_VOICES: readonly MouthOffer[] = [
 /** Looks which mouths there are; takes at most five seconds, since a browser's voices may come late. */
 export async function chooseMouth(world: VoiceWorld): Promise<Mouths> {
   const browser = world.browserMouth ? await browserMouth(world.browserMouth) : null;
+  const isEnglish = world.lang.startsWith('en');
   const loadOwn = loaded(() => import('./mouth-worker-start.ts'));
   const startWorker = async () => (await loadOwn()).startMouthWorker();
   const offers: readonly MouthOffer[] = [
     ...(browser ? [{ id: 'browser', name: browser.name } as const] : []),
-    ...OWN_VOICES,
+    // The voices of this page speak English only.
+    ...(isEnglish ? OWN_VOICES : []),
     { id: 'silent', name: 'screen only, no sound' },
   ];
   return {
@@ -47,7 +49,9 @@ export async function chooseMouth(world: VoiceWorld): Promise<Mouths> {
     make(id) {
       if (id === 'silent') return silentMouth(world.clock);
       const own = (voice?: string) => offlineMouth({ ...world, startWorker }, voice);
-      if (id === 'browser' && browser) return secondMouth(browser, own);
+      if (id === 'browser' && browser) {
+        return secondMouth(browser, isEnglish ? own : () => silentMouth(world.clock));
+      }
       return own(id.split(':')[1]);
     },
     async prime() {

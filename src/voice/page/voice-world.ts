@@ -13,6 +13,8 @@ import {
 import type { Synthesis, UtteranceConstructor } from './speech-synthesis.ts';
 
 export interface VoiceWorld {
+  /** What is spoken here: "en-US", "de-DE". */
+  readonly lang: string;
   readonly clock: Clock;
   readonly lock: MicrophoneLock;
   readonly audio: AudioOut;
@@ -24,7 +26,7 @@ export interface VoiceWorld {
 }
 
 /** Reads the page once; starts nothing and asks for nothing. */
-export function voiceWorld(clock: Clock): VoiceWorld {
+export function voiceWorld(clock: Clock, lang = 'en-US'): VoiceWorld {
   const lock = microphoneLock(navigator.locks);
   const audio = audioOut(document);
   const cues = audioCues(() => audio.context(), clock);
@@ -34,9 +36,16 @@ export function voiceWorld(clock: Clock): VoiceWorld {
   const { SpeechRecognitionPhrase: Phrase } = scope;
   const page = { visible: () => document.visibilityState === 'visible', onChange: watch(devices) };
   return {
-    ...{ clock, lock, audio, cues, devices, Recognition },
-    browserEar: Recognition && { Recognition, ...(Phrase ? { Phrase } : {}), clock, lock, page },
-    browserMouth: synthesisWorld(clock, cues),
+    ...{ lang, clock, lock, audio, cues, devices, Recognition },
+    browserEar: Recognition && {
+      Recognition,
+      ...(Phrase ? { Phrase } : {}),
+      clock,
+      lock,
+      page,
+      lang,
+    },
+    browserMouth: synthesisWorld(clock, cues, lang),
   };
 }
 
@@ -51,7 +60,7 @@ function watch(devices: MediaDevices | undefined): BrowserEarWorld['page']['onCh
   };
 }
 
-function synthesisWorld(clock: Clock, cues: Cues): BrowserMouthWorld | undefined {
+function synthesisWorld(clock: Clock, cues: Cues, lang: string): BrowserMouthWorld | undefined {
   const scope = globalThis as {
     readonly speechSynthesis?: unknown;
     readonly SpeechSynthesisUtterance?: unknown;
@@ -60,7 +69,7 @@ function synthesisWorld(clock: Clock, cues: Cues): BrowserMouthWorld | undefined
   return {
     synthesis: scope.speechSynthesis as Synthesis,
     Utterance: scope.SpeechSynthesisUtterance as UtteranceConstructor,
-    ...{ clock, cues },
+    ...{ clock, cues, lang },
     onLeave: (call) => window.addEventListener('pagehide', call),
   };
 }

@@ -9,17 +9,18 @@ export interface VoiceOffered {
 
 /**
  * Voices worth using, best first: on this device only (the others need a network, stall, and drop
- * lines), English only, and the wanted one in front. "Default" marks are not trusted: one browser
+ * lines), of the language alone, and the wanted one in front. "Default" marks are not trusted: one browser
  * sets all of them, another none.
  */
 export function usableVoices<V extends VoiceOffered>(
   voices: readonly V[],
   wantedUri?: string,
+  language = 'en',
 ): readonly V[] {
   const rank = (voice: V) =>
     voice.voiceURI === wantedUri ? 0 : isBritishOrAmerican(voice) ? 1 : 2;
   return voices
-    .filter((voice) => voice.localService && /^en\b/i.test(voice.lang.replace('_', '-')))
+    .filter((voice) => voice.localService && voice.lang.toLowerCase().split(/[-_]/)[0] === language)
     .sort((a, b) => rank(a) - rank(b));
 }
 
