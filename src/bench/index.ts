@@ -16,6 +16,7 @@ export { beginRun, comeBack, type ReplayResult, replayRun } from './begin-run.ts
 export { questionLine } from './check-question.ts';
 export { type Drift, driftTold } from './drift-line.ts';
 export { wordsToEnrol } from './enrol-words.ts';
+export { giveUp } from './give-up.ts';
 export { findPartCalled, findTerm, glossaryIn, type Term } from './glossary.ts';
 export { interrupts } from './interrupt.ts';
 export type { SpeechManner } from './manner-run.ts';
@@ -39,7 +40,7 @@ export {
   stepSound,
 } from './sound-chart.ts';
 export { type StartResult, startJob } from './start-job.ts';
-export { giveUp, hear, missed } from './step-run.ts';
+export { hear, missed } from './step-run.ts';
 export {
   answerState,
   beginTalk,

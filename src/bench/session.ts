@@ -3,6 +3,7 @@
 import { normalise } from '../words/index.ts';
 import { leaveSlate } from './ask-slate.ts';
 import { deafLine, hearsAgainLine } from './deaf-line.ts';
+import { giveUp } from './give-up.ts';
 import { interrupts } from './interrupt.ts';
 import type { SpeechManner } from './manner-run.ts';
 import { takeNote } from './note-run.ts';
@@ -28,7 +29,7 @@ import {
   soundShown,
   stepSound,
 } from './sound-chart.ts';
-import { giveUp, hear, missed } from './step-run.ts';
+import { hear, missed } from './step-run.ts';
 
 export interface SessionWorld {
   readonly ledger: Ledger;

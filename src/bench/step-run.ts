@@ -9,7 +9,6 @@ import {
   positionOf,
   readingFigures,
   stepJob,
-  viewOf,
 } from '../flow/index.ts';
 import { benchTexts, sayIn } from '../texts/index.ts';
 import { joinList, normalise, sayNumber } from '../words/index.ts';
@@ -388,29 +387,4 @@ function isMachineWord(state: RunState, text: string): boolean {
   const { facts, walks } = state.job.flow.kind;
   const spoken = [...facts.flatMap(({ states }) => states), ...walks];
   return spoken.some(({ word, also }) => [word, ...also].includes(said));
-}
-
-/** Ends a run before its end. Refused while something may be turning. */
-export function giveUp(state: RunState, heard: Heard): RunStep {
-  if (mayBeTurning(state)) {
-    const { prompts } = state.job.flow.kind;
-    return refused(state, heard, `${saysOf(state)('mayTurn')} ${prompts.stop}`);
-  }
-  const entry = { ...entryOf(state, heard, null, 'note'), said: saysOf(state)('givenUp') };
-  const next = { ...state, seq: state.seq + 1 };
-  return {
-    state: { ...next, head: { ...state.head, status: 'given-up', endedAt: heard.at } },
-    effects: [
-      { kind: 'append', entry },
-      { kind: 'finish', status: 'given-up', endedAt: heard.at, readings: state.readings },
-    ],
-  };
-}
-
-function mayBeTurning(state: RunState): boolean {
-  const { phase } = viewOf(state.job, state.snapshot);
-  const { power } = state.job.flow.kind.roles;
-  const turning = state.snapshot.status === 'active' && state.snapshot.hasTag('turning');
-  const known = state.snapshot.context.facts[power.fact];
-  return turning || known === power.on || (phase === 'hold' && known !== power.off);
 }

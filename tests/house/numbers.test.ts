@@ -9,7 +9,7 @@ import { sourcesIn } from './sources.ts';
 const FILE_LINES = 400;
 const FUNCTION_LINES = 60;
 /** Tables may be long: their files are called table or data, or stand in a folder called so. */
-const DATA = /(^|\/|-)(table|data)\.ts$|(^|\/)(tables|data)\//;
+const DATA = /(^|\/|-)(table|data)\.ts$|(^|\/)(tables|data|texts\/en)\//;
 /** Names that say nothing of what is inside. */
 const EMPTY_NAMES = /(^|\/)(utils?|helpers?|types|common|misc|shared)\.tsx?$/;
 /** Comments that switch a check off. */

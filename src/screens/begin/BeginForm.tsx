@@ -34,8 +34,8 @@ interface BeginFormProps extends WorldProps {
 export function BeginForm(props: BeginFormProps) {
   const { flow, cards, about } = props;
   const form = useBegin(props);
-  const { draft, faults, units } = form;
-  const proof = useProof(props.world, proofChoice(flow, draft, units));
+  const { draft, faults } = form;
+  const proof = useProof(props.world, proofChoice(flow, draft, form.units));
   const say = useSay(proofTexts);
   const mayBegin = cards.length > 0 && proofLine(proof.state, say).mayBegin;
   return (
@@ -59,27 +59,7 @@ export function BeginForm(props: BeginFormProps) {
         />
         <PaceField chosen={form.pace} onChoose={(pace) => form.change({ pace })} />
       </div>
-      <fieldset class="stack">
-        <legend>
-          <h2>Numbers of this piece</h2>
-        </legend>
-        <p class="hint">
-          Type it as you would write it: 25, 24.95, 1 in, 1 1/8 in. Without a unit it is in the unit
-          that stands beside it.
-        </p>
-        <div class="begin-grid">
-          {flow.file.inputs.map((input) => (
-            <InputField
-              key={input.id}
-              input={input}
-              units={units}
-              draft={draft}
-              fault={faults[input.id]}
-              onText={(text) => form.change({ typed: { ...draft.typed, [input.id]: text } })}
-            />
-          ))}
-        </div>
-      </fieldset>
+      <PieceNumbers flow={flow} form={form} />
       <WorkedOut flow={flow} card={cards.find(({ id }) => id === draft.cardId)} draft={draft} />
       <ProofNote state={proof.state} onStop={proof.stop} onAgain={proof.again} />
       <ReleaseFirstField
@@ -93,6 +73,38 @@ export function BeginForm(props: BeginFormProps) {
         <Icon name="next" />
       </button>
     </form>
+  );
+}
+
+interface PieceNumbersProps {
+  readonly flow: Flow;
+  readonly form: ReturnType<typeof useBegin>;
+}
+
+function PieceNumbers({ flow, form }: PieceNumbersProps) {
+  const { draft, faults, units } = form;
+  return (
+    <fieldset class="stack">
+      <legend>
+        <h2>Numbers of this piece</h2>
+      </legend>
+      <p class="hint">
+        Type it as you would write it: 25, 24.95, 1 in, 1 1/8 in. Without a unit it is in the unit
+        that stands beside it.
+      </p>
+      <div class="begin-grid">
+        {flow.file.inputs.map((input) => (
+          <InputField
+            key={input.id}
+            input={input}
+            units={units}
+            draft={draft}
+            fault={faults[input.id]}
+            onText={(text) => form.change({ typed: { ...draft.typed, [input.id]: text } })}
+          />
+        ))}
+      </div>
+    </fieldset>
   );
 }
 

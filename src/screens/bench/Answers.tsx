@@ -21,8 +21,7 @@ interface AnswersProps {
 }
 
 export function Answers({ scene, keys, say, number, situation, bounds }: AnswersProps) {
-  const { waiting, list, choices, offers, urgent } = scene;
-  const answers = [...scene.answers, ...offers];
+  const { waiting, list, urgent } = scene;
   const press = (key: string) => {
     const meaning = meaningOfKey(key, situation);
     if (meaning?.kind === 'type') number.type(meaning.typed);
@@ -56,27 +55,7 @@ export function Answers({ scene, keys, say, number, situation, bounds }: Answers
           remedies={scene.layout !== 'cutting'}
         />
       )}
-      {choices.length + answers.length > 0 && (
-        <section
-          class="choices"
-          aria-label="Choose"
-          data-question={scene.question ? '' : undefined}
-        >
-          {choices.map((item, index) => (
-            <SayButton
-              key={item.id}
-              word={wordOf(item)}
-              say={say}
-              shortcut={String(index + 1)}
-              look="choice"
-              gate
-            />
-          ))}
-          {answers.map((item) => (
-            <SayButton key={item.id} word={wordOf(item)} say={say} look="choice" gate />
-          ))}
-        </section>
-      )}
+      <Choices scene={scene} say={say} />
       {urgent.length > 0 && (
         <section class="troubles" aria-label="Trouble">
           {urgent.map((item) => (
@@ -85,5 +64,27 @@ export function Answers({ scene, keys, say, number, situation, bounds }: Answers
         </section>
       )}
     </>
+  );
+}
+
+function Choices({ scene, say }: Pick<AnswersProps, 'scene' | 'say'>) {
+  const answers = [...scene.answers, ...scene.offers];
+  if (scene.choices.length + answers.length === 0) return null;
+  return (
+    <section class="choices" aria-label="Choose" data-question={scene.question ? '' : undefined}>
+      {scene.choices.map((item, index) => (
+        <SayButton
+          key={item.id}
+          word={wordOf(item)}
+          say={say}
+          shortcut={String(index + 1)}
+          look="choice"
+          gate
+        />
+      ))}
+      {answers.map((item) => (
+        <SayButton key={item.id} word={wordOf(item)} say={say} look="choice" gate />
+      ))}
+    </section>
   );
 }

@@ -16,41 +16,16 @@ interface CardEditorProps extends WorldProps {
   readonly onClose: () => void;
 }
 
-export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
+export function CardEditor(props: CardEditorProps) {
+  const { world, onClose } = props;
   const say = useSay(shopTexts);
-  const [text, setText] = useState(first);
-  const [texts, setTexts] = useState<CardTexts | null>(() => cardTexts(first));
+  const draft = useCardDraft(props);
+  const { text, texts, faults, refused } = draft;
   const [asText, setAsText] = useState(false);
-  const [refused, setRefused] = useState<readonly string[]>([]);
-  const field = useRef<HTMLTextAreaElement>(null);
-  const read = readCard('card', text);
-  const faults = read.ok ? [] : read.faults;
-
-  async function keep(): Promise<void> {
-    try {
-      const found = await world.keepCard(text);
-      setRefused(found);
-      if (found.length === 0) onClose();
-    } catch (error) {
-      setRefused([say('notKept', { why: sentenceOf(error) })]);
-    }
-  }
-
-  const fill = (changed: CardTexts) => {
-    setTexts(changed);
-    setText(cardWith(text, changed));
-  };
   const turn = (toText: boolean) => {
     setAsText(toText);
-    setTexts(cardTexts(text));
+    draft.readForm();
   };
-
-  function goTo({ line, column }: Fault): void {
-    const place = placeInText(text, line, column);
-    field.current?.focus();
-    field.current?.setSelectionRange(place, place + 1);
-  }
-
   return (
     <section class="stack" aria-labelledby="editor-title">
       <h2 id="editor-title">{say('cardForm')}</h2>
@@ -67,14 +42,74 @@ export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
           </button>
         ))}
       </p>
-      {!asText &&
-        (texts ? (
-          <CardForm text={text} texts={texts} kinds={kindsIn(world, text)} onTexts={fill} />
-        ) : (
-          <p class="fault">{say('textFaulty')}</p>
-        ))}
-      <div class="field" hidden={!asText}>
-        <label for="card-text">The card as text</label>
+      {!asText && texts && (
+        <CardForm text={text} texts={texts} kinds={kindsIn(world, text)} onTexts={draft.fill} />
+      )}
+      {!asText && !texts && <p class="fault">{say('textFaulty')}</p>}
+      {asText ? <CardText draft={draft} /> : <Refused faults={refused} />}
+      <p class="row">
+        <button
+          type="button"
+          class="button main tall"
+          disabled={faults.length > 0}
+          onClick={() => void draft.keep()}
+        >
+          {say('keepCard')}
+        </button>
+        <button type="button" class="button tall" onClick={onClose}>
+          {say('leave')}
+        </button>
+      </p>
+    </section>
+  );
+}
+
+/** The card's text, what the form makes of it, what is wrong with it, and the way to keep it. */
+function useCardDraft({ world, text: first, onClose }: CardEditorProps) {
+  const say = useSay(shopTexts);
+  const [text, setText] = useState(first);
+  const [texts, setTexts] = useState<CardTexts | null>(() => cardTexts(first));
+  const [refused, setRefused] = useState<readonly string[]>([]);
+  const read = readCard('card', text);
+
+  async function keep(): Promise<void> {
+    try {
+      const found = await world.keepCard(text);
+      setRefused(found);
+      if (found.length === 0) onClose();
+    } catch (error) {
+      setRefused([say('notKept', { why: sentenceOf(error) })]);
+    }
+  }
+
+  return {
+    text,
+    texts,
+    refused,
+    faults: read.ok ? [] : read.faults,
+    keep,
+    write: setText,
+    fill: (changed: CardTexts) => {
+      setTexts(changed);
+      setText(cardWith(text, changed));
+    },
+    readForm: () => setTexts(cardTexts(text)),
+  };
+}
+
+function CardText({ draft }: { readonly draft: ReturnType<typeof useCardDraft> }) {
+  const say = useSay(shopTexts);
+  const field = useRef<HTMLTextAreaElement>(null);
+  const { text, faults, refused } = draft;
+  function goTo({ line, column }: Fault): void {
+    const place = placeInText(text, line, column);
+    field.current?.focus();
+    field.current?.setSelectionRange(place, place + 1);
+  }
+  return (
+    <>
+      <div class="field">
+        <label for="card-text">{say('cardText')}</label>
         <textarea
           id="card-text"
           ref={field}
@@ -85,28 +120,11 @@ export function CardEditor({ world, text: first, onClose }: CardEditorProps) {
           value={text}
           aria-invalid={faults.length > 0}
           aria-describedby="card-faults"
-          onInput={(event) => setText(event.currentTarget.value)}
+          onInput={(event) => draft.write(event.currentTarget.value)}
         />
       </div>
-      {asText ? (
-        <Faults faults={faults} refused={refused} onGoTo={goTo} />
-      ) : (
-        <Refused faults={refused} />
-      )}
-      <p class="row">
-        <button
-          type="button"
-          class="button main tall"
-          disabled={faults.length > 0}
-          onClick={() => void keep()}
-        >
-          {say('keepCard')}
-        </button>
-        <button type="button" class="button tall" onClick={onClose}>
-          {say('leave')}
-        </button>
-      </p>
-    </section>
+      <Faults faults={faults} refused={refused} onGoTo={goTo} />
+    </>
   );
 }
 
@@ -135,7 +153,7 @@ function Faults({ faults, refused, onGoTo }: FaultsProps) {
           <li key={`${fault.line} ${fault.column} ${fault.message}`}>
             <button type="button" class="fault-line" onClick={() => onGoTo(fault)}>
               <span class="fault-place">
-                Line {fault.line}, column {fault.column}
+                {say('faultPlace', { line: fault.line, column: fault.column })}
               </span>
               <span>{fault.message}</span>
             </button>

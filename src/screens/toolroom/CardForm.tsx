@@ -13,11 +13,17 @@ interface CardFormProps {
   readonly onTexts: (texts: CardTexts) => void;
 }
 
+type FieldOf = (key: string) => {
+  readonly value: string;
+  readonly fault: string | undefined;
+  readonly onValue: (value: string) => void;
+};
+
 /** What is typed stands as it was typed; the card's text follows it. */
 export function CardForm({ text, texts, kinds, onTexts }: CardFormProps) {
   const say = useSay(shopTexts);
   const { fields, others } = cardFaults(text, texts);
-  const field = (key: string) => ({
+  const field: FieldOf = (key) => ({
     value: texts[key] ?? '',
     fault: fields[key],
     onValue: (value: string) => onTexts({ ...texts, [key]: value }),
@@ -25,16 +31,7 @@ export function CardForm({ text, texts, kinds, onTexts }: CardFormProps) {
   return (
     <div class="stack">
       <div class="form-grid">
-        <TextField label={say('cardTitle')} {...field('title')} />
-        <PickField label={say('cardKind')} options={kinds} {...field('machineKind')} />
-        <PickField
-          label={say('cardUnits')}
-          options={[
-            ['metric', say('metric')],
-            ['inch', say('inch')],
-          ]}
-          {...field('units')}
-        />
+        <WhatMachine kinds={kinds} field={field} />
         <TextField
           label={say('cardSpeeds')}
           hint={say('cardSpeedsHint')}
@@ -80,5 +77,23 @@ export function CardForm({ text, texts, kinds, onTexts }: CardFormProps) {
         </ul>
       )}
     </div>
+  );
+}
+
+function WhatMachine({ kinds, field }: Pick<CardFormProps, 'kinds'> & { readonly field: FieldOf }) {
+  const say = useSay(shopTexts);
+  return (
+    <>
+      <TextField label={say('cardTitle')} {...field('title')} />
+      <PickField label={say('cardKind')} options={kinds} {...field('machineKind')} />
+      <PickField
+        label={say('cardUnits')}
+        options={[
+          ['metric', say('metric')],
+          ['inch', say('inch')],
+        ]}
+        {...field('units')}
+      />
+    </>
   );
 }

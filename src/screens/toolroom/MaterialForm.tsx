@@ -62,24 +62,7 @@ export function MaterialForm(props: MaterialFormProps) {
         <PickField label={say('cutDry')} options={yesNo} {...field('cutDry')} />
         <TextField label={say('source')} hint={say('sourceHint')} {...field('source')} />
       </div>
-      <fieldset class="stack">
-        <legend>
-          <h3>{say('speeds')}</h3>
-        </legend>
-        <p class="hint">{say('speedsHint')}</p>
-        <div class="form-grid speeds">
-          {columns.flatMap((column) =>
-            toolColumns.map((tool) => (
-              <TextField
-                key={`${column}.${tool}`}
-                label={say('speedOf', { operation: say(column), tool: say(tool) })}
-                numeric
-                {...field(`${column}.${tool}`)}
-              />
-            )),
-          )}
-        </div>
-      </fieldset>
+      <SpeedsOfMaterial field={field} />
       <p class="row">
         <button type="submit" class="button main tall">
           {say('keepMaterial')}
@@ -89,6 +72,38 @@ export function MaterialForm(props: MaterialFormProps) {
         </button>
       </p>
     </form>
+  );
+}
+
+interface SpeedsProps {
+  readonly field: (key: string) => {
+    readonly value: string;
+    readonly fault: string | undefined;
+    readonly onValue: (value: string) => void;
+  };
+}
+
+function SpeedsOfMaterial({ field }: SpeedsProps) {
+  const say = useSay(shopTexts);
+  return (
+    <fieldset class="stack">
+      <legend>
+        <h3>{say('speeds')}</h3>
+      </legend>
+      <p class="hint">{say('speedsHint')}</p>
+      <div class="form-grid speeds">
+        {columns.flatMap((column) =>
+          toolColumns.map((tool) => (
+            <TextField
+              key={`${column}.${tool}`}
+              label={say('speedOf', { operation: say(column), tool: say(tool) })}
+              numeric
+              {...field(`${column}.${tool}`)}
+            />
+          )),
+        )}
+      </div>
+    </fieldset>
   );
 }
 

@@ -59,6 +59,8 @@ export const shopTexts = {
     cardForm: 'Machine card',
     asForm: 'As a form',
     asText: 'As text',
+    cardText: 'The card as text',
+    faultPlace: 'Line {line, number}, column {column, number}',
     textFaulty: 'The text has a fault that the form cannot show. Put it right in the text first.',
     cardTitle: 'Name of the machine',
     cardKind: 'Kind of machine',
