@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
 import { commandWords } from '../../src/flow/command-words.ts';
-import { englishLanguage } from '../../src/texts/index.ts';
 import {
   type FlowSnapshot,
   figuresNow,
@@ -12,6 +11,7 @@ import {
   type View,
   viewOf,
 } from '../../src/flow/index.ts';
+import { englishLanguage } from '../../src/texts/index.ts';
 import { walkRight } from './right-walk.ts';
 import { cardNamed, hingePin, jobOf } from './shipped.ts';
 
