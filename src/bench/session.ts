@@ -1,5 +1,6 @@
 /** Runs a job against the world: one thing heard at a time, kept before it counts, then shown and said. */
 
+import { benchTexts, sayIn } from '../texts/index.ts';
 import { normalise } from '../words/index.ts';
 import { leaveSlate } from './ask-slate.ts';
 import { deafLine, hearsAgainLine } from './deaf-line.ts';
@@ -119,6 +120,10 @@ class LiveSession implements Session {
     await this.listenWith(this.world.ear);
   }
 
+  private get says() {
+    return sayIn(this.run.job.flow.language, benchTexts);
+  }
+
   state(): RunState {
     return this.run;
   }
@@ -140,7 +145,7 @@ class LiveSession implements Session {
 
   giveUp(): Promise<void> {
     const heard: Heard = {
-      text: 'give up',
+      text: this.says('giveUp'),
       alternatives: [],
       confidence: 1,
       from: 'touch',
@@ -160,7 +165,7 @@ class LiveSession implements Session {
       const genuine = (await this.world.releases?.genuine(release)) === true;
       const why = genuine
         ? staleRelease(this.run, release, this.now())
-        : 'This release was not given on this device.';
+        : this.says('notThisDevice');
       if (why === undefined) return this.carryOut(takeRelease(this.run, release));
       return this.carryOut(refuseRelease(this.run, release.byName, why, this.now()));
     });
@@ -193,7 +198,7 @@ class LiveSession implements Session {
     if (!ear) {
       this.talk({
         type: 'deaf',
-        deafness: { kind: 'off', sentence: 'Not listening. Keys and buttons do everything.' },
+        deafness: { kind: 'off', sentence: this.says('notListening') },
       });
       return;
     }
@@ -298,10 +303,10 @@ class LiveSession implements Session {
 
   private notKept(error: unknown): void {
     const why = error instanceof Error ? error.message : String(error);
-    const trouble = `Not kept, so it does not count: ${why}`;
+    const trouble = this.says('notKept', { why });
     this.notice = { ...this.notice, trouble };
     this.world.show(this.run, this.notice);
-    this.speak('Not kept. Say it again.');
+    this.speak(this.says('notKeptSay'));
   }
 
   private sound(effect: Effect): void {

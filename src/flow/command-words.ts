@@ -49,3 +49,12 @@ const reserved: readonly CommandId[] = [
 export function commandWords(language: Language): ReadonlySet<string> {
   return new Set(reserved.flatMap((id) => commandPhrases(language, id)));
 }
+
+/** A command by its English word, as keys and buttons name it, in the words of the language; any other word as it is. */
+export function commandSaid(language: Language, word: string): string {
+  if (!language.spoken) return word;
+  const small = word.toLowerCase();
+  const all = Object.entries<readonly string[]>(commandTexts.texts);
+  const [id] = all.find(([, phrases]) => phrases[0] === small) ?? [];
+  return id === undefined ? word : commandWord(language, id as CommandId);
+}

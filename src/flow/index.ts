@@ -13,6 +13,7 @@ export {
   askIds,
   type CommandId,
   commandPhrases,
+  commandSaid,
   commandWord,
   commandWords,
   paceIds,

@@ -1,6 +1,8 @@
 /** What answers the step now: the gate's words, a choice, a number, or the answer to a number that was read back. */
 
 import type { Figure } from '../../flow/index.ts';
+import { dockTexts } from '../../texts/index.ts';
+import { useSay } from '../use-say.ts';
 import { Gate } from './Gate.tsx';
 import type { KeySituation } from './keys.ts';
 import { meaningOfKey } from './keys.ts';
@@ -21,6 +23,7 @@ interface AnswersProps {
 }
 
 export function Answers({ scene, keys, say, number, situation, bounds }: AnswersProps) {
+  const sayDock = useSay(dockTexts);
   const { waiting, list, urgent } = scene;
   const press = (key: string) => {
     const meaning = meaningOfKey(key, situation);
@@ -57,7 +60,7 @@ export function Answers({ scene, keys, say, number, situation, bounds }: Answers
       )}
       <Choices scene={scene} say={say} />
       {urgent.length > 0 && (
-        <section class="troubles" aria-label="Trouble">
+        <section class="troubles" aria-label={sayDock('trouble')}>
           {urgent.map((item) => (
             <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
           ))}
@@ -68,10 +71,15 @@ export function Answers({ scene, keys, say, number, situation, bounds }: Answers
 }
 
 function Choices({ scene, say }: Pick<AnswersProps, 'scene' | 'say'>) {
+  const text = useSay(dockTexts);
   const answers = [...scene.answers, ...scene.offers];
   if (scene.choices.length + answers.length === 0) return null;
   return (
-    <section class="choices" aria-label="Choose" data-question={scene.question ? '' : undefined}>
+    <section
+      class="choices"
+      aria-label={text('choose')}
+      data-question={scene.question ? '' : undefined}
+    >
       {scene.choices.map((item, index) => (
         <SayButton
           key={item.id}

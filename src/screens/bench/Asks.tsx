@@ -2,10 +2,11 @@
 
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
-import { apprenticeTexts } from '../../texts/index.ts';
+import { commandSaid } from '../../flow/index.ts';
+import { apprenticeTexts, dockTexts } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
 import { later } from '../frame/later.tsx';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import { type Say, SayButton } from './SayButton.tsx';
 import { offers, type Scene, wordOf } from './scene.ts';
 
@@ -40,23 +41,25 @@ const QUESTIONS = [
 ] as const;
 
 export function Asks({ scene, say, onGiveUp }: AsksProps) {
+  const text = useSay(dockTexts);
+  const language = useLanguage();
   const here = new Set(scene.view.figures.map((figure) => figure.id));
   const shown = QUESTIONS.filter(({ figures }) => figures?.some((id) => here.has(id)) ?? true);
   return (
-    <section class="asks" aria-label="You can ask">
+    <section class="asks" aria-label={text('youCanAsk')}>
       {shown.map(({ word, key }) => (
         <SayButton key={word} word={word} say={say} shortcut={key} look="small">
-          <span class="say-word">{capital(word)}</span>
+          <span class="say-word">{capital(commandSaid(language, word))}</span>
         </SayButton>
       ))}
       {offers(scene, 'back') && (
         <SayButton word="back" say={say} shortcut="b" look="small">
-          <span class="say-word">Back</span>
+          <span class="say-word">{capital(commandSaid(language, 'back'))}</span>
         </SayButton>
       )}
       {!scene.waiting && offers(scene, 'answer:wrong') && (
         <SayButton word="wrong" say={say} shortcut="x" look="small">
-          <span class="say-word">Wrong: take back</span>
+          <span class="say-word">{text('takeBack')}</span>
         </SayButton>
       )}
       <Changed scene={scene} say={say} onGiveUp={onGiveUp} />
@@ -67,6 +70,7 @@ export function Asks({ scene, say, onGiveUp }: AsksProps) {
 /** What may go wrong or be lost at any moment, behind one button: these words count whether it is open or not. */
 function Changed({ scene, say, onGiveUp }: AsksProps) {
   const text = useSay(apprenticeTexts);
+  const dock = useSay(dockTexts);
   const near = scene.list.items.flatMap(({ id }) => /^term:(.+)$/.exec(id)?.[1] ?? []);
   return (
     <>
@@ -93,16 +97,16 @@ function Changed({ scene, say, onGiveUp }: AsksProps) {
         />
       </More>
       {scene.losses.length + scene.adjusts.length > 0 && (
-        <More name="Something changed">
+        <More name={dock('changed')}>
           {[...scene.losses, ...scene.adjusts].map((item) => (
             <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
           ))}
         </More>
       )}
-      <More name="End this run">
-        <p class="more-line">The run is kept as given up. It cannot be gone on with.</p>
+      <More name={dock('endRun')}>
+        <p class="more-line">{dock('endsSo')}</p>
         <button type="button" class="button say small" data-gate="" onClick={onGiveUp}>
-          Give up this run
+          {dock('giveUp')}
         </button>
       </More>
     </>

@@ -1,10 +1,12 @@
 /** The screen of a run, readable at two metres. It draws what is and passes words on; it decides nothing. */
 
 import { useEffect, useMemo } from 'preact/hooks';
-import { readingFigures, releaseAwaited } from '../../flow/index.ts';
+import { commandSaid, readingFigures, releaseAwaited } from '../../flow/index.ts';
+import { dockTexts, frameTexts } from '../../texts/index.ts';
 import { Cautions } from '../frame/Cautions.tsx';
 import { later } from '../frame/later.tsx';
 import { addressOf } from '../route.ts';
+import { useSay } from '../use-say.ts';
 import type { LiveRun, WorldProps } from '../world.ts';
 import { Answers } from './Answers.tsx';
 import { Asks } from './Asks.tsx';
@@ -90,7 +92,7 @@ function useBench(run: LiveRun) {
   const why = useAskedFigure(state, scene.view);
   const say: Say = (word, from) => {
     why.said(word);
-    run.heard(word, from);
+    run.heard(commandSaid(state.job.flow.language, word), from);
   };
   const number = useNumber(scene, (text) => run.heard(text, 'key'));
   const situation = situationOf(scene, number.text, keys);
@@ -111,10 +113,15 @@ type BenchNow = ReturnType<typeof useBench>;
 /** The instruction, and what belongs right under it. */
 function Now({ state, scene, why }: BenchNow) {
   const { layout, view } = scene;
+  const text = useSay(dockTexts);
   if (layout === 'done') {
     return (
       <>
-        <Lead view={state.head.status === 'given-up' ? { ...view, ...GIVEN_UP } : view} />
+        <Lead
+          view={
+            state.head.status === 'given-up' ? { ...view, ...givenUpLines(text('givenUp')) } : view
+          }
+        />
         <Done state={state} />
       </>
     );
@@ -130,11 +137,9 @@ function Now({ state, scene, why }: BenchNow) {
   );
 }
 
-const givenUp = 'This run is given up.';
-const GIVEN_UP = {
-  lead: { shown: givenUp, spoken: givenUp },
-  ask: { shown: '', spoken: '' },
-};
+function givenUpLines(text: string) {
+  return { lead: { shown: text, spoken: text }, ask: { shown: '', spoken: '' } };
+}
 
 /** While it cuts, figures have the whole width and no picture takes the eye. */
 function WhileCutting(bench: BenchNow) {
@@ -174,13 +179,15 @@ function useTop({ view, waiting }: Scene): void {
 }
 
 function Ways({ runId }: { readonly runId: string }) {
+  const say = useSay(dockTexts);
+  const frame = useSay(frameTexts);
   return (
-    <nav class="dock ways" aria-label="From here">
+    <nav class="dock ways" aria-label={say('fromHere')}>
       <a class="button say main" href={addressOf({ at: 'kept', run: runId })}>
-        See it in the Logbook
+        {say('seeLogbook')}
       </a>
       <a class="button say" href={addressOf({ at: 'shelf' })}>
-        To the Shelf
+        {frame('toShelf')}
       </a>
     </nav>
   );

@@ -1,7 +1,7 @@
 /** Where one is in the flow, and who may sound. */
 
 import type { Notice, RunState } from '../../bench/index.ts';
-import { voiceTexts } from '../../texts/index.ts';
+import { dockTexts, voiceTexts } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
 import { addressOf } from '../route.ts';
 import { useSay } from '../use-say.ts';
@@ -15,23 +15,22 @@ interface BenchHeadProps {
 }
 
 export function BenchHead({ state, scene, notice }: BenchHeadProps) {
+  const say = useSay(dockTexts);
   const { index, of, title } = scene.view.step;
   const over = scene.layout === 'done';
   return (
     <header class="bench-head">
-      <a class="button bench-leave" href={addressOf({ at: 'shelf' })} aria-label="Leave the Bench">
+      <a class="button bench-leave" href={addressOf({ at: 'shelf' })} aria-label={say('leave')}>
         <Icon name="back" />
       </a>
       <div class="bench-where">
         <p class="bench-flow">{state.job.flow.file.title}</p>
         <p class="bench-step">
           {over ? (
-            <strong>Over</strong>
+            <strong>{say('over')}</strong>
           ) : (
             <>
-              <strong class="bench-count">
-                Step {index + 1} of {of}
-              </strong>{' '}
+              <strong class="bench-count">{say('step', { index: index + 1, of })}</strong>{' '}
               <span class="bench-title">{title}</span>
             </>
           )}
@@ -42,7 +41,7 @@ export function BenchHead({ state, scene, notice }: BenchHeadProps) {
         class="bench-progress"
         max={of}
         value={over ? of : index + 1}
-        aria-label="Place in the flow"
+        aria-label={say('place')}
       />
       <Trouble notice={notice} />
     </header>

@@ -2,7 +2,9 @@
 
 import { useRef } from 'preact/hooks';
 import type { GateLine } from '../../flow/index.ts';
+import { dockTexts } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
+import { useSay } from '../use-say.ts';
 import { type Say, SayButton } from './SayButton.tsx';
 
 interface GateProps {
@@ -15,15 +17,16 @@ interface GateProps {
 
 /** Given a key of its own for each gate: the order is that of the moment in which it appeared, open ones first. */
 export function Gate({ remedies, lines: now, keys, say }: GateProps) {
+  const text = useSay(dockTexts);
   const order = useRef(openFirst(now));
   const lines = inOrder(now, order.current);
   if (lines.length === 0) return null;
   const open = lines.filter((line) => !line.met).length;
   return (
-    <section class="gate" aria-label="Gate" data-many={lines.length > 4 ? '' : undefined}>
+    <section class="gate" aria-label={text('gate')} data-many={lines.length > 4 ? '' : undefined}>
       {lines.length > 1 && (
         <p class="gate-count" aria-live="polite">
-          {open === 0 ? 'All answered' : `${open} of ${lines.length} open`}
+          {open === 0 ? text('allAnswered') : text('openOf', { open, of: lines.length })}
         </p>
       )}
       <ul class="gate-lines">
@@ -56,13 +59,14 @@ interface GateRowProps {
 }
 
 function GateRow({ line, shortcut, say }: GateRowProps) {
+  const text = useSay(dockTexts);
   const { label, met, ask } = line;
   if (!met && ask) {
     return (
       <SayButton word={ask.word} say={say} shortcut={shortcut} look="gate-row open" gate>
         <span class="gate-label">{label}</span>
-        <span class="unseen">, open, say:</span>
-        <span class="gate-word">“{ask.word}”</span>
+        <span class="unseen">{text('openSay')}</span>
+        <span class="gate-word">{text('quoted', { word: ask.word })}</span>
       </SayButton>
     );
   }
@@ -70,18 +74,19 @@ function GateRow({ line, shortcut, say }: GateRowProps) {
     <div class={met ? 'gate-row met' : 'gate-row later'}>
       {met && <Icon name="tick" />}
       <span class="gate-label">{label}</span>
-      <span class="gate-state">{met ? 'answered' : 'open'}</span>
+      <span class="gate-state">{text(met ? 'answered' : 'isOpen')}</span>
     </div>
   );
 }
 
 /** What to do about the first open fact. */
 function Remedy({ lines }: { readonly lines: readonly GateLine[] }) {
+  const text = useSay(dockTexts);
   const first = lines.find((line) => line.ask && !line.met);
   if (!first?.ask) return null;
   return (
     <p class="remedy">
-      <strong>If not:</strong> {first.ask.remedy}
+      <strong>{text('ifNot')}</strong> {first.ask.remedy}
     </p>
   );
 }

@@ -1,6 +1,8 @@
 /** The one thing to do now, to be read at two metres, with what is asked under it. */
 
 import type { View } from '../../flow/index.ts';
+import { dockTexts } from '../../texts/index.ts';
+import { useSay } from '../use-say.ts';
 
 /** Short lines are set larger than long ones, so that both fill the eye and none fills the screen. */
 function lengthOf(text: string): 'short' | 'middle' | 'long' {
@@ -9,9 +11,10 @@ function lengthOf(text: string): 'short' | 'middle' | 'long' {
 }
 
 export function Lead({ view }: { readonly view: View }) {
+  const say = useSay(dockTexts);
   const { lead, ask } = linesOf(view);
   return (
-    <section class="lead" aria-label="Instruction" aria-live="polite" aria-atomic="true">
+    <section class="lead" aria-label={say('instruction')} aria-live="polite" aria-atomic="true">
       <h1 class="lead-line" data-length={lengthOf(lead.shown)}>
         {lead.shown}
       </h1>

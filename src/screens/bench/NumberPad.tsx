@@ -2,8 +2,10 @@
 
 import type { BenchList } from '../../bench/index.ts';
 import type { Figure } from '../../flow/index.ts';
+import { decimalIn, dockTexts, unitIn } from '../../texts/index.ts';
 import { AskWhy } from '../frame/AskWhy.tsx';
 import { Icon } from '../frame/Icon.tsx';
+import { useLanguage, useSay } from '../use-say.ts';
 
 interface NumberPadProps {
   readonly wanted: NonNullable<BenchList['number']>;
@@ -19,30 +21,34 @@ interface NumberPadProps {
 const KEYS = ['7', '8', '9', '4', '5', '6', '1', '2', '3'] as const;
 
 export function NumberPad({ wanted, typed, why, onType, onTake, onKey }: NumberPadProps) {
-  const { unit, min, max, decimals, reading } = wanted;
-  const show = (value: number) => value.toFixed(decimals);
+  const text = useSay(dockTexts);
+  const language = useLanguage();
+  const { unit: id, min, max, decimals, reading } = wanted;
+  const unit = unitIn(language, id);
+  const show = (value: number) => decimalIn(language, value, decimals);
+  const sign = language.spoken?.decimalSign ?? '.';
   return (
-    <section class="pad" aria-label="Number pad">
+    <section class="pad" aria-label={text('pad')}>
       <div class="pad-display">
         <span class="pad-label">{reading.label}</span>
         <output class="pad-typed" aria-live="polite">
-          {typed === '' ? <span class="pad-empty">–</span> : typed}
+          {typed === '' ? <span class="pad-empty">–</span> : typed.replace('.', sign)}
           <span class="pad-unit"> {unit}</span>
         </output>
         <AskWhy figures={why} look="pad-range">
-          {show(min)} to {show(max)} {unit}
+          {text('range', { least: show(min), most: show(max) })} {unit}
         </AskWhy>
       </div>
       <div class="pad-keys">
         {KEYS.map((key) => (
           <PadKey key={key} sign={key} onKey={onKey} />
         ))}
-        <PadKey sign="." name="point" onKey={onKey} />
+        <PadKey sign="." shown={sign} name={text('point')} onKey={onKey} />
         <PadKey sign="0" onKey={onKey} />
         <button
           type="button"
           class="button pad-key"
-          aria-label="Rub out"
+          aria-label={text('rubOut')}
           onClick={(event) => {
             if (event.detail > 0) event.currentTarget.blur();
             onType(typed.slice(0, -1));
@@ -50,15 +56,15 @@ export function NumberPad({ wanted, typed, why, onType, onTake, onKey }: NumberP
         >
           <Icon name="rub" />
         </button>
-        {min < 0 && <PadKey sign="-" name="minus" onKey={onKey} />}
-        {unit === 'in' && <PadKey sign="/" name="over, for a fraction" onKey={onKey} />}
+        {min < 0 && <PadKey sign="-" name={text('minus')} onKey={onKey} />}
+        {id === 'in' && <PadKey sign="/" name={text('fraction')} onKey={onKey} />}
         <button
           type="button"
           class="button main pad-key pad-take"
           disabled={typed === ''}
           onClick={onTake}
         >
-          Take it{' '}
+          {text('takeIt')}{' '}
           <span class="key" aria-hidden="true">
             Enter
           </span>
@@ -71,10 +77,12 @@ export function NumberPad({ wanted, typed, why, onType, onTake, onKey }: NumberP
 interface PadKeyProps {
   readonly sign: string;
   readonly name?: string;
+  /** Another sign for the same, such as a comma. */
+  readonly shown?: string;
   readonly onKey: (key: string) => void;
 }
 
-function PadKey({ sign, name, onKey }: PadKeyProps) {
+function PadKey({ sign, shown = sign, name, onKey }: PadKeyProps) {
   return (
     <button
       type="button"
@@ -85,7 +93,7 @@ function PadKey({ sign, name, onKey }: PadKeyProps) {
         onKey(sign);
       }}
     >
-      {sign}
+      {shown}
     </button>
   );
 }

@@ -1,20 +1,22 @@
 /** Whether it is listening, speaking or deaf: by picture, by word and by pattern, never by colour alone. */
 
 import type { Notice } from '../../bench/index.ts';
+import { dockTexts } from '../../texts/index.ts';
 import { Icon, type IconName } from '../frame/Icon.tsx';
+import { useSay } from '../use-say.ts';
 
-const LOOKS: Readonly<Record<Notice['sound'], { icon: IconName; word: string }>> = {
-  listening: { icon: 'ear', word: 'Listening' },
-  speaking: { icon: 'mouth', word: 'Speaking' },
-  deaf: { icon: 'no-ear', word: 'Deaf' },
+const LOOKS: Readonly<Record<Notice['sound'], IconName>> = {
+  listening: 'ear',
+  speaking: 'mouth',
+  deaf: 'no-ear',
 };
 
 export function SoundState({ notice }: { readonly notice: Notice }) {
-  const { icon, word } = LOOKS[notice.sound];
+  const say = useSay(dockTexts);
   return (
     <p class="sound" data-sound={notice.sound}>
-      <Icon name={icon} />
-      <span>{word}</span>
+      <Icon name={LOOKS[notice.sound]} />
+      <span>{say(notice.sound)}</span>
       {notice.sound === 'listening' && notice.level !== null && <Level decibels={notice.level} />}
     </p>
   );

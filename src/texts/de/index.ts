@@ -5,6 +5,7 @@ import apprentice from './apprentice.json';
 import batch from './batch.json';
 import bench from './bench.json';
 import commands from './commands.json';
+import dock from './dock.json';
 import ear from './ear.json';
 import flow from './flow.json';
 import frame from './frame.json';
@@ -22,6 +23,7 @@ const tables: Tables = {
   ear,
   bench,
   commands,
+  dock,
   flow,
   options,
   batch,

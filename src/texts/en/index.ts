@@ -4,6 +4,7 @@ export { apprenticeTexts } from './apprentice.ts';
 export { batchTexts } from './batch.ts';
 export { benchTexts } from './bench.ts';
 export { commandTexts } from './commands.ts';
+export { dockTexts } from './dock.ts';
 export { earTexts } from './ear.ts';
 export { flowTexts } from './flow.ts';
 export { frameTexts } from './frame.ts';
