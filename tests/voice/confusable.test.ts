@@ -61,6 +61,23 @@ function tooNear(
   });
 }
 
+/** Answers that stand whole inside another's words: half of "hands clear" would be "clear". */
+function insideOthers(lists: readonly (readonly SaidItem[])[]): readonly string[] {
+  const found = lists.flatMap((items) => {
+    const answers = items.filter(({ kind }) => kind === 'fact' || kind === 'choice');
+    return answers.flatMap((answer) =>
+      answer.phrases.flatMap((phrase) =>
+        items
+          // "Running three hundred" says itself that it is running.
+          .filter(({ id, kind }) => id !== answer.id && kind !== 'adjust')
+          .flatMap((other) => other.phrases.filter((long) => ` ${long} `.includes(` ${phrase} `)))
+          .map((long) => `${phrase} | ${long}`),
+      ),
+    );
+  });
+  return [...new Set(found)];
+}
+
 describe.each(shippedFlows())('the words of %s', (path) => {
   const job = jobOf(path);
   const lists = listsOf(job);
@@ -77,6 +94,10 @@ describe.each(shippedFlows())('the words of %s', (path) => {
 
   it('are apart wherever they have different consequences', () => {
     expect(tooNear(lists, extra)).toEqual([]);
+  });
+
+  it('answer no gate by a part of what answers something else', () => {
+    expect(insideOthers(lists)).toEqual([]);
   });
 });
 
