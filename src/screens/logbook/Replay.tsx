@@ -24,20 +24,21 @@ export function Replay({ run, job }: ReplayProps) {
   const [index, setIndex] = useState(of === 0 ? 0 : 1);
   const state = useMemo(() => stateAfter(run, job, index), [run, job, index]);
   const entry = run.entries[index - 1];
+  const placeText = index === 0 ? say('before') : say('place', { index, of });
   const to = (place: number) => setIndex(Math.max(0, Math.min(of, place)));
   return (
     <section class="stack replay no-print" aria-labelledby="replay-title">
       <h2 id="replay-title">{say('replay')}</h2>
       <p class="soft">{say('replayAbout')}</p>
       <div class="field">
-        <label for="replay-place" class="slider-label">
-          <output for="replay-place" aria-live="polite">
-            {index === 0 ? say('before') : say('place', { index, of })}
-          </output>
-        </label>
+        <output for="replay-place" class="slider-label" aria-live="polite">
+          {placeText}
+        </output>
         <input
           id="replay-place"
           type="range"
+          aria-labelledby="replay-title"
+          aria-valuetext={placeText}
           min={0}
           max={of}
           step={1}
