@@ -13,12 +13,25 @@ import { benchTexts, midSentence, sayIn } from '../texts/index.ts';
 import { joinList } from '../words/index.ts';
 import type { KeptReading } from './ports.ts';
 
-/** A move of the chart, as it is told. */
+/** A move of the chart, with what is seen on both sides of it: views are worked out once. */
 export interface Move {
   readonly job: Job;
   readonly before: FlowSnapshot;
   readonly after: FlowSnapshot;
-  readonly reading?: KeptReading | undefined;
+  readonly was: View;
+  readonly is: View;
+  readonly reading: KeptReading | undefined;
+}
+
+export function moveOf(
+  job: Job,
+  before: FlowSnapshot,
+  after: FlowSnapshot,
+  reading: KeptReading | undefined,
+  pace: Pace,
+): Move {
+  const [was, is] = [viewOf(job, before, pace), viewOf(job, after, pace)];
+  return { job, before, after, was, is, reading };
 }
 
 export function announce(
@@ -28,29 +41,24 @@ export function announce(
   reading?: KeptReading,
   pace: Pace = 'familiar',
 ): string {
-  const move = { job, before, after, reading };
-  const is = viewOf(job, after, pace);
-  const line = !isSameScene(move) ? joined(is.lead, is.ask).spoken : onward(move, is, pace);
+  const move = moveOf(job, before, after, reading, pace);
+  const { lead, ask } = move.is;
+  const line = isSameScene(move) ? onward(move, pace) : joined(lead, ask).spoken;
   return joinLines([newsOf(move), titleOf(move), line]);
 }
 
 /** A step whose gate is met already is named all the same, where its first line is only to start the machine. */
-export function titleOf({ job, before, after }: Move): string {
-  const [was, is] = [viewOf(job, before), viewOf(job, after)];
+export function titleOf({ was, is }: Move): string {
   return is.phase === 'start' && was.step.id !== is.step.id ? `${is.step.title}.` : '';
 }
 
 /** The verdict on a size that was just taken, and what was just lost. */
-export function newsOf({ job, before, after, reading }: Move): string {
-  return joinLines([
-    verdictLine(job, reading),
-    lossLine(job, viewOf(job, before), viewOf(job, after)),
-  ]);
+export function newsOf({ job, was, is, reading }: Move): string {
+  return joinLines([verdictLine(job, reading), lossLine(job, was, is)]);
 }
 
 /** True where only the next question is new. */
-export function isSameScene({ job, before, after }: Move): boolean {
-  const [was, is] = [viewOf(job, before), viewOf(job, after)];
+export function isSameScene({ was, is }: Move): boolean {
   return was.step.id === is.step.id && was.phase === is.phase && was.step.title === is.step.title;
 }
 
@@ -59,9 +67,10 @@ export function joinLines(lines: readonly string[]): string {
 }
 
 /** Within a scene only the next question is new; what was asked for in one breath is not asked again. */
-function onward(move: Move, is: View, pace: Pace): string {
+function onward(move: Move, pace: Pace): string {
   if (pace === 'own-pace' && asksNothingNew(move)) return '';
-  return is.ask.spoken === '' ? is.lead.spoken : is.ask.spoken;
+  const { lead, ask } = move.is;
+  return ask.spoken === '' ? lead.spoken : ask.spoken;
 }
 
 function asksNothingNew({ job, before, after }: Move): boolean {

@@ -4,7 +4,15 @@
  */
 
 import { type FlowSnapshot, joined, type View, viewOf } from '../flow/index.ts';
-import { announce, isSameScene, joinLines, type Move, newsOf, titleOf } from './announce.ts';
+import {
+  announce,
+  isSameScene,
+  joinLines,
+  type Move,
+  moveOf,
+  newsOf,
+  titleOf,
+} from './announce.ts';
 import { type AskedQuestion, questionAt, questionLine } from './check-question.ts';
 import type { KeptReading } from './ports.ts';
 import type { RunState } from './run-state.ts';
@@ -23,7 +31,9 @@ export function tell(
   reading?: KeptReading,
 ): Told {
   const { job, snapshot, pace, explained } = state;
-  if (pace === 'first-time') return tellFully(state, { job, before: snapshot, after, reading });
+  if (pace === 'first-time') {
+    return tellFully(state, moveOf(job, snapshot, after, reading, pace));
+  }
   return { line: announce(job, snapshot, after, reading, pace), explained, question: null };
 }
 
@@ -38,7 +48,7 @@ export function tellFirst(state: Pick<RunState, 'job' | 'snapshot' | 'pace' | 'e
 }
 
 function tellFully(state: Pick<RunState, 'job' | 'explained'>, move: Move): Told {
-  const is = viewOf(move.job, move.after, 'first-time');
+  const { is } = move;
   const told = inFull(state, move.after, is, isSameScene(move) ? '' : is.lead.spoken);
   const line = joinLines([newsOf(move), titleOf(move), told.line]);
   return { ...told, line: line === '' ? is.lead.spoken : line };
