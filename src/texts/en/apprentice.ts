@@ -47,7 +47,6 @@ export const apprenticeTexts = {
     trouble: 'Trouble',
     question: 'Question',
     questionHint: 'To think it over. Nothing depends on it.',
-    passOn: 'Go on without',
     words: 'Trade words',
     wordsTitle: 'Trade words in our own words',
     wordsSearch: 'Search',

@@ -8,12 +8,10 @@ export const earTexts = {
       'For the ear of this page, which needs no network. Sound is heard, turned into numbers and dropped at once: it is never stored and never leaves this device.',
     safety:
       'Do this before work. The machine may run empty, with its guard closed. Hands away from it, nothing in the chuck that is loose, and nobody at the controls but you.',
-    englishOnly: 'This ear knows English only.',
     open: 'Open the microphone',
     opening: 'Opening the microphone.',
     close: 'Close the microphone',
     closed: 'The microphone is closed.',
-    noEar: 'This browser has no microphone for this page. Keys do everything.',
     levelTitle: 'Level',
     levelAbout: 'Speak as you would at the machine. The bar shows what arrives.',
     level: 'Level of the microphone',

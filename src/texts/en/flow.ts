@@ -9,7 +9,6 @@ export const flowTexts = {
     left: '{size} left.',
     afterBreak: 'Back after a break.',
     hold: 'Hold.',
-    sayCarryOn: 'Say {word}.',
     sayWord: 'Say {word}.',
     noLowerSpeed: 'The card has no lower speed. Say {next}.',
     noHigherSpeed: 'The card has no higher speed. Say {next}.',

@@ -36,7 +36,6 @@ export const peopleTexts = {
       'No instructor is set up on this device. One is made in the Toolroom, under Operators.',
     checking: 'Looking at the passphrase.',
     who: 'Who is making it',
-    another: 'Another name',
     releaseFirst: 'An instructor must release the first cut',
     sheetAbout:
       'Counted from the runs in the Logbook of this device. Words that were refused or not understood are counted in every run that has ended.',
