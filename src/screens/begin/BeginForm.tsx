@@ -6,6 +6,7 @@ import { type Card, defaultInputs, type Flow } from '../../flow/index.ts';
 import { proofTexts } from '../../texts/index.ts';
 import { Cautions } from '../frame/Cautions.tsx';
 import { Icon } from '../frame/Icon.tsx';
+import { NotYet } from '../frame/NotYet.tsx';
 import { addressOf } from '../route.ts';
 import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
@@ -44,7 +45,7 @@ export function BeginForm(props: BeginFormProps) {
         <h1>{flow.file.title}</h1>
         <p class="soft">{about}</p>
       </div>
-      <Faults faults={Object.values(faults)} />
+      <NotYet reasons={Object.values(faults)} heading="h2" />
       <div class="begin-grid">
         <OperatorField
           operators={props.world.operators.all()}
@@ -161,20 +162,6 @@ function useBegin({ world, flow, cards, past, runs, batchOf }: BeginFormProps) {
     begin,
     change: (changes: Partial<Draft>) => setDraft({ ...draft, ...changes }),
   };
-}
-
-function Faults({ faults }: { readonly faults: readonly string[] }) {
-  if (faults.length === 0) return null;
-  return (
-    <div class="faults" role="alert">
-      <h2>Not yet</h2>
-      <ul class="stack">
-        {faults.map((fault) => (
-          <li key={fault}>{fault}</li>
-        ))}
-      </ul>
-    </div>
-  );
 }
 
 interface CardFieldProps {

@@ -3,13 +3,13 @@
 import { useRef, useState } from 'preact/hooks';
 import { type Fault, readCard } from '../../flow/index.ts';
 import { shopTexts } from '../../texts/index.ts';
-import { sentenceOf } from '../use-changes.ts';
+import { NotYet } from '../frame/NotYet.tsx';
 import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { CardForm } from './CardForm.tsx';
 import { type CardTexts, cardTexts, cardWith } from './card-draft.ts';
-import { Refused } from './MaterialForm.tsx';
 import { placeInText } from './own-card.ts';
+import { useKeeping } from './use-keeping.ts';
 
 interface CardEditorProps extends WorldProps {
   readonly text: string;
@@ -46,7 +46,7 @@ export function CardEditor(props: CardEditorProps) {
         <CardForm text={text} texts={texts} kinds={kindsIn(world, text)} onTexts={draft.fill} />
       )}
       {!asText && !texts && <p class="fault">{say('textFaulty')}</p>}
-      {asText ? <CardText draft={draft} /> : <Refused faults={refused} />}
+      {asText ? <CardText draft={draft} /> : <NotYet reasons={refused} heading="h3" />}
       <p class="row">
         <button
           type="button"
@@ -66,28 +66,17 @@ export function CardEditor(props: CardEditorProps) {
 
 /** The card's text, what the form makes of it, what is wrong with it, and the way to keep it. */
 function useCardDraft({ world, text: first, onClose }: CardEditorProps) {
-  const say = useSay(shopTexts);
   const [text, setText] = useState(first);
   const [texts, setTexts] = useState<CardTexts | null>(() => cardTexts(first));
-  const [refused, setRefused] = useState<readonly string[]>([]);
+  const { refused, keepBy } = useKeeping(onClose);
   const read = readCard('card', text);
-
-  async function keep(): Promise<void> {
-    try {
-      const found = await world.keepCard(text);
-      setRefused(found);
-      if (found.length === 0) onClose();
-    } catch (error) {
-      setRefused([say('notKept', { why: sentenceOf(error) })]);
-    }
-  }
 
   return {
     text,
     texts,
     refused,
     faults: read.ok ? [] : read.faults,
-    keep,
+    keep: () => keepBy(() => world.keepCard(text)),
     write: setText,
     fill: (changed: CardTexts) => {
       setTexts(changed);

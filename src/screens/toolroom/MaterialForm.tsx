@@ -3,7 +3,7 @@
 import { useState } from 'preact/hooks';
 import { shopTexts } from '../../texts/index.ts';
 import { type Material, shopRanges } from '../../trade/index.ts';
-import { sentenceOf } from '../use-changes.ts';
+import { NotYet } from '../frame/NotYet.tsx';
 import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { PickField, TextField } from './FormField.tsx';
@@ -17,6 +17,7 @@ import {
   textsOf,
   toolColumns,
 } from './material-draft.ts';
+import { useKeeping } from './use-keeping.ts';
 
 interface MaterialFormProps extends WorldProps {
   /** The row the form begins from. */
@@ -40,7 +41,7 @@ export function MaterialForm(props: MaterialFormProps) {
   return (
     <form class="stack" noValidate onSubmit={form.keep} aria-labelledby="material-form">
       <h2 id="material-form">{say('materialForm')}</h2>
-      <Refused faults={[...Object.values(faults), ...refused]} />
+      <NotYet reasons={[...Object.values(faults), ...refused]} heading="h3" />
       <div class="form-grid">
         <TextField label={say('title')} hint={say('titleHint')} {...field('title')} />
         <PickField
@@ -122,7 +123,7 @@ function useMaterialForm({ world, like, changing, taken, onClose }: MaterialForm
   const say = useSay(shopTexts);
   const [texts, setTexts] = useState<MaterialTexts>(() => textsOf(like, changing));
   const [tried, setTried] = useState(false);
-  const [refused, setRefused] = useState<readonly string[]>([]);
+  const { refused, keepBy } = useKeeping(onClose);
   const read = readMaterialDraft(texts, say, taken, changing ? like.name : undefined);
   const faults: FieldFaults = tried && !read.ok ? read.faults : {};
 
@@ -130,13 +131,7 @@ function useMaterialForm({ world, like, changing, taken, onClose }: MaterialForm
     event.preventDefault();
     setTried(true);
     if (!read.ok) return;
-    try {
-      const found = await world.materials.keep(read.row);
-      setRefused(found);
-      if (found.length === 0) onClose();
-    } catch (error) {
-      setRefused([say('notKept', { why: sentenceOf(error) })]);
-    }
+    await keepBy(() => world.materials.keep(read.row));
   }
 
   return {
@@ -146,19 +141,4 @@ function useMaterialForm({ world, like, changing, taken, onClose }: MaterialForm
     keep,
     change: (key: string, value: string) => setTexts({ ...texts, [key]: value }),
   };
-}
-
-export function Refused({ faults }: { readonly faults: readonly string[] }) {
-  const say = useSay(shopTexts);
-  if (faults.length === 0) return null;
-  return (
-    <div class="faults" role="alert">
-      <h3>{say('notYet')}</h3>
-      <ul class="stack">
-        {faults.map((fault) => (
-          <li key={fault}>{fault}</li>
-        ))}
-      </ul>
-    </div>
-  );
 }

@@ -13,6 +13,7 @@ export const frameTexts = {
     skip: 'To the content',
     notFetched: 'This part could not be fetched.',
     tryAgain: 'Try again',
+    notYet: 'Not yet',
     language: 'Language',
     earEnglish:
       'The ear and the voices of this page know English only. Use those of the browser, or the keys.',

@@ -19,7 +19,6 @@ export const shopTexts = {
     keepMaterial: 'Keep the material',
     leave: 'Leave it as it was',
     notKept: 'Not kept: {why}',
-    notYet: 'Not yet',
     title: 'Name',
     titleHint: 'as you call it: it can be said on the Bench',
     iso: 'Group of ISO 513',
