@@ -65,8 +65,7 @@ export async function openFront(): Promise<Front> {
   const cards = await openCards(logbook);
   const materials = openMaterials(logbook, (sentence) => troubles.push(sentence));
   const news = newsDesk();
-  const lang = language.spoken ? language.locale : undefined;
-  const voices = voicesInTime(clock, () => settings.current().operator, news.changed, lang);
+  const voices = voicesInTime(clock, () => settings.current().operator, news.changed, language);
   const operators = await openOperators(logbook, clock.now);
   const releases = openReleases(operators, logbook.secrets, clock.now);
   const changeSettings = async (part: Partial<Settings>) => {
@@ -135,6 +134,7 @@ function worldOf(rooms: Rooms): AppWorld {
       return fetched;
     },
     earBench: openEarBench({
+      language,
       voices,
       cards,
       shelf,

@@ -2,25 +2,27 @@
 
 import type { EarReport } from '../bench/ports.ts';
 import type { EarBench, OpenEarBench, ShelfEntry } from '../screens/world.ts';
+import { hearingTexts, type Language, sayIn } from '../texts/index.ts';
 import { browserShelf, type OfflineEar, voicesOn } from '../voice/page/index.ts';
 import type { Cards } from './cards.ts';
 import type { LateVoices } from './voices.ts';
 
 export interface EarBenchWorld {
+  readonly language: Language;
   readonly voices: LateVoices;
   readonly cards: Pick<Cards, 'all'>;
   readonly shelf: readonly ShelfEntry[];
   readonly person: () => string;
 }
 
-export function openEarBench({ voices, cards, shelf, person }: EarBenchWorld): EarBench {
+export function openEarBench({ language, voices, cards, shelf, person }: EarBenchWorld): EarBench {
   const kept = browserShelf();
   let live: OfflineEar | null = null;
   return {
     person,
     async open(report) {
       const ear = (await voices.found).ownEar();
-      if (!ear) return { ok: false, fault: 'This browser gives no microphone to this page.' };
+      if (!ear) return { ok: false, fault: sayIn(language, hearingTexts)('insecurePage') };
       live = ear;
       return opened(ear, report);
     },

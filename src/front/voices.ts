@@ -2,6 +2,7 @@
 
 import type { Clock, Ear, Mouth } from '../bench/ports.ts';
 import type { EarChoice, MouthChoice, Settings } from '../screens/world.ts';
+import { hearingTexts, type Language, type Say, sayIn } from '../texts/index.ts';
 import {
   chooseEar,
   chooseMouth,
@@ -38,10 +39,10 @@ export function voicesInTime(
   clock: Clock,
   person: () => string,
   changed: () => void,
-  lang?: string,
+  language: Language,
 ): LateVoices {
   let known: Voices | null = null;
-  const found = findVoices(clock, person, lang).then((voices) => {
+  const found = findVoices(clock, person, language).then((voices) => {
     known = voices;
     changed();
     return voices;
@@ -50,13 +51,17 @@ export function voicesInTime(
 }
 
 /** Looks once what there is; nothing is started and no permission is asked. */
-async function findVoices(clock: Clock, person: () => string, lang?: string): Promise<Voices> {
-  const world = voiceWorld(clock, lang);
+async function findVoices(clock: Clock, person: () => string, language: Language): Promise<Voices> {
+  const world = voiceWorld(clock, language);
+  const say = sayIn(language, hearingTexts);
   let [ears, mouths] = await Promise.all([chooseEar(world, person), chooseMouth(world)]);
   allowSoundOnFirstTouch(mouths);
   return {
-    ears: () => [bestEar(ears), ...ears.offers.filter(usable).map(earChoice)],
-    mouths: () => [{ id: 'auto', name: 'The best there is' }, ...mouths.offers],
+    ears: () => [
+      bestEar(ears, say),
+      ...ears.offers.filter(usable).map((offer) => earChoice(offer, say)),
+    ],
+    mouths: () => [{ id: 'auto', name: say('mouthBest') }, ...mouths.offers],
     ear: ({ ear }) => {
       const id = offered(ears, ear);
       return id === 'keys' ? null : ears.make(id);
@@ -84,26 +89,22 @@ function offered(ears: Ears, wanted: string): EarId {
   return found?.id ?? ears.best;
 }
 
-function bestEar(ears: Ears): EarChoice {
+type SayHearing = Say<typeof hearingTexts>;
+
+function bestEar(ears: Ears, say: SayHearing): EarChoice {
   const best = ears.offers.find((offer) => offer.id === ears.best);
   return {
     id: 'auto',
-    name: 'The best that keeps sound here',
-    about: `Now: ${best?.name ?? 'keys only'}.`,
+    name: say('earBest'),
+    about: say('earBestNow', { name: best?.name ?? say('earKeys') }),
     soundLeavesDevice: 'no',
     needsFetching: false,
   };
 }
 
-const about: Readonly<Record<EarOffer['state'], string>> = {
-  ready: '',
-  install: 'The browser fetches a language pack once.',
-  ask: 'Choosing it agrees that the browser may send sound to its maker.',
-  none: '',
-};
-
-function earChoice({ id, name, soundLeavesDevice, state }: EarOffer): EarChoice {
-  return { id, name, about: about[state], soundLeavesDevice, needsFetching: state === 'install' };
+function earChoice({ id, name, soundLeavesDevice, state }: EarOffer, say: SayHearing): EarChoice {
+  const about = { ready: '', install: say('earFetches'), ask: say('earAgrees'), none: '' }[state];
+  return { id, name, about, soundLeavesDevice, needsFetching: state === 'install' };
 }
 
 /** Browsers keep silent until the page was touched once. */

@@ -50,17 +50,13 @@ export function BenchHead({ state, scene, notice }: BenchHeadProps) {
 
 const leaves = { yes: 'leavesYes', may: 'leavesMay', no: 'leavesNo' } as const;
 
-/** What is wrong with ear, mouth or storage, in one line; else where the sound goes. */
+/** What is wrong with ear, mouth or storage, and always where the sound goes: nowhere, without an ear. */
 function Trouble({ notice }: { readonly notice: Notice }) {
   const say = useSay(voiceTexts);
-  const { soundLeaves } = notice;
-  const line =
-    notice.trouble ??
-    notice.advice ??
-    (soundLeaves && notice.sound !== 'deaf' ? say(leaves[soundLeaves]) : null);
+  const { trouble, advice, soundLeaves = 'no' } = notice;
   return (
     <p class="trouble" role="status">
-      {line}
+      {trouble ?? advice} {say(leaves[soundLeaves])}
     </p>
   );
 }

@@ -10,6 +10,8 @@ import ear from './ear.json';
 import flow from './flow.json';
 import frame from './frame.json';
 import glossary from './glossary.json';
+import hearing from './hearing.json';
+import logbook from './logbook.json';
 import options from './options.json';
 import people from './people.json';
 import proof from './proof.json';
@@ -25,6 +27,8 @@ const tables: Tables = {
   commands,
   dock,
   flow,
+  logbook,
+  hearing,
   options,
   batch,
   apprentice,

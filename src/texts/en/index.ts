@@ -9,6 +9,8 @@ export { earTexts } from './ear.ts';
 export { flowTexts } from './flow.ts';
 export { frameTexts } from './frame.ts';
 export { glossaryTexts } from './glossary.ts';
+export { hearingTexts } from './hearing.ts';
+export { logbookTexts } from './logbook.ts';
 export { optionTexts } from './options.ts';
 export { peopleTexts } from './people.ts';
 export { proofTexts } from './proof.ts';

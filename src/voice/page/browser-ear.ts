@@ -1,5 +1,7 @@
 /** The browser's own speech recognition as an ear: sessions one after another, half duplex. */
-import type { Clock, Deafness, Ear, EarReport, ListenFor } from '../../bench/ports.ts';
+import type { Clock, Ear, EarReport, ListenFor } from '../../bench/ports.ts';
+import { englishLanguage, hearingTexts, type Language, sayIn } from '../../texts/index.ts';
+import { deafness, type WhyDeaf } from './deafness.ts';
 import type { MicrophoneLock } from './microphone-lock.ts';
 import { onDeviceState } from './on-device.ts';
 import type { PhraseConstructor, Recognition, RecognitionConstructor } from './recognition.ts';
@@ -11,6 +13,8 @@ import { pause } from './within.ts';
 export interface BrowserEarWorld {
   /** What is spoken: American English without it. */
   readonly lang?: string;
+  /** Of the sentences about trouble; English without it. */
+  readonly language?: Language;
   readonly Recognition: RecognitionConstructor;
   readonly Phrase?: PhraseConstructor;
   readonly clock: Clock;
@@ -54,8 +58,16 @@ class BrowserEar implements Ear {
     private readonly world: BrowserEarWorld,
     private readonly mode: BrowserEarMode,
   ) {
-    this.name = mode === 'on-device' ? 'browser speech, on this device' : 'browser speech service';
+    this.name = this.say(mode === 'on-device' ? 'earOnDevice' : 'earService');
     this.soundLeavesDevice = mode === 'on-device' ? 'no' : 'yes';
+  }
+
+  private get language(): Language {
+    return this.world.language ?? englishLanguage;
+  }
+
+  private get say() {
+    return sayIn(this.language, hearingTexts);
   }
 
   private get lang(): string {
@@ -68,9 +80,9 @@ class BrowserEar implements Ear {
     this.isOpen = true;
     const unlock = await this.world.lock();
     if (!this.isOpen) return unlock?.();
-    if (!unlock) return this.goDeaf(OTHER_TAB);
+    if (!unlock) return this.goDeaf('otherTab');
     this.unlock = unlock;
-    if (!(await this.packIsThere())) return this.goDeaf(NO_PACK);
+    if (!(await this.packIsThere())) return this.goDeaf('noPack');
     if (!this.isOpen) return;
     this.stopWatching = this.world.page.onChange(() => this.pageChanged());
     this.begin();
@@ -171,7 +183,7 @@ class BrowserEar implements Ear {
     if (!this.wanted) return;
     const { troubles, next } = judgeEnd(this.troubles, end, this.world.page.visible());
     this.troubles = troubles;
-    if (next.kind === 'deaf') this.goDeaf(next.deafness);
+    if (next.kind === 'deaf') this.goDeaf(next.why);
     else if (next.kind === 'again') this.begin();
   }
 
@@ -196,10 +208,10 @@ class BrowserEar implements Ear {
     this.begin();
   }
 
-  private goDeaf(deafness: Deafness): void {
+  private goDeaf(why: WhyDeaf): void {
     this.isDeaf = true;
     this.saidListening = false;
-    this.report({ kind: 'deaf', deafness });
+    this.report({ kind: 'deaf', deafness: deafness(this.language, why) });
   }
 
   private sayListening(): void {
@@ -219,13 +231,3 @@ class BrowserEar implements Ear {
 }
 
 const UNCLEAR: EarReport = { kind: 'unclear', text: '' };
-
-const OTHER_TAB: Deafness = {
-  kind: 'taken',
-  sentence: 'Another tab of this page has the microphone. Close it, then open the ear again.',
-};
-const NO_PACK: Deafness = {
-  kind: 'missing',
-  sentence:
-    'The browser has no English speech pack on this device yet. Install it with a tap, or use another ear.',
-};

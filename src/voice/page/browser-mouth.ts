@@ -1,5 +1,6 @@
 /** The browser's own voices as a mouth. */
 import type { Mouth, SayEnd } from '../../bench/ports.ts';
+import { englishLanguage, hearingTexts, type Language, sayIn } from '../../texts/index.ts';
 import { clauses } from '../shared/clauses.ts';
 import { usableVoices, type VoiceOffered } from '../shared/voice-choice.ts';
 import type { Cues } from './cues.ts';
@@ -9,6 +10,8 @@ import { findVoices } from './voices.ts';
 export interface BrowserMouthWorld extends SpeakingWorld {
   /** What is spoken: English without it. */
   readonly lang?: string;
+  /** Of its name; English without it. */
+  readonly language?: Language;
   readonly cues: Cues;
   /** Calls back when the page is left; the browser would go on talking after a reload. */
   onLeave(call: () => void): void;
@@ -34,7 +37,7 @@ function languageOf({ lang = 'en' }: BrowserMouthWorld): string {
 }
 
 class BrowserMouth implements Mouth {
-  readonly name = 'voice of this device';
+  readonly name: string;
   /** Counts lines: a line that finds itself outdated is cut. */
   private line = 0;
   private cut = () => {};
@@ -44,7 +47,9 @@ class BrowserMouth implements Mouth {
   constructor(
     private readonly world: BrowserMouthWorld,
     private readonly wantedUri: string | undefined,
-  ) {}
+  ) {
+    this.name = sayIn(world.language ?? englishLanguage, hearingTexts)('mouthBrowser');
+  }
 
   say(line: string, manner: Manner = {}): Promise<SayEnd> {
     this.hush();

@@ -1,5 +1,6 @@
 /** The ears of this page: which there are, whether they can be used, and the making of each. */
 import type { Ear } from '../../bench/ports.ts';
+import { hearingTexts, sayIn } from '../../texts/index.ts';
 import { browserEar } from './browser-ear.ts';
 import { browserShelf } from './ear-store.ts';
 import { loaded } from './loaded.ts';
@@ -60,30 +61,31 @@ export async function chooseEar(
 
 function offersFor(
   onDevice: 'ready' | 'needs-install' | 'none',
-  { browserEar: hasBrowserEar, devices, lang }: VoiceWorld,
+  { browserEar: hasBrowserEar, devices, lang, language }: VoiceWorld,
 ): readonly EarOffer[] {
   const isEnglish = lang.startsWith('en');
+  const say = sayIn(language, hearingTexts);
   const local = { ready: 'ready', 'needs-install': 'install', none: 'none' } as const;
   return [
     {
       id: 'browser-on-device',
-      name: 'browser speech, on this device',
+      name: say('earOnDevice'),
       soundLeavesDevice: 'no',
       state: local[onDevice],
     },
     {
       id: 'browser-service',
-      name: 'browser speech service',
+      name: say('earService'),
       soundLeavesDevice: 'yes',
       state: hasBrowserEar ? 'ask' : 'none',
     },
     {
       id: 'own',
       // Its dictionary is English. In another language it is shown, says so, and is not taken by itself.
-      name: isEnglish ? 'ear of this page, no network' : 'ear of this page (English only)',
+      name: say(isEnglish ? 'earOwn' : 'earOwnEnglish'),
       soundLeavesDevice: 'no',
       state: isEnglish && devices && typeof AudioWorkletNode !== 'undefined' ? 'ready' : 'none',
     },
-    { id: 'keys', name: 'keys only', soundLeavesDevice: 'no', state: 'ready' },
+    { id: 'keys', name: say('earKeys'), soundLeavesDevice: 'no', state: 'ready' },
   ];
 }

@@ -1,5 +1,7 @@
 /** The one owner of the microphone: one stream, opened once, let go at the end. */
 import type { Deafness } from '../../bench/ports.ts';
+import { englishLanguage, type Language } from '../../texts/index.ts';
+import { deafness, type WhyDeaf } from './deafness.ts';
 import type { MicrophoneLock } from './microphone-lock.ts';
 
 export interface Microphone {
@@ -24,16 +26,17 @@ export const RAW_CAPTURE: MediaTrackConstraints = {
 export async function openMicrophone(
   devices: Pick<MediaDevices, 'getUserMedia'> | undefined,
   lock: MicrophoneLock,
+  language: Language = englishLanguage,
 ): Promise<Microphone | Deafness> {
-  if (!devices) return UNSAFE_PAGE;
+  if (!devices) return deafness(language, 'insecurePage');
   const unlock = await lock();
-  if (!unlock) return TAKEN;
+  if (!unlock) return deafness(language, 'otherTab');
   try {
     const stream = await devices.getUserMedia({ audio: RAW_CAPTURE, video: false });
     return hold(stream, unlock);
   } catch (problem) {
     unlock();
-    return whyNot(problem);
+    return deafness(language, whyNot(problem));
   }
 }
 
@@ -57,31 +60,9 @@ function idOf(track: MediaStreamTrack | undefined): string {
   return track?.getSettings?.().deviceId || track?.label || 'microphone';
 }
 
-function whyNot(problem: unknown): Deafness {
+function whyNot(problem: unknown): WhyDeaf {
   const name = problem instanceof Error ? problem.name : '';
-  if (name === 'NotAllowedError' || name === 'SecurityError') return REFUSED;
-  if (name === 'NotReadableError' || name === 'AbortError') return TAKEN_BY_PROGRAM;
-  return NONE_FOUND;
+  if (name === 'NotAllowedError' || name === 'SecurityError') return 'refused';
+  if (name === 'NotReadableError' || name === 'AbortError') return 'otherProgram';
+  return 'noMicrophone';
 }
-
-const UNSAFE_PAGE: Deafness = {
-  kind: 'missing',
-  sentence: 'This browser gives no microphone to this page. Open it by https or on this machine.',
-};
-const TAKEN: Deafness = {
-  kind: 'taken',
-  sentence: 'Another tab of this page has the microphone. Close it, then open the ear again.',
-};
-const TAKEN_BY_PROGRAM: Deafness = {
-  kind: 'taken',
-  sentence: 'Another program holds the microphone. Close it, then open the ear again.',
-};
-const REFUSED: Deafness = {
-  kind: 'refused',
-  sentence:
-    'The microphone is not allowed for this page. Allow it in the browser beside the address, then open the ear again.',
-};
-const NONE_FOUND: Deafness = {
-  kind: 'missing',
-  sentence: 'No microphone was found. Plug one in, then open the ear again.',
-};

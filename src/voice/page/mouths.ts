@@ -1,5 +1,6 @@
 /** The mouths of this page: which there are, and the making of each. */
 import type { Mouth } from '../../bench/ports.ts';
+import { hearingTexts, sayIn } from '../../texts/index.ts';
 import { browserMouth } from './browser-mouth.ts';
 import { loaded } from './loaded.ts';
 import { offlineMouth } from './offline-mouth.ts';
@@ -25,12 +26,12 @@ export interface Mouths {
 }
 
 /** Names of the voices for the person; the ids are the engine's. */
-const OWN_VOICES: readonly MouthOffer[] = [
-  { id: 'own:slt', name: 'voice of this page, woman' },
-  { id: 'own:rms', name: 'voice of this page, man' },
-  { id: 'own:awb', name: 'voice of this page, Scottish man' },
-  { id: 'own:kal16', name: 'voice of this page, plain' },
-];
+const OWN_VOICES = [
+  ['slt', 'mouthWoman'],
+  ['rms', 'mouthMan'],
+  ['awb', 'mouthScottish'],
+  ['kal16', 'mouthPlain'],
+] as const;
 
 /** Looks which mouths there are; takes at most five seconds, since a browser's voices may come late. */
 export async function chooseMouth(world: VoiceWorld): Promise<Mouths> {
@@ -38,11 +39,15 @@ export async function chooseMouth(world: VoiceWorld): Promise<Mouths> {
   const isEnglish = world.lang.startsWith('en');
   const loadOwn = loaded(() => import('./mouth-worker-start.ts'));
   const startWorker = async () => (await loadOwn()).startMouthWorker();
+  const say = sayIn(world.language, hearingTexts);
+  const ownVoices = OWN_VOICES.map(
+    ([voice, name]) => ({ id: `own:${voice}`, name: say(name) }) as const,
+  );
   const offers: readonly MouthOffer[] = [
     ...(browser ? [{ id: 'browser', name: browser.name } as const] : []),
     // The voices of this page speak English only.
-    ...(isEnglish ? OWN_VOICES : []),
-    { id: 'silent', name: 'screen only, no sound' },
+    ...(isEnglish ? ownVoices : []),
+    { id: 'silent', name: say('mouthSilent') },
   ];
   return {
     offers,

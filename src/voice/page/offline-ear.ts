@@ -1,7 +1,10 @@
 /** The ear of this page's own: microphone → samples → worker. No sound leaves the page. */
 import type { Clock, Deafness, Ear, EarReport, ListenFor } from '../../bench/ports.ts';
+import { englishLanguage, hearingTexts, type Language, sayIn } from '../../texts/index.ts';
+import type { LevelAdvice } from '../shared/level-advice.ts';
 import type { FromEar, ToEar } from '../shared/messages.ts';
 import { captureSamples } from './capture-samples.ts';
+import { deafness, NotStarted, notStarted } from './deafness.ts';
 import { type EarStore, earStore, type Shelf } from './ear-store.ts';
 import { type Microphone, openMicrophone } from './microphone.ts';
 import type { MicrophoneLock } from './microphone-lock.ts';
@@ -9,6 +12,8 @@ import { RoomEcho } from './room-echo.ts';
 
 export interface OfflineEarWorld {
   readonly clock: Clock;
+  /** Of the sentences about trouble; English without it. */
+  readonly language?: Language;
   readonly lock: MicrophoneLock;
   readonly devices: Pick<MediaDevices, 'getUserMedia'> | undefined;
   /** Starts the worker; called at each opening, so that a failed load is tried anew. */
@@ -68,7 +73,7 @@ export function offlineEar(world: OfflineEarWorld): OfflineEar {
 }
 
 class OwnEar implements OfflineEar {
-  readonly name = 'ear of this page, no network';
+  readonly name: string;
   readonly soundLeavesDevice = 'no';
   missing: readonly string[] = [];
   private report: (report: EarReport) => void = () => {};
@@ -87,7 +92,17 @@ class OwnEar implements OfflineEar {
   private enrolled: ((enrolled: Enrolled) => void) | undefined;
   private measured: ((room: RoomMeasured | null) => void) | undefined;
 
-  constructor(private readonly world: OfflineEarWorld) {}
+  constructor(private readonly world: OfflineEarWorld) {
+    this.name = this.say('earOwn');
+  }
+
+  private get language(): Language {
+    return this.world.language ?? englishLanguage;
+  }
+
+  private get say() {
+    return sayIn(this.language, hearingTexts);
+  }
 
   get known(): Readonly<Record<string, number>> {
     const patterns = Object.entries(this.store?.voice?.patterns ?? {});
@@ -102,17 +117,17 @@ class OwnEar implements OfflineEar {
     await this.close();
     const mine = ++this.opening;
     this.report = report;
-    const microphone = await openMicrophone(this.world.devices, this.world.lock);
+    const microphone = await openMicrophone(this.world.devices, this.world.lock, this.language);
     if ('kind' in microphone) return this.goDeaf(mine, microphone);
     if (mine !== this.opening) return microphone.release();
     this.microphone = microphone;
     const { shelf, person } = this.world;
     this.store = shelf && earStore(shelf, microphone.id, person?.() ?? '');
-    microphone.onGone(() => this.goDeaf(mine, UNPLUGGED));
+    microphone.onGone(() => this.goDeaf(mine, deafness(this.language, 'unplugged')));
     try {
       await this.startHearing(mine, microphone);
     } catch (problem) {
-      this.goDeaf(mine, notLoaded(problem));
+      this.goDeaf(mine, notStarted(this.language, problem));
     }
   }
 
@@ -221,7 +236,7 @@ class OwnEar implements OfflineEar {
     this.worker = worker;
     await new Promise<void>((ready, failed) => {
       const cancel = this.world.clock.after(READY_LIMIT_MS, () =>
-        failed(new Error('It took longer than thirty seconds.')),
+        failed(new NotStarted('tooSlow')),
       );
       worker.onmessage = ({ data }: MessageEvent<FromEar>) => {
         if (data.kind === 'ready') {
@@ -230,13 +245,14 @@ class OwnEar implements OfflineEar {
         } else if (data.kind === 'failed') failed(new Error(data.reason));
         else if (mine === this.opening) this.take(data);
       };
-      worker.onerror = () => failed(new Error('Its program did not start.'));
+      worker.onerror = () => failed(new NotStarted('noProgram'));
       const { channel, room, voice } = this.store ?? {};
       worker.postMessage(start({ channel, room, voice }));
       this.send({ kind: 'listen-for', words: this.words });
       if (this.isShut) this.send(this.shutting());
     });
     if (mine !== this.opening) return;
+    worker.onerror = () => this.goDeaf(mine, deafness(this.language, 'broken'));
     this.stopCapture = await captureSamples(microphone.stream, (samples, rate) => {
       if (mine === this.opening) this.takeSound(samples, rate);
     });
@@ -253,10 +269,10 @@ class OwnEar implements OfflineEar {
         if (!this.isShut) this.report({ kind: 'unclear', text: message.text });
         break;
       case 'level':
-        this.report(message);
+        this.report({ ...this.advised(message), kind: 'level' });
         break;
       case 'noisy':
-        this.report(message.noisy ? tooNoisy(message.advice) : { kind: 'listening' });
+        this.report(message.noisy ? this.tooNoisy(message) : { kind: 'listening' });
         break;
       case 'missing':
         this.missing = message.words;
@@ -280,10 +296,23 @@ class OwnEar implements OfflineEar {
         break;
       case 'room-measured':
         this.store?.keepRoom(message.room);
-        this.measured?.(message);
+        this.measured?.(this.advised(message));
         this.measured = undefined;
         break;
     }
+  }
+
+  /** The same, with the advice as a sentence. */
+  private advised<M extends { readonly decibels: number; readonly advice?: LevelAdvice }>({
+    advice,
+    ...rest
+  }: M) {
+    return { ...rest, ...(advice ? { advice: this.say(advice) } : {}) };
+  }
+
+  private tooNoisy({ advice }: { readonly advice?: LevelAdvice }): EarReport {
+    const sentence = [this.say('tooNoisy'), ...(advice ? [this.say(advice)] : [])].join(' ');
+    return { kind: 'deaf', deafness: { kind: 'noisy', sentence } };
   }
 
   private mayTell(text: string): boolean {
@@ -330,27 +359,4 @@ class OwnEar implements OfflineEar {
 interface Tail {
   hear(piece: Float32Array): void;
   end(): void;
-}
-
-const NOISY: Deafness = {
-  kind: 'noisy',
-  sentence:
-    'It is too loud here to hear you safely. Use the keys or the foot switch until it is quieter, or move the microphone closer.',
-};
-function tooNoisy(advice: string | undefined): EarReport {
-  const sentence = advice === undefined ? NOISY.sentence : `${NOISY.sentence} ${advice}`;
-  return { kind: 'deaf', deafness: { ...NOISY, sentence } };
-}
-
-const UNPLUGGED: Deafness = {
-  kind: 'missing',
-  sentence: 'The microphone was unplugged. Plug it in, then open the ear again.',
-};
-
-function notLoaded(problem: unknown): Deafness {
-  const why = problem instanceof Error ? problem.message : String(problem);
-  return {
-    kind: 'failing',
-    sentence: `The ear of this page did not start. ${why} Try again, or use keys.`,
-  };
 }

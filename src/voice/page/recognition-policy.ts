@@ -1,5 +1,5 @@
 /** What to do after a recognition session has ended: again, wait, or own up to being deaf. Pure. */
-import type { Deafness } from '../../bench/ports.ts';
+import type { WhyDeaf } from './deafness.ts';
 
 /** How one session ended, whatever the browser did or failed to do. */
 export type SessionEnd =
@@ -29,7 +29,7 @@ export const NO_TROUBLES: Troubles = {
 export type Next =
   | { readonly kind: 'again' }
   | { readonly kind: 'when-visible' }
-  | { readonly kind: 'deaf'; readonly deafness: Deafness };
+  | { readonly kind: 'deaf'; readonly why: WhyDeaf };
 
 export interface Judgement {
   readonly troubles: Troubles;
@@ -43,7 +43,7 @@ const LIMIT = 3;
 export function judgeEnd(troubles: Troubles, end: SessionEnd, visible: boolean): Judgement {
   if (end.kind === 'quiet' || end.kind === 'heard')
     return { troubles: clear(troubles), next: AGAIN };
-  if (end.kind === 'stuck') return count(troubles, 'other', FAILING_SILENT);
+  if (end.kind === 'stuck') return count(troubles, 'other', 'noSign');
   return judgeError(troubles, end.code, visible);
 }
 
@@ -53,12 +53,12 @@ function judgeError(troubles: Troubles, code: string, visible: boolean): Judgeme
       return { troubles: clear(troubles), next: AGAIN };
     case 'aborted':
       return visible
-        ? count(troubles, 'aborted', TAKEN)
+        ? count(troubles, 'aborted', 'taken')
         : { troubles, next: { kind: 'when-visible' } };
     case 'network':
-      return count(troubles, 'network', FAILING_NETWORK);
+      return count(troubles, 'network', 'noNetwork');
     case 'audio-capture':
-      return count(troubles, 'device', NO_MICROPHONE);
+      return count(troubles, 'device', 'noUsableMicrophone');
     case 'phrases-not-supported':
       return { troubles: { ...troubles, phrasesOff: true }, next: AGAIN };
     default:
@@ -67,17 +67,17 @@ function judgeError(troubles: Troubles, code: string, visible: boolean): Judgeme
 }
 
 function judgeRefusal(troubles: Troubles, code: string): Judgement {
-  const deafness = REFUSALS[code];
-  if (deafness) return { troubles, next: { kind: 'deaf', deafness } };
-  return count(troubles, 'other', FAILING_SILENT);
+  const why = REFUSALS[code];
+  if (why) return { troubles, next: { kind: 'deaf', why } };
+  return count(troubles, 'other', 'noSign');
 }
 
 type Counted = 'network' | 'aborted' | 'device' | 'other';
 
-function count(troubles: Troubles, which: Counted, limit: Deafness): Judgement {
+function count(troubles: Troubles, which: Counted, why: WhyDeaf): Judgement {
   const next: Troubles = { ...troubles, [which]: troubles[which] + 1 };
   if (next[which] < LIMIT) return { troubles: next, next: AGAIN };
-  return { troubles: next, next: { kind: 'deaf', deafness: limit } };
+  return { troubles: next, next: { kind: 'deaf', why } };
 }
 
 function clear(troubles: Troubles): Troubles {
@@ -94,41 +94,8 @@ export function restartDelay(troubles: Troubles, msSinceLastStart: number): numb
   return Math.max(0, apart - msSinceLastStart);
 }
 
-const FAILING_NETWORK: Deafness = {
-  kind: 'failing',
-  sentence:
-    'The browser cannot reach its speech service. Use the ear of this page, or keys, until the network is back.',
-};
-const FAILING_SILENT: Deafness = {
-  kind: 'failing',
-  sentence:
-    'The browser says it is listening but gives no sign of hearing. Use the ear of this page, or keys.',
-};
-const TAKEN: Deafness = {
-  kind: 'taken',
-  sentence:
-    'Something else keeps taking the microphone: another tab or program. Close it, then try again.',
-};
-const NO_MICROPHONE: Deafness = {
-  kind: 'missing',
-  sentence: 'No microphone can be used. Plug one in, or close the program that holds it.',
-};
-const NO_PACK: Deafness = {
-  kind: 'missing',
-  sentence:
-    'The browser has no English speech pack on this device. Install it, or use another ear.',
-};
-
-const REFUSALS: Readonly<Record<string, Deafness>> = {
-  'not-allowed': {
-    kind: 'refused',
-    sentence:
-      'The microphone is not allowed for this page. Allow it in the browser beside the address, then open the ear again.',
-  },
-  'service-not-allowed': {
-    kind: 'missing',
-    sentence:
-      'The browser does not let this page use its speech service. Switch dictation on, or use another ear.',
-  },
-  'language-not-supported': NO_PACK,
+const REFUSALS: Readonly<Record<string, WhyDeaf>> = {
+  'not-allowed': 'refused',
+  'service-not-allowed': 'noService',
+  'language-not-supported': 'noPack',
 };

@@ -1,5 +1,6 @@
 /** What the ears and mouths need of the real page, gathered once. */
 import type { Clock } from '../../bench/ports.ts';
+import { englishLanguage, type Language } from '../../texts/index.ts';
 import { type AudioOut, audioOut } from './audio-out.ts';
 import type { BrowserEarWorld } from './browser-ear.ts';
 import type { BrowserMouthWorld } from './browser-mouth.ts';
@@ -13,6 +14,8 @@ import {
 import type { Synthesis, UtteranceConstructor } from './speech-synthesis.ts';
 
 export interface VoiceWorld {
+  /** Of every name and sentence about ears and mouths. */
+  readonly language: Language;
   /** What is spoken here: "en-US", "de-DE". */
   readonly lang: string;
   readonly clock: Clock;
@@ -26,7 +29,9 @@ export interface VoiceWorld {
 }
 
 /** Reads the page once; starts nothing and asks for nothing. */
-export function voiceWorld(clock: Clock, lang = 'en-US'): VoiceWorld {
+export function voiceWorld(clock: Clock, language = englishLanguage): VoiceWorld {
+  // The recognisers and voices of browsers know American English best.
+  const lang = language.spoken ? language.locale : 'en-US';
   const lock = microphoneLock(navigator.locks);
   const audio = audioOut(document);
   const cues = audioCues(() => audio.context(), clock);
@@ -36,7 +41,7 @@ export function voiceWorld(clock: Clock, lang = 'en-US'): VoiceWorld {
   const { SpeechRecognitionPhrase: Phrase } = scope;
   const page = { visible: () => document.visibilityState === 'visible', onChange: watch(devices) };
   return {
-    ...{ lang, clock, lock, audio, cues, devices, Recognition },
+    ...{ language, lang, clock, lock, audio, cues, devices, Recognition },
     browserEar: Recognition && {
       Recognition,
       ...(Phrase ? { Phrase } : {}),
@@ -44,8 +49,9 @@ export function voiceWorld(clock: Clock, lang = 'en-US'): VoiceWorld {
       lock,
       page,
       lang,
+      language,
     },
-    browserMouth: synthesisWorld(clock, cues, lang),
+    browserMouth: synthesisWorld({ clock, cues, lang, language }),
   };
 }
 
@@ -60,7 +66,9 @@ function watch(devices: MediaDevices | undefined): BrowserEarWorld['page']['onCh
   };
 }
 
-function synthesisWorld(clock: Clock, cues: Cues, lang: string): BrowserMouthWorld | undefined {
+function synthesisWorld(
+  own: Pick<VoiceWorld, 'clock' | 'cues' | 'lang' | 'language'>,
+): BrowserMouthWorld | undefined {
   const scope = globalThis as {
     readonly speechSynthesis?: unknown;
     readonly SpeechSynthesisUtterance?: unknown;
@@ -69,7 +77,7 @@ function synthesisWorld(clock: Clock, cues: Cues, lang: string): BrowserMouthWor
   return {
     synthesis: scope.speechSynthesis as Synthesis,
     Utterance: scope.SpeechSynthesisUtterance as UtteranceConstructor,
-    ...{ clock, cues, lang },
+    ...own,
     onLeave: (call) => window.addEventListener('pagehide', call),
   };
 }

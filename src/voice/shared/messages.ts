@@ -1,5 +1,6 @@
 /** What the page and the ear's worker say to each other. */
 import type { ListenFor } from '../../bench/ports.ts';
+import type { LevelAdvice } from './level-advice.ts';
 
 /** Where the worker fetches its parts. */
 export interface EarAddresses {
@@ -58,8 +59,8 @@ export type FromEar =
   | { readonly kind: 'failed'; readonly reason: string }
   | { readonly kind: 'heard'; readonly text: string; readonly confidence: number }
   | { readonly kind: 'unclear'; readonly text: string }
-  | { readonly kind: 'noisy'; readonly noisy: boolean; readonly advice?: string }
-  | { readonly kind: 'level'; readonly decibels: number; readonly advice?: string }
+  | { readonly kind: 'noisy'; readonly noisy: boolean; readonly advice?: LevelAdvice }
+  | { readonly kind: 'level'; readonly decibels: number; readonly advice?: LevelAdvice }
   /** Words of the said list that nobody told the ear how to say. */
   | { readonly kind: 'missing'; readonly words: readonly string[] }
   /** The channel's mean spectrum, to be handed back at the next start with the same microphone. */
@@ -82,7 +83,7 @@ export type FromEar =
       readonly decibels: number;
       readonly room: KeptRoom;
       readonly isSafe: boolean;
-      readonly advice?: string;
+      readonly advice?: LevelAdvice;
     };
 
 export type ToMouth =

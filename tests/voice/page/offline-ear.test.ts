@@ -214,6 +214,13 @@ describe('trouble', () => {
     expect(reports.at(-1)).toEqual({ kind: 'listening' });
   });
 
+  it('of a program that breaks down while it listens is told, and the microphone is let go', async () => {
+    const { worker, reports } = await openedEar();
+    worker.onerror?.();
+    expect(reports.at(-1)).toMatchObject({ kind: 'deaf', deafness: { kind: 'failing' } });
+    expect(worker.terminated).toBe(true);
+  });
+
   it('of a microphone that is pulled out is told, and nothing is left running', async () => {
     const { pullOut, worker, reports } = await openedEar();
     pullOut();

@@ -172,8 +172,8 @@ describe('watching the room', () => {
   });
 
   it('gives advice that fits', () => {
-    expect(advise(-95, null)).toMatch(/switched off/);
-    expect(advise(-50, 9)).toMatch(/closer/);
+    expect(advise(-95, null)).toBe('switchedOff');
+    expect(advise(-50, 9)).toBe('closer');
     expect(advise(-50, 30)).toBeUndefined();
   });
 
