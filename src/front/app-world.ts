@@ -105,6 +105,7 @@ function worldOf(rooms: Rooms): AppWorld {
   return {
     language,
     languages: languageChoices,
+    languageNamed: loadLanguage,
     cards: () => cards.all(),
     async keepCard(text) {
       const faults = await cards.keep(text);

@@ -1,6 +1,8 @@
 /** Ties a screen to something outside that changes by itself. */
 
 import { useEffect, useReducer, useState } from 'preact/hooks';
+import { sentenceOf } from '../texts/index.ts';
+import { useLanguage } from './use-say.ts';
 
 /** Draws the screen anew after every change, until the screen is gone. */
 export function useChanges(subscribe: ((changed: () => void) => () => void) | null): void {
@@ -18,21 +20,18 @@ export type Awaited<T> =
 
 /** What a promise gives, asked again when one of `when` changes. A late answer to an old question is dropped. */
 export function useAwaited<T>(ask: () => Promise<T>, when: readonly unknown[]): Awaited<T> {
+  const language = useLanguage();
   const [answer, setAnswer] = useState<Awaited<T>>({ is: 'waiting' });
   useEffect(() => {
     let wanted = true;
     setAnswer({ is: 'waiting' });
     ask().then(
       (value) => wanted && setAnswer({ is: 'here', value }),
-      (error: unknown) => wanted && setAnswer({ is: 'failed', why: sentenceOf(error) }),
+      (error: unknown) => wanted && setAnswer({ is: 'failed', why: sentenceOf(error, language) }),
     );
     return () => {
       wanted = false;
     };
   }, when);
   return answer;
-}
-
-export function sentenceOf(error: unknown): string {
-  return error instanceof Error ? error.message : String(error);
 }

@@ -249,6 +249,8 @@ export interface AppWorld {
   readonly language: Language;
   /** Code and own name of each. */
   readonly languages: readonly (readonly [code: string, name: string])[];
+  /** That of a kept run; English for none. */
+  languageNamed(code: string | undefined): Promise<Language>;
   readonly shelf: readonly ShelfEntry[];
   cards(): readonly CardEntry[];
   /** Faults, each a sentence; none when it was kept. */

@@ -3,10 +3,12 @@
 import { useCallback } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
 import { readCard, withOwnMaterials } from '../../flow/index.ts';
+import { beginTexts, frameTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
 import { readEntry } from '../shelf/read-entry.ts';
 import { useAwaited } from '../use-changes.ts';
 import { useOwnMaterials } from '../use-own-materials.ts';
+import { useSay } from '../use-say.ts';
 import type { ShelfEntry, WorldProps } from '../world.ts';
 import { BeginForm } from './BeginForm.tsx';
 
@@ -19,6 +21,7 @@ interface BeginProps extends WorldProps {
 }
 
 export function Begin({ world, flow, like, batch = false }: BeginProps) {
+  const say = useSay(beginTexts);
   const past = useAwaited(
     useCallback(async () => (like === undefined ? null : await world.read(like)), [world, like]),
     [world, like],
@@ -29,7 +32,7 @@ export function Begin({ world, flow, like, batch = false }: BeginProps) {
   );
   const entry = world.shelf.find((one) => one.id === flow);
   if (!entry) return <NoFlow />;
-  if (past.is === 'waiting' || kept.is === 'waiting') return <p>Fetching the numbers.</p>;
+  if (past.is === 'waiting' || kept.is === 'waiting') return <p>{say('fetching')}</p>;
   const head = past.is === 'here' ? (past.value?.head ?? null) : null;
   const runs = kept.is === 'here' ? kept.value : [];
   return (
@@ -52,12 +55,13 @@ interface ReadBeginProps extends WorldProps {
 }
 
 function ReadBegin({ world, entry, past, runs, batchOf }: ReadBeginProps) {
+  const say = useSay(beginTexts);
   const materials = useOwnMaterials(world);
-  const read = readEntry(entry);
+  const read = readEntry(entry, world.language);
   if (!read.ok) {
     return (
       <section class="faults" role="alert">
-        <h1>{entry.title} cannot be read</h1>
+        <h1>{say('unreadable', { title: entry.title })}</h1>
         <ul>
           {read.faults.map((fault) => (
             <li key={fault}>{fault}</li>
@@ -85,11 +89,13 @@ function ReadBegin({ world, entry, past, runs, batchOf }: ReadBeginProps) {
 }
 
 function NoFlow() {
+  const say = useSay(beginTexts);
+  const frame = useSay(frameTexts);
   return (
     <section class="stack">
-      <h1>No such flow</h1>
+      <h1>{say('noFlow')}</h1>
       <p>
-        It is not on the Shelf of this page. <a href={addressOf({ at: 'shelf' })}>To the Shelf</a>
+        {say('noFlowWhy')} <a href={addressOf({ at: 'shelf' })}>{frame('toShelf')}</a>
       </p>
     </section>
   );

@@ -3,7 +3,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
 import { type Card, defaultInputs, type Flow } from '../../flow/index.ts';
-import { proofTexts } from '../../texts/index.ts';
+import { beginTexts, proofTexts } from '../../texts/index.ts';
 import { Cautions } from '../frame/Cautions.tsx';
 import { Icon } from '../frame/Icon.tsx';
 import { NotYet } from '../frame/NotYet.tsx';
@@ -37,8 +37,8 @@ export function BeginForm(props: BeginFormProps) {
   const form = useBegin(props);
   const { draft, faults } = form;
   const proof = useProof(props.world, proofChoice(flow, draft, form.units));
-  const say = useSay(proofTexts);
-  const mayBegin = cards.length > 0 && proofLine(proof.state, say).mayBegin;
+  const say = useSay(beginTexts);
+  const { mayBegin } = proofLine(proof.state, useSay(proofTexts));
   return (
     <form class="begin" noValidate onSubmit={form.begin}>
       <div class="stack">
@@ -69,8 +69,12 @@ export function BeginForm(props: BeginFormProps) {
         onWant={(releaseFirst) => form.change({ releaseFirst })}
       />
       <Cautions lines={flow.kind.cautions} />
-      <button type="submit" class="button main tall" disabled={form.busy || !mayBegin}>
-        Begin the job
+      <button
+        type="submit"
+        class="button main tall"
+        disabled={form.busy || !mayBegin || cards.length === 0}
+      >
+        {say('beginJob')}
         <Icon name="next" />
       </button>
     </form>
@@ -83,16 +87,14 @@ interface PieceNumbersProps {
 }
 
 function PieceNumbers({ flow, form }: PieceNumbersProps) {
+  const say = useSay(beginTexts);
   const { draft, faults, units } = form;
   return (
     <fieldset class="stack">
       <legend>
-        <h2>Numbers of this piece</h2>
+        <h2>{say('numbers')}</h2>
       </legend>
-      <p class="hint">
-        Type it as you would write it: 25, 24.95, 1 in, 1 1/8 in. Without a unit it is in the unit
-        that stands beside it.
-      </p>
+      <p class="hint">{say('numbersHint')}</p>
       <div class="begin-grid">
         {flow.file.inputs.map((input) => (
           <InputField
@@ -171,9 +173,10 @@ interface CardFieldProps {
 }
 
 function CardField({ cards, chosen, onChoose }: CardFieldProps) {
+  const say = useSay(beginTexts);
   return (
     <div class="field">
-      <label for="machine-card">Machine card</label>
+      <label for="machine-card">{say('card')}</label>
       <select
         id="machine-card"
         value={chosen}
@@ -187,9 +190,7 @@ function CardField({ cards, chosen, onChoose }: CardFieldProps) {
         ))}
       </select>
       <p class="hint" id="machine-card-hint">
-        {cards.length === 0
-          ? 'No card for this kind of machine. Write one in the Toolroom.'
-          : 'Speeds, feeds and limits come from it. Cards are kept in the Toolroom.'}
+        {say(cards.length === 0 ? 'noCard' : 'cardHint')}
       </p>
     </div>
   );

@@ -1,10 +1,12 @@
 /** One number or choice of a job, with its range, and how it is read when it is written in another unit. */
 
 import type { Card, FlowInput } from '../../flow/index.ts';
+import { beginTexts, type Language, sayIn, unitIn } from '../../texts/index.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import { type Draft, textIn } from './draft.ts';
 import {
+  choiceText,
   isTyped,
-  optionText,
   rangeText,
   readInput,
   type TypedInput,
@@ -26,13 +28,14 @@ export function InputField(props: InputFieldProps) {
 
 function Typed(props: InputFieldProps & { readonly input: TypedInput }) {
   const { input, units, draft, fault, onText } = props;
-  const text = textIn(draft, input, units);
+  const say = useSay(beginTexts);
+  const language = useLanguage();
+  const text = textIn(draft, input, units, language);
+  const unit = unitIn(language, unitOfInput(input, units));
   const id = `input-${input.id}`;
   return (
     <div class="field">
-      <label for={id}>
-        {input.label}, {unitOfInput(input, units)}
-      </label>
+      <label for={id}>{say('labelUnit', { label: input.label, unit })}</label>
       <input
         id={id}
         value={text}
@@ -43,21 +46,24 @@ function Typed(props: InputFieldProps & { readonly input: TypedInput }) {
         onInput={(event) => onText(event.currentTarget.value)}
       />
       <p class={fault === undefined ? 'hint read-as' : 'fault'} id={`${id}-hint`}>
-        {fault ?? hintOf(input, text, units)}
+        {fault ?? hintOf(input, text, units, language)}
       </p>
     </div>
   );
 }
 
 /** The range; and when it was typed in another unit, what was understood. */
-function hintOf(input: TypedInput, text: string, units: Card['units']): string {
-  const range = rangeText(input, units);
-  const read = readInput(input, text, units);
-  if (!read.ok) return text.trim() === '' ? range : `Not understood yet. ${range}`;
-  return /[a-z"″'′]|\d\/\d/i.test(text) ? `Read as ${read.readAs}. ${range}` : range;
+function hintOf(input: TypedInput, text: string, units: Card['units'], language: Language): string {
+  const say = sayIn(language, beginTexts);
+  const range = rangeText(input, units, language);
+  const read = readInput(input, text, units, language);
+  if (!read.ok) return text.trim() === '' ? range : say('notUnderstood', { range });
+  const isOwn = /[a-z"″'′]|\d\/\d/i.test(text);
+  return isOwn ? say('readAs', { size: read.readAs, range }) : range;
 }
 
 function Picked({ input, units, draft, onText }: InputFieldProps) {
+  const language = useLanguage();
   if (isTyped(input)) return null;
   const id = `input-${input.id}`;
   return (
@@ -65,12 +71,12 @@ function Picked({ input, units, draft, onText }: InputFieldProps) {
       <label for={id}>{input.label}</label>
       <select
         id={id}
-        value={textIn(draft, input, units)}
+        value={textIn(draft, input, units, language)}
         onChange={(event) => onText(event.currentTarget.value)}
       >
         {input.options.map((option) => (
           <option key={option} value={option}>
-            {optionText(option)}
+            {choiceText(language, option)}
           </option>
         ))}
       </select>

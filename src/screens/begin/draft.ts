@@ -2,6 +2,7 @@
 
 import type { Pace } from '../../bench/index.ts';
 import type { Card, Flow, FlowInput, JobInputs } from '../../flow/index.ts';
+import { beginTexts, type Language, sayIn } from '../../texts/index.ts';
 import type { ProofChoice } from '../world.ts';
 import { isTyped, readInput, shownInput } from './input-text.ts';
 
@@ -23,26 +24,32 @@ export type DraftRead =
   | { readonly ok: false; readonly faults: Readonly<Record<string, string>> };
 
 /** The text that stands in a field now. */
-export function textIn(draft: Draft, input: FlowInput, units: Card['units']): string {
+export function textIn(
+  draft: Draft,
+  input: FlowInput,
+  units: Card['units'],
+  language: Language,
+): string {
   const typed = draft.typed[input.id];
   if (typed !== undefined) return typed;
   const value = draft.proposed[input.id];
-  if (isTyped(input) && typeof value === 'number') return shownInput(input, value, units);
+  if (isTyped(input) && typeof value === 'number') return shownInput(input, value, units, language);
   return String(value ?? '');
 }
 
 /** All numbers of the draft, or what is wrong with each field, and with the name. */
 export function readDraft(flow: Flow, draft: Draft, units: Card['units']): DraftRead {
+  const { language } = flow;
   const inputs: Record<string, number | string> = {};
   const faults: Record<string, string> = {};
-  if (draft.operator.trim() === '') faults.operator = 'Write who is making it.';
+  if (draft.operator.trim() === '') faults.operator = sayIn(language, beginTexts)('whoMissing');
   for (const input of flow.file.inputs) {
     const proposed = draft.proposed[input.id];
     if (draft.typed[input.id] === undefined && proposed !== undefined) {
       inputs[input.id] = proposed;
       continue;
     }
-    const read = readInput(input, textIn(draft, input, units), units);
+    const read = readInput(input, textIn(draft, input, units, language), units, language);
     if (read.ok) inputs[input.id] = read.value;
     else faults[input.id] = read.fault;
   }

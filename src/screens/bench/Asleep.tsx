@@ -1,6 +1,8 @@
 /** Sound that waits for the first touch: a browser lets no page sound before. */
 
 import { useEffect, useState } from 'preact/hooks';
+import { dockTexts } from '../../texts/index.ts';
+import { useSay } from '../use-say.ts';
 import type { LiveRun } from '../world.ts';
 
 interface AsleepProps {
@@ -9,10 +11,11 @@ interface AsleepProps {
 }
 
 export function Asleep({ run, resumed }: AsleepProps) {
+  const say = useSay(dockTexts);
   if (!useAsleep(resumed)) return null;
   return (
     <button type="button" class="button say asleep" onClick={() => run.repeat()}>
-      Touch here to hear it: the browser keeps silent until then.
+      {say('asleep')}
     </button>
   );
 }

@@ -1,10 +1,10 @@
 /** Opens one run on the Bench, and leaves it when the screen is left. */
 
 import { useEffect, useState } from 'preact/hooks';
-import { frameTexts } from '../../texts/index.ts';
+import { frameTexts, type Language, sentenceOf } from '../../texts/index.ts';
+import { InLanguage } from '../frame/InLanguage.tsx';
 import { addressOf } from '../route.ts';
-import { sentenceOf } from '../use-changes.ts';
-import { LanguageOfPage, useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { AppWorld, LiveRun, Opened, WorldProps } from '../world.ts';
 import { Bench } from './Bench.tsx';
 
@@ -13,21 +13,21 @@ interface BenchScreenProps extends WorldProps {
 }
 
 export function BenchScreen({ world, runId }: BenchScreenProps) {
-  const opened = useRun(world, runId);
+  const opened = useRun(world, runId, useLanguage());
   const say = useSay(frameTexts);
   if (!opened) return <p class="bench-wait">{say('opening')}</p>;
   if (!opened.ok) return <NotOpened fault={opened.fault} />;
   // What is seen of a run is in the language it is said in.
   const { language } = opened.run.current().state.job.flow;
   return (
-    <LanguageOfPage.Provider value={language}>
+    <InLanguage language={language}>
       <Bench world={world} run={opened.run} resumed={opened.resumed} />
-    </LanguageOfPage.Provider>
+    </InLanguage>
   );
 }
 
 /** A run that opens after the screen was left is closed again at once. */
-function useRun(world: AppWorld, runId: string): Opened | null {
+function useRun(world: AppWorld, runId: string, language: Language): Opened | null {
   const [opened, setOpened] = useState<Opened | null>(null);
   useEffect(() => {
     let run: LiveRun | null = null;
@@ -37,7 +37,9 @@ function useRun(world: AppWorld, runId: string): Opened | null {
       if (left) void run?.leave();
       else setOpened(result);
     };
-    world.open(runId).then(take, (error: unknown) => take({ ok: false, fault: sentenceOf(error) }));
+    world
+      .open(runId)
+      .then(take, (error: unknown) => take({ ok: false, fault: sentenceOf(error, language) }));
     return () => {
       left = true;
       void run?.leave();

@@ -1,8 +1,12 @@
 /** The general warning sign (ISO 7010 W001), drawn by us. Only beside a caution. */
 
+import { frameTexts } from '../../texts/index.ts';
+import { useSay } from '../use-say.ts';
+
 export function WarningSign() {
+  const say = useSay(frameTexts);
   return (
-    <svg class="sign" viewBox="-1 -1 50 46" role="img" aria-label="Caution">
+    <svg class="sign" viewBox="-1 -1 50 46" role="img" aria-label={say('caution')}>
       <path
         d="M24 3 45 40H3z"
         fill="none"

@@ -1,7 +1,7 @@
 /** The pieces of one batch, one after another, and the way to the next. */
 
 import { useCallback } from 'preact/hooks';
-import { recordTexts } from '../../texts/index.ts';
+import { frameTexts, logbookTexts, recordTexts } from '../../texts/index.ts';
 import { BatchCharts } from '../batch/BatchCharts.tsx';
 import { addressOf } from '../route.ts';
 import { useAwaited } from '../use-changes.ts';
@@ -16,11 +16,13 @@ interface BatchProps extends WorldProps {
 
 export function BatchScreen({ world, batch }: BatchProps) {
   const say = useSay(recordTexts);
+  const book = useSay(logbookTexts);
+  const frame = useSay(frameTexts);
   const runs = useAwaited(
     useCallback(() => world.runs(), [world]),
     [world, batch],
   );
-  if (runs.is === 'waiting') return <p>Opening the Logbook.</p>;
+  if (runs.is === 'waiting') return <p>{book('opening')}</p>;
   const pieces = runs.is === 'here' ? piecesOf(runs.value, batch) : [];
   const last = pieces.at(-1);
   if (!last) {
@@ -28,7 +30,7 @@ export function BatchScreen({ world, batch }: BatchProps) {
       <section class="stack">
         <h1>{say('batch')}</h1>
         <p>{runs.is === 'failed' ? runs.why : say('batchNone')}</p>
-        <a href={addressOf({ at: 'logbook' })}>To the Logbook</a>
+        <a href={addressOf({ at: 'logbook' })}>{frame('toLogbook')}</a>
       </section>
     );
   }
@@ -42,7 +44,7 @@ export function BatchScreen({ world, batch }: BatchProps) {
             {say('nextPiece')}
           </a>
           <button type="button" class="button tall" onClick={() => print()}>
-            Print
+            {book('print')}
           </button>
         </p>
       </header>

@@ -2,6 +2,9 @@
 
 import type { RunEntry } from '../../bench/index.ts';
 import type { Job } from '../../flow/index.ts';
+import { logbookTexts } from '../../texts/index.ts';
+import { useLanguage, useSay } from '../use-say.ts';
+import { FROM, OUTCOMES } from './verdict-words.ts';
 import { clockText } from './when.ts';
 
 interface EntriesProps {
@@ -9,24 +12,9 @@ interface EntriesProps {
   readonly job: Job | null;
 }
 
-export const FROM: Readonly<Record<RunEntry['heard']['from'], string>> = {
-  speech: 'spoken',
-  key: 'key',
-  touch: 'touch',
-  gauge: 'gauge',
-  script: 'page',
-};
-
-export const OUTCOMES: Readonly<Record<RunEntry['outcome'], string>> = {
-  moved: 'taken',
-  refused: 'refused',
-  asked: 'answered',
-  unclear: 'not understood',
-  note: 'noted',
-};
-
 export function Entries({ entries, job }: EntriesProps) {
-  if (entries.length === 0) return <p class="soft">Nothing was said.</p>;
+  const say = useSay(logbookTexts);
+  if (entries.length === 0) return <p class="soft">{say('nothingSaid')}</p>;
   return (
     <ol class="entries">
       {entries.map((entry, index) => (
@@ -41,25 +29,25 @@ export function Entries({ entries, job }: EntriesProps) {
 }
 
 function Entry({ entry, title }: { readonly entry: RunEntry; readonly title: string | null }) {
+  const say = useSay(logbookTexts);
+  const language = useLanguage();
   const { at, heard, outcome, said } = entry;
+  const from = say(FROM[heard.from]);
+  const percent = howSure(heard);
   return (
     <li class="entry" data-outcome={outcome}>
       {title !== null && <h3 class="entry-step">{title}</h3>}
       <time class="entry-time" dateTime={new Date(at).toISOString()}>
-        {clockText(at)}
+        {clockText(at, language)}
       </time>
       <p class="entry-heard">
-        “{heard.text}” <span class="hint">{howHeard(heard)}</span>
+        {say('quoted', { word: heard.text })}{' '}
+        <span class="hint">{percent < 100 ? say('fromSure', { from, percent }) : from}</span>
       </p>
-      <p class="entry-outcome">{OUTCOMES[outcome]}</p>
+      <p class="entry-outcome">{say(OUTCOMES[outcome])}</p>
       {said !== undefined && said !== '' && <p class="entry-said">{said}</p>}
     </li>
   );
-}
-
-function howHeard({ from, confidence }: RunEntry['heard']): string {
-  const sure = confidence < 1 ? `, ${howSure({ confidence })} % sure` : '';
-  return FROM[from] + sure;
 }
 
 /** In hundredths. */

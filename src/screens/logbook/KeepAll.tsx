@@ -1,7 +1,9 @@
 /** The whole Logbook as one file, out and in; and whether the browser promised to keep it. */
 
 import { useCallback, useRef, useState } from 'preact/hooks';
-import { sentenceOf, useAwaited } from '../use-changes.ts';
+import { logbookTexts, sentenceOf } from '../../texts/index.ts';
+import { useAwaited } from '../use-changes.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { fileName, giveFile } from './give-file.ts';
 
@@ -10,6 +12,8 @@ interface KeepAllProps extends WorldProps {
 }
 
 export function KeepAll({ world, onTaken }: KeepAllProps) {
+  const say = useSay(logbookTexts);
+  const language = useLanguage();
   const [message, setMessage] = useState('');
   const chooser = useRef<HTMLInputElement>(null);
 
@@ -21,9 +25,9 @@ export function KeepAll({ world, onTaken }: KeepAllProps) {
         'application/json',
         await world.exportAll(),
       );
-      setMessage('Written to a file.');
+      setMessage(say('written'));
     } catch (error) {
-      setMessage(`Not written: ${sentenceOf(error)}`);
+      setMessage(say('notWritten', { why: sentenceOf(error, language) }));
     }
   }
 
@@ -34,27 +38,27 @@ export function KeepAll({ world, onTaken }: KeepAllProps) {
       setMessage(result.message);
       if (result.ok) onTaken();
     } catch (error) {
-      setMessage(`Not taken in, nothing is changed: ${sentenceOf(error)}`);
+      setMessage(say('notTakenIn', { why: sentenceOf(error, language) }));
     }
   }
 
   return (
     <section class="card stack" aria-labelledby="keep-title">
-      <h2 id="keep-title">Keep a copy</h2>
+      <h2 id="keep-title">{say('keepCopy')}</h2>
       <Promised world={world} />
       <div class="row">
         <button type="button" class="button" onClick={out}>
-          Write all to a file
+          {say('writeAll')}
         </button>
         <button type="button" class="button" onClick={() => chooser.current?.click()}>
-          Take in a file
+          {say('takeIn')}
         </button>
         <input
           ref={chooser}
           type="file"
           accept="application/json,.json"
           hidden
-          aria-label="File to take in"
+          aria-label={say('fileToTakeIn')}
           onChange={(event) => {
             void taken(event.currentTarget.files?.[0]);
             event.currentTarget.value = '';
@@ -67,16 +71,11 @@ export function KeepAll({ world, onTaken }: KeepAllProps) {
 }
 
 function Promised({ world }: WorldProps) {
+  const say = useSay(logbookTexts);
   const promised = useAwaited(
     useCallback(() => world.persistent(), [world]),
     [world],
   );
   const kept = promised.is === 'here' && promised.value === true;
-  return (
-    <p class="soft">
-      {kept
-        ? 'This browser has promised to keep the Logbook on this device.'
-        : 'The Logbook is on this device only, and the browser may clear it when space runs out. Keep a copy elsewhere.'}
-    </p>
-  );
+  return <p class="soft">{say(kept ? 'promised' : 'mayClear')}</p>;
 }

@@ -2,13 +2,13 @@
 
 import { useRef } from 'preact/hooks';
 import type { RunHead, RunState } from '../../bench/index.ts';
-import { whyTexts } from '../../texts/index.ts';
+import { logbookTexts, whyTexts } from '../../texts/index.ts';
 import { useWidth } from '../bench/use-width.ts';
 import { PieceDrawing } from '../drawing/PieceDrawing.tsx';
 import { PieceSheet } from '../drawing/PieceSheet.tsx';
 import { WhyFigures } from '../frame/WhyFigures.tsx';
 import { pieceFigures } from '../piece/piece-figures.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import { pieceOfRun, sheetHeadOf } from './sheet-of.ts';
 
 interface KeptPieceProps {
@@ -18,6 +18,8 @@ interface KeptPieceProps {
 
 export function KeptPiece({ state, head }: KeptPieceProps) {
   const say = useSay(whyTexts);
+  const word = useSay(logbookTexts);
+  const language = useLanguage();
   const box = useRef<HTMLElement>(null);
   const width = useWidth(box);
   const now = pieceOfRun(state);
@@ -25,7 +27,7 @@ export function KeptPiece({ state, head }: KeptPieceProps) {
   return (
     <section class="stack" aria-labelledby="kept-piece">
       <h2 id="kept-piece" class="no-print">
-        The piece
+        {word('thePiece')}
       </h2>
       <figure class="card kept-drawing no-print" ref={box}>
         {width > 0 && (
@@ -42,7 +44,7 @@ export function KeptPiece({ state, head }: KeptPieceProps) {
         <WhyFigures label={say('dimensions')} figures={pieceFigures(state.job, state.snapshot)} />
       </details>
       <div class="print-only">
-        <PieceSheet {...now} head={sheetHeadOf(state, head)} />
+        <PieceSheet {...now} head={sheetHeadOf(state, head, language)} />
       </div>
     </section>
   );

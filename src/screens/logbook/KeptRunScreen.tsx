@@ -2,12 +2,13 @@
 
 import { useCallback, useMemo } from 'preact/hooks';
 import { type KeptRun, startJob } from '../../bench/index.ts';
-import { recordTexts } from '../../texts/index.ts';
+import { frameTexts, logbookTexts, recordTexts } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
+import { InLanguage } from '../frame/InLanguage.tsx';
 import { addressOf } from '../route.ts';
 import { stateOfRun } from '../shelf/run-place.ts';
 import { useAwaited } from '../use-changes.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { nextPiece } from './BatchScreen.tsx';
 import { batchOf, numberOf } from './batches.ts';
@@ -27,27 +28,37 @@ interface KeptRunProps extends WorldProps {
 }
 
 export function KeptRunScreen({ world, runId }: KeptRunProps) {
-  const run = useAwaited(
-    useCallback(() => world.read(runId), [world, runId]),
+  const say = useSay(logbookTexts);
+  const frame = useSay(frameTexts);
+  const opened = useAwaited(
+    useCallback(async () => {
+      const run = await world.read(runId);
+      return run && { run, language: await world.languageNamed(run.head.language) };
+    }, [world, runId]),
     [world, runId],
   );
-  if (run.is === 'waiting') return <p>Opening the run.</p>;
-  if (run.is === 'failed' || run.value === null) {
+  if (opened.is === 'waiting') return <p>{say('openingRun')}</p>;
+  if (opened.is === 'failed' || opened.value === null) {
     return (
       <section class="stack">
-        <h1>Not in this Logbook</h1>
-        <p>
-          {run.is === 'failed' ? run.why : 'The run was made on another device, or taken away.'}
-        </p>
-        <a href={addressOf({ at: 'logbook' })}>To the Logbook</a>
+        <h1>{say('notHere')}</h1>
+        <p>{opened.is === 'failed' ? opened.why : say('notHereWhy')}</p>
+        <a href={addressOf({ at: 'logbook' })}>{frame('toLogbook')}</a>
       </section>
     );
   }
-  return <OneRun world={world} run={run.value} />;
+  // A run keeps the language it was made in, on the Bench and here.
+  return (
+    <InLanguage language={opened.value.language}>
+      <OneRun world={world} run={opened.value.run} />
+    </InLanguage>
+  );
 }
 
 function OneRun({ world, run }: WorldProps & { readonly run: KeptRun }) {
-  const state = useMemo(() => stateOfRun(run), [run]);
+  const say = useSay(logbookTexts);
+  const language = useLanguage();
+  const state = useMemo(() => stateOfRun(run, language), [run, language]);
   const { head, entries } = run;
   const readings = state?.readings ?? run.readings;
   return (
@@ -58,7 +69,7 @@ function OneRun({ world, run }: WorldProps & { readonly run: KeptRun }) {
         <Ways run={run} />
       </header>
       <section class="stack" aria-labelledby="kept-readings">
-        <h2 id="kept-readings">Readings</h2>
+        <h2 id="kept-readings">{say('readings')}</h2>
         <ReadingsList readings={readings} job={state?.job ?? null} held={state?.snapshot} bars />
       </section>
       {state && <KeptPiece state={state} head={head} />}
@@ -69,7 +80,7 @@ function OneRun({ world, run }: WorldProps & { readonly run: KeptRun }) {
       {state && entries.length > 0 && <ReplayOf run={run} />}
       <Exports world={world} run={run} state={state} />
       <section class="stack" aria-labelledby="kept-entries">
-        <h2 id="kept-entries">Word by word</h2>
+        <h2 id="kept-entries">{say('words')}</h2>
         <Entries entries={entries} job={state?.job ?? null} />
       </section>
     </article>
@@ -78,22 +89,25 @@ function OneRun({ world, run }: WorldProps & { readonly run: KeptRun }) {
 
 /** Replayed from the job as it was begun: later numbers come in as they did then. */
 function ReplayOf({ run }: { readonly run: KeptRun }) {
-  const started = useMemo(() => startJob(run.source, run.head.inputs), [run]);
+  const language = useLanguage();
+  const started = useMemo(() => startJob(run.source, run.head.inputs, language), [run, language]);
   return started.ok ? <Replay run={run} job={started.job} /> : null;
 }
 
 function Facts({ run, card }: { readonly run: KeptRun; readonly card: string }) {
+  const say = useSay(logbookTexts);
+  const language = useLanguage();
   const { head } = run;
   const facts = [
-    ['Made by', head.operator],
-    ['Began', whenText(head.startedAt)],
+    [say('madeBy'), head.operator],
+    [say('began'), whenText(head.startedAt, language)],
     ...(head.endedAt === undefined
       ? []
-      : [['Took', durationText(head.startedAt, head.endedAt)] as const]),
-    ['Machine', card],
-    ['Flow revision', String(head.flowVersion)],
-    ['Ending', STATUSES[head.status]],
-    ...(head.batch ? [['Piece', String(numberOf(head))] as const] : []),
+      : [[say('took'), durationText(head.startedAt, head.endedAt, say)] as const]),
+    [say('machine'), card],
+    [say('revision'), String(head.flowVersion)],
+    [say('ending'), say(STATUSES[head.status])],
+    ...(head.batch ? [[say('piece'), String(numberOf(head))] as const] : []),
   ] as const;
   return (
     <dl class="facts">
@@ -109,11 +123,12 @@ function Facts({ run, card }: { readonly run: KeptRun; readonly card: string }) 
 
 function Ways({ run: { head } }: { readonly run: KeptRun }) {
   const say = useSay(recordTexts);
+  const book = useSay(logbookTexts);
   return (
     <p class="row no-print">
       {head.status === 'open' && (
         <a class="button main tall" href={addressOf({ at: 'run', run: head.id })}>
-          Go on with it
+          {book('goOn')}
           <Icon name="next" />
         </a>
       )}
@@ -121,7 +136,7 @@ function Ways({ run: { head } }: { readonly run: KeptRun }) {
         class={head.status === 'open' ? 'button tall' : 'button main tall'}
         href={addressOf({ at: 'begin', flow: head.flowId, like: head.id })}
       >
-        Start again with the same numbers
+        {book('sameNumbers')}
       </a>
       <a class="button tall" href={nextPiece(head)}>
         {say('nextPiece')}
@@ -132,7 +147,7 @@ function Ways({ run: { head } }: { readonly run: KeptRun }) {
         </a>
       )}
       <button type="button" class="button tall" onClick={() => print()}>
-        Print
+        {book('print')}
       </button>
     </p>
   );

@@ -2,10 +2,10 @@
 
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
-import { recordTexts } from '../../texts/index.ts';
+import { frameTexts, logbookTexts, recordTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
 import { useAwaited } from '../use-changes.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { batchOf, batchSizes, numberOf } from './batches.ts';
 import { Filters } from './Filters.tsx';
@@ -23,6 +23,8 @@ interface LogbookProps extends WorldProps {
 }
 
 export function Logbook({ world, operator }: LogbookProps) {
+  const say = useSay(logbookTexts);
+  const frame = useSay(frameTexts);
   const [turn, setTurn] = useState(0);
   const runs = useAwaited(
     useCallback(() => world.runs(), [world]),
@@ -31,16 +33,16 @@ export function Logbook({ world, operator }: LogbookProps) {
   return (
     <>
       <section class="stack" aria-labelledby="logbook-title">
-        <h1 id="logbook-title">Logbook</h1>
+        <h1 id="logbook-title">{frame('logbook')}</h1>
         {world.troubles().map((trouble) => (
           <p key={trouble} class="faults" role="alert">
             {trouble}
           </p>
         ))}
-        {runs.is === 'waiting' && <p>Opening the Logbook.</p>}
+        {runs.is === 'waiting' && <p>{say('opening')}</p>}
         {runs.is === 'failed' && (
           <p class="faults" role="alert">
-            The Logbook cannot be read: {runs.why}
+            {say('unreadable', { why: runs.why })}
           </p>
         )}
         {runs.is === 'here' && <Runs world={world} runs={runs.value} operator={operator} />}
@@ -57,12 +59,14 @@ interface RunsProps extends WorldProps {
 
 function Runs({ world, runs, operator = '' }: RunsProps) {
   const say = useSay(recordTexts);
+  const book = useSay(logbookTexts);
+  const language = useLanguage();
   const [wanted, setWanted] = useState<Wanted>({ ...ALL_RUNS, operator });
   const [rows, setRows] = useState(ROWS_AT_ONCE);
-  const shelved = useMemo(() => shelve(runs), [runs]);
+  const shelved = useMemo(() => shelve(runs, language), [runs, language]);
   const sizes = useMemo(() => batchSizes(runs), [runs]);
   const found = useMemo(() => findRuns(shelved, wanted), [shelved, wanted]);
-  if (runs.length === 0) return <p class="soft">Nothing has been made on this device yet.</p>;
+  if (runs.length === 0) return <p class="soft">{book('nothingYet')}</p>;
   return (
     <>
       <Filters
@@ -98,6 +102,8 @@ interface RunRowProps {
 
 export function RunRow({ run, ofBatch }: RunRowProps) {
   const say = useSay(recordTexts);
+  const book = useSay(logbookTexts);
+  const language = useLanguage();
   const { id, flowTitle, operator, startedAt, endedAt, status } = run;
   return (
     <li>
@@ -108,11 +114,11 @@ export function RunRow({ run, ofBatch }: RunRowProps) {
           {ofBatch && `, ${say('pieceOf', { piece: numberOf(run) })}`}
         </span>
         <span class="figures-text">
-          {whenText(startedAt)}
-          {endedAt !== undefined && `, ${durationText(startedAt, endedAt)}`}
+          {whenText(startedAt, language)}
+          {endedAt !== undefined && `, ${durationText(startedAt, endedAt, book)}`}
         </span>
         <span class="run-status" data-status={status}>
-          {STATUSES[status]}
+          {book(STATUSES[status])}
         </span>
       </a>
     </li>

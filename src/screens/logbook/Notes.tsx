@@ -3,9 +3,9 @@
 import { useCallback } from 'preact/hooks';
 import { type KeptRun, type RunEntry, releaseIn } from '../../bench/index.ts';
 import type { Job } from '../../flow/index.ts';
-import { recordTexts } from '../../texts/index.ts';
+import { type Language, recordTexts } from '../../texts/index.ts';
 import { useAwaited } from '../use-changes.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { clockText, whenText } from './when.ts';
 
@@ -16,6 +16,7 @@ interface NotesProps extends WorldProps {
 
 export function Notes({ run, job }: Omit<NotesProps, 'world'>) {
   const say = useSay(recordTexts);
+  const language = useLanguage();
   const notes = run.entries.filter(({ event }) => event?.type === 'note');
   if (notes.length === 0) return null;
   return (
@@ -26,7 +27,8 @@ export function Notes({ run, job }: Omit<NotesProps, 'world'>) {
           <li key={entry.seq} class="card">
             <p class="note-text">{String(entry.event?.text ?? '')}</p>
             <p class="hint">
-              {clockText(entry.at)}, {job?.flow.steps.get(entry.step)?.title ?? entry.step}
+              {clockText(entry.at, language)},{' '}
+              {job?.flow.steps.get(entry.step)?.title ?? entry.step}
             </p>
           </li>
         ))}
@@ -37,6 +39,7 @@ export function Notes({ run, job }: Omit<NotesProps, 'world'>) {
 
 export function Releases({ world, run, job }: NotesProps) {
   const say = useSay(recordTexts);
+  const language = useLanguage();
   const genuine = useAwaited(
     useCallback(() => world.releasesGenuine(run), [world, run]),
     [world, run],
@@ -48,7 +51,7 @@ export function Releases({ world, run, job }: NotesProps) {
       <h2 id="kept-releases">{say('releases')}</h2>
       <ul class="stack">
         {released.map((entry) => (
-          <li key={entry.seq}>{say('releasedAt', releasedWords(entry, job))}</li>
+          <li key={entry.seq}>{say('releasedAt', releasedWords(entry, job, language))}</li>
         ))}
       </ul>
       {genuine.is === 'here' && (
@@ -60,10 +63,10 @@ export function Releases({ world, run, job }: NotesProps) {
   );
 }
 
-function releasedWords(entry: RunEntry, job: Job | null) {
+function releasedWords(entry: RunEntry, job: Job | null, language: Language) {
   return {
     step: job?.flow.steps.get(entry.step)?.title ?? entry.step,
     name: releaseIn(entry)?.byName ?? '',
-    when: whenText(entry.at),
+    when: whenText(entry.at, language),
   };
 }

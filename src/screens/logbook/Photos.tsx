@@ -1,9 +1,9 @@
 /** Photos of a run: of its set-up and of the finished piece. Taken by the device's own camera, kept on the device. */
 
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
-import { recordTexts } from '../../texts/index.ts';
-import { sentenceOf, useAwaited } from '../use-changes.ts';
-import { useSay } from '../use-say.ts';
+import { recordTexts, sentenceOf } from '../../texts/index.ts';
+import { useAwaited } from '../use-changes.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { RunPhoto, WorldProps } from '../world.ts';
 import { smallerPicture } from './smaller-picture.ts';
 import { whenText } from './when.ts';
@@ -21,6 +21,7 @@ const MOST = 12;
 
 export function Photos({ world, runId, step = '', still = false }: PhotosProps) {
   const say = useSay(recordTexts);
+  const language = useLanguage();
   const [turn, setTurn] = useState(0);
   const [message, setMessage] = useState('');
   const photos = useAwaited(
@@ -37,7 +38,7 @@ export function Photos({ world, runId, step = '', still = false }: PhotosProps) 
       setMessage(why ?? say('photoKept'));
       setTurn(turn + 1);
     } catch (error) {
-      setMessage(sentenceOf(error));
+      setMessage(sentenceOf(error, language));
     }
   }
   async function remove(id: string): Promise<void> {
@@ -79,6 +80,7 @@ interface PhotoProps {
 function Photo({ photo, onRemove }: PhotoProps) {
   const say = useSay(recordTexts);
   const address = useAddress(photo.picture);
+  const when = whenText(photo.at, useLanguage());
   const about = say(photo.about === 'set-up' ? 'setUp' : 'finishedPiece');
   return (
     <figure class="card photo">
@@ -86,10 +88,10 @@ function Photo({ photo, onRemove }: PhotoProps) {
         src={address}
         width={photo.width}
         height={photo.height}
-        alt={say('photoAlt', { about, when: whenText(photo.at) })}
+        alt={say('photoAlt', { about, when })}
       />
       <figcaption class="hint">
-        {about}, {whenText(photo.at)}
+        {about}, {when}
       </figcaption>
       {onRemove && (
         <button type="button" class="button tall no-print" onClick={onRemove}>

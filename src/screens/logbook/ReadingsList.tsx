@@ -8,9 +8,11 @@ import {
   judgedFigure,
   type ReadingsHeld,
 } from '../../flow/index.ts';
+import { logbookTexts, type Say } from '../../texts/index.ts';
 import { type Quantity, toBase } from '../../trade/index.ts';
 import { AskWhy } from '../frame/AskWhy.tsx';
 import { ToleranceBar } from '../plots/ToleranceBar.tsx';
+import { useLanguage, useSay } from '../use-say.ts';
 import { sizeText, VERDICTS } from './verdict-words.ts';
 
 interface ReadingsListProps {
@@ -25,7 +27,8 @@ interface ReadingsListProps {
 
 /** What ends a size comes first; readings between passes and of the stock follow, smaller. */
 export function ReadingsList({ readings, job, held, bars = false }: ReadingsListProps) {
-  if (readings.length === 0) return <p class="soft">Nothing was measured.</p>;
+  const say = useSay(logbookTexts);
+  if (readings.length === 0) return <p class="soft">{say('nothingMeasured')}</p>;
   const ends = (reading: KeptReading) => job?.flow.steps.get(reading.step)?.kind === 'inspect';
   const rows = (list: readonly KeptReading[]) =>
     list.map((reading) => (
@@ -33,7 +36,7 @@ export function ReadingsList({ readings, job, held, bars = false }: ReadingsList
         <Row
           reading={reading}
           decimals={decimalsOf(reading, job)}
-          verdict={verdictText(reading, job)}
+          verdict={verdictText(reading, job, say)}
           why={whyOf(reading, job, held)}
         />
         {bars && <Bar reading={reading} job={job} />}
@@ -41,10 +44,10 @@ export function ReadingsList({ readings, job, held, bars = false }: ReadingsList
     ));
   return (
     <>
-      <ul class="readings" aria-label="Readings">
+      <ul class="readings" aria-label={say('readings')}>
         {rows(readings.filter(ends))}
       </ul>
-      <ul class="readings on-the-way" aria-label="Readings on the way">
+      <ul class="readings on-the-way" aria-label={say('readingsOnTheWay')}>
         {rows(readings.filter((reading) => !ends(reading)))}
       </ul>
     </>
@@ -59,16 +62,21 @@ interface RowProps {
 }
 
 function Row({ reading, decimals, verdict, why }: RowProps) {
+  const say = useSay(logbookTexts);
+  const language = useLanguage();
   const { label, value, unit, lower, upper } = reading;
   return (
     <>
       <span class="reading-label">{label}</span>
       <AskWhy figures={why} look="reading-value">
-        {sizeText(value, unit, decimals)}
+        {sizeText(value, unit, language, decimals)}
       </AskWhy>
       {lower !== undefined && upper !== undefined && (
         <span class="reading-limits">
-          {sizeText(lower, '', decimals)} to {sizeText(upper, unit, decimals)}
+          {say('limits', {
+            lower: sizeText(lower, '', language, decimals),
+            upper: sizeText(upper, unit, language, decimals),
+          })}
         </span>
       )}
       {verdict !== null && <span class="reading-verdict">{verdict}</span>}
@@ -107,10 +115,14 @@ function Bar({ reading, job }: { readonly reading: KeptReading; readonly job: Jo
 }
 
 /** Between passes there is always something left: that is no fault of the piece. */
-function verdictText({ step, verdict }: KeptReading, job: Job | null): string | null {
+function verdictText(
+  { step, verdict }: KeptReading,
+  job: Job | null,
+  say: Say<typeof logbookTexts>,
+): string | null {
   if (verdict === undefined) return null;
   const between = verdict === 'rework' && job?.flow.steps.get(step)?.kind === 'passes';
-  return between ? 'Between passes' : VERDICTS[verdict];
+  return say(between ? 'betweenPasses' : VERDICTS[verdict]);
 }
 
 function decimalsOf({ step: id }: KeptReading, job: Job | null): number | undefined {

@@ -3,13 +3,13 @@
 import { useMemo, useState } from 'preact/hooks';
 import { type KeptRun, type RunEntry, type RunState, replayRun } from '../../bench/index.ts';
 import { type Job, viewOf } from '../../flow/index.ts';
-import { recordTexts } from '../../texts/index.ts';
+import { logbookTexts, recordTexts } from '../../texts/index.ts';
 import { PieceDrawing } from '../drawing/PieceDrawing.tsx';
-import { useSay } from '../use-say.ts';
-import { FROM, howSure, OUTCOMES } from './Entries.tsx';
+import { useLanguage, useSay } from '../use-say.ts';
+import { howSure } from './Entries.tsx';
 import { eventText } from './event-words.ts';
 import { pieceOfRun } from './sheet-of.ts';
-import { sizeText } from './verdict-words.ts';
+import { FROM, OUTCOMES, sizeText } from './verdict-words.ts';
 import { clockText } from './when.ts';
 
 interface ReplayProps {
@@ -84,17 +84,19 @@ interface WordProps {
 
 function Word({ entry, job, state, run }: WordProps) {
   const say = useSay(recordTexts);
+  const word = useSay(logbookTexts);
+  const language = useLanguage();
   const { heard, outcome, said, at, step } = entry;
   const reading = state?.readings.find((one) => one.at === at && one.step === step);
   const taken = reading ?? run.readings.find((one) => one.at === at && one.step === step);
   const rows: readonly (readonly [string, string])[] = [
     [say('step'), job.flow.steps.get(step)?.title ?? step],
-    [say('heard'), `“${heard.text}”`],
-    [say('from_'), `${FROM[heard.from]}, ${clockText(at)}`],
+    [say('heard'), word('quoted', { word: heard.text })],
+    [say('from_'), `${word(FROM[heard.from])}, ${clockText(at, language)}`],
     [say('sure'), say('sureOf', { percent: howSure(heard) })],
-    [say('understood'), eventText(entry, job, say)],
-    [say('did'), OUTCOMES[outcome]],
-    ...(taken ? [[say('reading'), sizeText(taken.value, taken.unit)] as const] : []),
+    [say('understood'), eventText(entry, job, language)],
+    [say('did'), word(OUTCOMES[outcome])],
+    ...(taken ? [[say('reading'), sizeText(taken.value, taken.unit, language)] as const] : []),
     ...(said ? [[say('answered'), said] as const] : []),
   ];
   return (

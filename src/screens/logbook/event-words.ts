@@ -2,9 +2,8 @@
 
 import type { RunEntry } from '../../bench/index.ts';
 import type { Job } from '../../flow/index.ts';
-import type { recordTexts, Say } from '../../texts/index.ts';
-
-type SayRecord = Say<typeof recordTexts>;
+import { type Language, recordTexts, sayIn } from '../../texts/index.ts';
+import { sizeText } from './verdict-words.ts';
 
 const PLAIN = {
   next: 'eventNext',
@@ -17,7 +16,8 @@ const PLAIN = {
   note: 'eventNote',
 } as const;
 
-export function eventText({ event }: RunEntry, job: Job, say: SayRecord): string {
+export function eventText({ event }: RunEntry, job: Job, language: Language): string {
+  const say = sayIn(language, recordTexts);
   if (event === null) return say('nothing');
   const type = String(event.type);
   const word = (name: string) => String(event[name] ?? '');
@@ -25,7 +25,7 @@ export function eventText({ event }: RunEntry, job: Job, say: SayRecord): string
     case 'fact':
       return say('eventFact', factWords(job, word('fact'), word('state')));
     case 'reading':
-      return say('eventReading', { value: String(Number(Number(event.value).toFixed(4))) });
+      return say('eventReading', { value: sizeText(Number(event.value), '', language) });
     case 'choose':
       return say('eventChoose', { option: optionWord(job, word('option')) });
     case 'trouble':

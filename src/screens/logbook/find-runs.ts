@@ -1,7 +1,9 @@
 /** Finds runs among many by who, what, when and with which numbers. Pure, and quick enough for every letter typed. */
 
 import type { RunHead } from '../../bench/index.ts';
+import { type Language, logbookTexts, sayIn } from '../../texts/index.ts';
 import { STATUSES } from './verdict-words.ts';
+import { dateFormat } from './when.ts';
 
 /** What is looked for; empty texts leave the question open. Days as "2026-11-25", in the device's own zone. */
 export interface Wanted {
@@ -31,28 +33,32 @@ export interface Shelved {
   readonly piece: string;
 }
 
-/** The logbook gives the same head again as long as it is unchanged: each is made ready once. */
-const ready = new WeakMap<RunHead, Shelved>();
+/** By language. The logbook gives the same head again as long as it is unchanged: each is made ready once. */
+const ready = new Map<string, WeakMap<RunHead, Shelved>>();
 
-export function shelve(heads: readonly RunHead[]): readonly Shelved[] {
+export function shelve(heads: readonly RunHead[], language: Language): readonly Shelved[] {
+  const known = ready.get(language.code) ?? new WeakMap<RunHead, Shelved>();
+  ready.set(language.code, known);
   const dayNames = new Map<string, string>();
-  const format = new Intl.DateTimeFormat(undefined, { dateStyle: 'medium' });
+  const format = dateFormat(language, { dateStyle: 'medium' });
+  const say = sayIn(language, logbookTexts);
+  const pieceWord = say('piece').toLowerCase();
   const nameOf = (day: string, at: number) => {
-    const known = dayNames.get(day);
-    if (known !== undefined) return known;
+    const old = dayNames.get(day);
+    if (old !== undefined) return old;
     const made = format.format(at).toLowerCase();
     dayNames.set(day, made);
     return made;
   };
   return heads.map((head) => {
-    const old = ready.get(head);
+    const old = known.get(head);
     if (old) return old;
     const day = dayOf(head.startedAt);
-    const piece = pieceText(head);
-    const words = [head.flowTitle, head.operator, STATUSES[head.status], head.id];
+    const piece = pieceText(head, pieceWord);
+    const words = [head.flowTitle, head.operator, say(STATUSES[head.status]), head.id];
     const text = `${words.join(' ').toLowerCase()} ${nameOf(day, head.startedAt)} ${day} ${piece}`;
     const made = { head, day, text, piece };
-    ready.set(head, made);
+    known.set(head, made);
     return made;
   });
 }
@@ -79,18 +85,20 @@ export function isBy({ operatorId, operator }: RunHead, who: string): boolean {
   return operatorId === who || operator === who;
 }
 
+/** A decimal comma finds what a decimal point does. */
 function wordsOf(text: string): readonly string[] {
   return text
     .toLowerCase()
+    .replace(/(?<=\d),(?=\d)/g, '.')
     .split(/\s+/)
     .filter((word) => word !== '');
 }
 
-function pieceText({ inputs, batch }: RunHead): string {
+function pieceText({ inputs, batch }: RunHead, pieceWord: string): string {
   const words = Object.values(inputs).map((value) =>
     typeof value === 'number' ? String(Number(value.toFixed(4))) : value,
   );
-  return [...words, batch ? `piece ${batch.piece}` : ''].join(' ').toLowerCase();
+  return [...words, batch ? `${pieceWord} ${batch.piece}` : ''].join(' ').toLowerCase();
 }
 
 const two = (n: number) => String(n).padStart(2, '0');

@@ -2,13 +2,13 @@
 
 import { useCallback } from 'preact/hooks';
 import type { Pace, RunHead } from '../../bench/index.ts';
-import { peopleTexts, type Say } from '../../texts/index.ts';
+import { logbookTexts, peopleTexts, type Say } from '../../texts/index.ts';
 import { isBy } from '../logbook/find-runs.ts';
 import { fileName, giveFile } from '../logbook/give-file.ts';
 import { whenText } from '../logbook/when.ts';
 import { addressOf } from '../route.ts';
 import { useAwaited } from '../use-changes.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { type Competence, type Counts, competenceCsv, competenceOf } from './competence.ts';
 
@@ -19,11 +19,12 @@ interface OperatorSheetProps extends WorldProps {
 
 export function OperatorSheet({ world, operator }: OperatorSheetProps) {
   const say = useSay(peopleTexts);
+  const book = useSay(logbookTexts);
   const runs = useAwaited(
     useCallback(() => world.runs(), [world]),
     [world, operator],
   );
-  if (runs.is === 'waiting') return <p>Opening the Logbook.</p>;
+  if (runs.is === 'waiting') return <p>{book('opening')}</p>;
   if (runs.is === 'failed') return <p class="faults">{runs.why}</p>;
   const listed = world.operators.all().find(({ id }) => id === operator);
   const theirs = runs.value.filter(
@@ -92,6 +93,7 @@ function Rows({ competence: { rows, all } }: { readonly competence: Competence }
 
 function CountList({ counts }: { readonly counts: Counts }) {
   const say = useSay(peopleTexts);
+  const language = useLanguage();
   const { runs, finished, givenUp, open, last, misheard, refused, within, judged } = counts;
   const rows: readonly (readonly [string, string])[] = [
     [say('runs'), String(runs)],
@@ -101,7 +103,7 @@ function CountList({ counts }: { readonly counts: Counts }) {
     [say('misheard'), String(misheard)],
     [say('refused'), String(refused)],
     [say('inTolerance'), say('judged', { within, all: judged })],
-    [say('lastRun'), whenText(last)],
+    [say('lastRun'), whenText(last, language)],
     ...(counts.releases.length > 0 ? [[say('released'), counts.releases.join(', ')] as const] : []),
   ];
   return (

@@ -1,6 +1,7 @@
-/** A flow of the Shelf, read. The text is read once, however often the screen is drawn. */
+/** A flow of the Shelf, read in the language of the page, which the entry's texts are in. It is read once, however often the screen is drawn. */
 
 import { type Flow, faultText, readFlow, readKind } from '../../flow/index.ts';
+import type { Language } from '../../texts/index.ts';
 import type { ShelfEntry } from '../world.ts';
 
 export type ReadEntry =
@@ -9,18 +10,18 @@ export type ReadEntry =
 
 const known = new WeakMap<ShelfEntry, ReadEntry>();
 
-export function readEntry(entry: ShelfEntry): ReadEntry {
+export function readEntry(entry: ShelfEntry, language: Language): ReadEntry {
   const old = known.get(entry);
   if (old) return old;
-  const read = readAnew(entry);
+  const read = readAnew(entry, language);
   known.set(entry, read);
   return read;
 }
 
-function readAnew(entry: ShelfEntry): ReadEntry {
-  const kind = readKind(entry.kindTitle, entry.kind);
+function readAnew(entry: ShelfEntry, language: Language): ReadEntry {
+  const kind = readKind(entry.kindTitle, entry.kind, language);
   if (!kind.ok) return { ok: false, faults: kind.faults.map(faultText) };
-  const flow = readFlow(entry.title, entry.flow, new Map([[kind.value.id, kind.value]]));
+  const flow = readFlow(entry.title, entry.flow, new Map([[kind.value.id, kind.value]]), language);
   if (!flow.ok) return { ok: false, faults: flow.faults.map(faultText) };
   return { ok: true, flow: flow.flow };
 }

@@ -1,13 +1,13 @@
 /** Keeps what a form holds and closes it, or tells why it was not kept. */
 
 import { useState } from 'preact/hooks';
-import { shopTexts } from '../../texts/index.ts';
-import { sentenceOf } from '../use-changes.ts';
-import { useSay } from '../use-say.ts';
+import { sentenceOf, shopTexts } from '../../texts/index.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 
 /** @param onKept called once nothing was refused */
 export function useKeeping(onKept: () => void) {
   const say = useSay(shopTexts);
+  const language = useLanguage();
   const [refused, setRefused] = useState<readonly string[]>([]);
 
   /** @param keep gives the reasons for which it refuses; none when it has kept */
@@ -17,7 +17,7 @@ export function useKeeping(onKept: () => void) {
       setRefused(found);
       if (found.length === 0) onKept();
     } catch (error) {
-      setRefused([say('notKept', { why: sentenceOf(error) })]);
+      setRefused([say('notKept', { why: sentenceOf(error, language) })]);
     }
   }
 

@@ -3,6 +3,7 @@
 import type { Language, Tables } from '../language.ts';
 import apprentice from './apprentice.json';
 import batch from './batch.json';
+import begin from './begin.json';
 import bench from './bench.json';
 import commands from './commands.json';
 import dock from './dock.json';
@@ -23,6 +24,7 @@ import why from './why.json';
 
 const tables: Tables = {
   ear,
+  begin,
   bench,
   commands,
   dock,

@@ -54,5 +54,6 @@ export const dockTexts = {
     fraction: 'over, for a fraction',
     rubOut: 'Rub out',
     takeIt: 'Take it',
+    asleep: 'Touch here to hear it: the browser keeps silent until then.',
   },
 } as const;

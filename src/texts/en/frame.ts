@@ -24,6 +24,8 @@ export const frameTexts = {
     unfinished: 'Unfinished',
     goOn: 'Go on with {title}',
     notFinished: 'Not finished',
+    placeOf: 'Step {index, number} of {of, number}: {title}',
+    caution: 'Caution',
     opening: 'Opening the run.',
     cannotLead: 'This run cannot be led here',
     toShelf: 'To the Shelf',

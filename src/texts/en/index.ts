@@ -2,6 +2,7 @@
 
 export { apprenticeTexts } from './apprentice.ts';
 export { batchTexts } from './batch.ts';
+export { beginTexts } from './begin.ts';
 export { benchTexts } from './bench.ts';
 export { commandTexts } from './commands.ts';
 export { dockTexts } from './dock.ts';

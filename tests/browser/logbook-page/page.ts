@@ -4,6 +4,7 @@ import { openDB } from 'idb';
 import type { RunHead } from '../../../src/bench/ports.ts';
 import { openLogbook } from '../../../src/logbook/index.ts';
 import { ALL_RUNS, findRuns, shelve } from '../../../src/screens/logbook/find-runs.ts';
+import { englishLanguage } from '../../../src/texts/index.ts';
 import { entry, sampleRun } from '../../logbook/sample-run.ts';
 
 const FLOWS = ['Gate hinge pin', 'Hinge plate', 'Latch bolt', 'Spacer ring', 'Drift', 'Punch'];
@@ -83,14 +84,14 @@ interface Times {
 async function measure(times: number): Promise<Times> {
   const since = performance.now();
   const logbook = await openLogbook(() => undefined);
-  let shelved = shelve(await logbook.list());
+  let shelved = shelve(await logbook.list(), englishLanguage);
   const first = performance.now() - since;
   const lists: number[] = [];
   const searches: number[] = [];
   const reads: number[] = [];
   for (let n = 0; n < times; n++) {
     const list = performance.now();
-    shelved = shelve(await logbook.list());
+    shelved = shelve(await logbook.list(), englishLanguage);
     lists.push(performance.now() - list);
     const search = performance.now();
     findRuns(shelved, { ...ALL_RUNS, ...WANTED[n % WANTED.length] });

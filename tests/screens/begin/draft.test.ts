@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { defaultInputs } from '../../../src/flow/index.ts';
 import { cardAmong, type Draft, readDraft, textIn } from '../../../src/screens/begin/draft.ts';
+import { englishLanguage } from '../../../src/texts/index.ts';
 import { cardNamed, hingePin } from '../../flow/shipped.ts';
 
 const flow = hingePin();
@@ -14,7 +15,7 @@ const [bar] = flow.file.inputs.filter(({ id }) => id === 'barDiameter');
 
 describe('a draft', () => {
   it('keeps numbers that nobody touched exact, also where they are shown in inches', () => {
-    expect(bar && textIn(draft, bar, 'inch')).toBe('0.9843');
+    expect(bar && textIn(draft, bar, 'inch', englishLanguage)).toBe('0.9843');
     expect(readDraft(flow, draft, 'inch')).toEqual({ ok: true, inputs: defaultInputs(flow) });
   });
 

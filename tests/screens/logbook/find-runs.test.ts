@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { RunHead } from '../../../src/bench/index.ts';
 import { batchSizes, numberOf, piecesOf } from '../../../src/screens/logbook/batches.ts';
 import { ALL_RUNS, findRuns, shelve, type Wanted } from '../../../src/screens/logbook/find-runs.ts';
+import { englishLanguage } from '../../../src/texts/index.ts';
 import { sampleRun } from '../../logbook/sample-run.ts';
 
 const day = (text: string) => new Date(`${text}T12:00:00`).getTime();
@@ -21,7 +22,7 @@ const runs = [
   }),
 ];
 const found = (wanted: Partial<Wanted>) =>
-  findRuns(shelve(runs), { ...ALL_RUNS, ...wanted }).map(({ id }) => id);
+  findRuns(shelve(runs, englishLanguage), { ...ALL_RUNS, ...wanted }).map(({ id }) => id);
 
 describe('runs are found', () => {
   it.each([
