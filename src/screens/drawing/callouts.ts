@@ -31,17 +31,21 @@ export function calloutsOf(
   words: DrawingWords,
 ): readonly Callout[] {
   return piece.features.flatMap((feature) => {
-    const place = isOutside(feature)
-      ? outside(feature, profiles.outer)
-      : inside(
-          feature,
-          feature.kind === 'chamfer' && !feature.internal ? profiles.outer : profiles.inner,
-        );
+    const place = placeOf(feature, profiles);
     return place ? [{ ...place, feature: feature.id, text: textOf(feature, state, words) }] : [];
   });
 }
 
 type Where = Pick<Callout, 'side' | 'edges'>;
+type Profiles = Parameters<typeof calloutsOf>[2];
+
+function placeOf(feature: Feature, { outer, inner }: Profiles): Where | undefined {
+  if (isOutside(feature)) return outside(feature, outer);
+  // A leader comes from above and touches the top of the circle.
+  if (feature.kind === 'cross-hole')
+    return { side: 'over', edges: [{ z: feature.from, r: feature.diameter / 2 }] };
+  return inside(feature, feature.kind === 'chamfer' && !feature.internal ? outer : inner);
+}
 
 function isOutside(feature: Feature): boolean {
   if (feature.kind === 'thread') return !feature.internal;

@@ -51,6 +51,8 @@ export function calloutText(feature: Feature, words: DrawingWords): string {
       return feature.internal
         ? `${feature.designation} × ${mm(feature.to - feature.from)} ${words.deep}`
         : feature.designation;
+    case 'cross-hole':
+      return `Ø${withLimits(feature.diameter, feature, words)} ${words.through}`;
     case 'centre-drill':
       return `${words.centre} Ø${mm(feature.diameter)}`;
   }

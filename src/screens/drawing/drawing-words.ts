@@ -4,6 +4,8 @@ export interface DrawingWords {
   readonly decimal: string;
   readonly now: string;
   readonly deep: string;
+  /** Of a hole that goes right across. */
+  readonly through: string;
   readonly wide: string;
   readonly taper: string;
   readonly to: string;
@@ -22,6 +24,7 @@ export const ENGLISH_DRAWING: DrawingWords = {
   decimal: '.',
   now: 'now',
   deep: 'deep',
+  through: 'through',
   wide: 'wide',
   taper: 'taper',
   to: 'to',

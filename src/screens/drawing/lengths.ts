@@ -33,6 +33,13 @@ export function lengthsOf(
     );
     add(lengthTo(feature, state, words), isPrecise(feature, state));
   }
+  for (const feature of piece.features) {
+    if (feature.kind === 'cross-hole')
+      add(
+        { feature: feature.id, to: feature.from, text: { size: size(feature.from, words) } },
+        true,
+      );
+  }
   const whole = pieceLength(piece);
   add(
     { feature: stretched.at(-1)?.id ?? '', to: whole, text: { size: size(whole, words) } },

@@ -80,7 +80,15 @@ export interface CentreDrill extends Named {
   readonly depth?: number | undefined;
 }
 
-export type Feature = Cylinder | Bore | Chamfer | Taper | Thread | Groove | CentreDrill;
+/** A hole right across the axis. It is drawn as seen along its own axis: a circle, open in both halves. */
+export interface CrossHole extends Named, Limits {
+  readonly kind: 'cross-hole';
+  /** Where its axis crosses that of the piece. */
+  readonly from: number;
+  readonly diameter: number;
+}
+
+export type Feature = Cylinder | Bore | Chamfer | Taper | Thread | Groove | CentreDrill | CrossHole;
 
 export interface Piece {
   readonly stock: {

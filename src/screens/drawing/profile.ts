@@ -2,7 +2,7 @@
 import type { Chamfer, Piece } from './piece.ts';
 import { pieceLength } from './piece.ts';
 import type { Span } from './spans.ts';
-import { innerSpans, outerSpans, radiusAt } from './spans.ts';
+import { crossSpans, innerSpans, outerSpans, radiusAt } from './spans.ts';
 
 /** A straight stretch: radius `r1` at `from`, `r2` at `to`, in mm; `feature` made it, null is bare stock. */
 export interface Segment {
@@ -26,6 +26,12 @@ export function outerProfile(piece: Piece): readonly Segment[] {
 export function innerProfile(piece: Piece): readonly Segment[] {
   const cut = cover(innerSpans(piece), pieceLength(piece), 0, Math.max);
   return chamfered(cut, chamfers(piece, true), 1);
+}
+
+/** The inner edge of the metal in the plane of the paper: the inside, and holes across it. */
+export function sectionProfile(piece: Piece): readonly Segment[] {
+  const spans = [...innerSpans(piece), ...crossSpans(piece)];
+  return chamfered(cover(spans, pieceLength(piece), 0, Math.max), chamfers(piece, true), 1);
 }
 
 /** The larger radius next to `z`, in mm; 0 off the piece. */

@@ -91,6 +91,11 @@ const readers: Readonly<Record<Feature['kind'], Reader>> = {
       ? undefined
       : { kind: 'centre-drill', id: loose.id, end, diameter, size, depth };
   },
+  'cross-hole': (loose) => {
+    const { from, diameter } = loose;
+    if (from === undefined || diameter === undefined) return undefined;
+    return { kind: 'cross-hole', id: loose.id, from, diameter, ...limits(loose) };
+  },
 };
 
 function limits({ lower, upper }: LooseFeature) {

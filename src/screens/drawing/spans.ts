@@ -1,5 +1,5 @@
 /** Each feature as a radius over a stretch of the axis: what it leaves of the piece, or takes from inside. */
-import type { Bore, CentreDrill, Feature, Piece, Taper } from './piece.ts';
+import type { Bore, CentreDrill, CrossHole, Feature, Piece, Taper } from './piece.ts';
 import { pieceLength } from './piece.ts';
 
 /** Radii at points along the axis, straight in between; positions rise. All in mm. */
@@ -19,6 +19,26 @@ export function innerSpans(piece: Piece): readonly Span[] {
   return piece.features.flatMap((feature) => {
     const span = inner(feature, length);
     return span === undefined ? [] : [clipped(span, length)];
+  });
+}
+
+/** What holes across the axis leave open in the plane of the paper: the upper half of each circle. */
+export function crossSpans(piece: Piece): readonly Span[] {
+  return piece.features.flatMap((feature) =>
+    feature.kind === 'cross-hole' ? [{ feature: feature.id, points: halfCircle(feature) }] : [],
+  );
+}
+
+/** Straight stretches in a half circle: at this number no eye tells it from a round one. */
+const STRETCHES = 32;
+
+/** From its right end over the top to its left one, in mm. */
+export function halfCircle({ from, diameter }: CrossHole): Span['points'] {
+  return Array.from({ length: STRETCHES + 1 }, (_, index) => {
+    const turned = (Math.PI * index) / STRETCHES;
+    const [along, up] = [Math.cos(turned), Math.sin(turned)];
+    const ends = index === 0 || index === STRETCHES;
+    return { z: from - (diameter / 2) * along, r: ends ? 0 : (diameter / 2) * up };
   });
 }
 

@@ -1,10 +1,11 @@
 /** The piece itself: upper half cut open, lower half from outside, the stock round it, the axis. */
 import type { Area, Line, Pen, Place, ToPicture } from './marks.ts';
 import { nowAreas, nowLines } from './now-view.ts';
-import type { Piece, PieceState } from './piece.ts';
+import type { CrossHole, Piece, PieceState } from './piece.ts';
 import { pieceLength, stateOf } from './piece.ts';
 import type { Segment } from './profile.ts';
-import { innerProfile, outerProfile } from './profile.ts';
+import { innerProfile, outerProfile, sectionProfile } from './profile.ts';
+import { halfCircle } from './spans.ts';
 
 export interface View {
   readonly lines: readonly Line[];
@@ -40,11 +41,12 @@ export function viewOf(piece: Piece, state: PieceState, to: ToPicture): View {
       ...profileLines(outer, pen, to, -1),
       ...profileLines(inner, pen, to, 1),
       ...stepLines(outer, inner, pen, to),
+      ...crossLines(piece, state, pen, to),
       ...nowLines(piece, state, to),
       axisLine(piece, to),
     ],
-    areas: nowAreas(piece, state, to),
-    section: sectionOutline(outer, inner, to),
+    areas: [...nowAreas(piece, state, to), ...crossAreas(piece, state, to)],
+    section: sectionOutline(outer, sectionProfile(piece), to),
   };
 }
 
@@ -162,6 +164,39 @@ function threadLines(
       line(pen(id), to(end, minor), to(end, major), id),
     ];
   });
+}
+
+/** A hole across the axis is a circle in both halves, with a centre line over the piece. */
+function crossLines(
+  piece: Piece,
+  state: PieceState,
+  pen: (feature: string | null) => Pen,
+  to: ToPicture,
+): readonly Line[] {
+  return piece.features.flatMap((feature) => {
+    if (feature.kind !== 'cross-hole') return [];
+    const own = stateOf(state, feature.id) === 'now' ? 'now' : pen(feature.id);
+    const beyond = piece.stock.diameter / 2;
+    return [
+      { pen: own, points: circle(feature, to), feature: feature.id },
+      line('centre', to(feature.from, beyond), to(feature.from, -beyond), feature.id),
+    ];
+  });
+}
+
+function crossAreas(piece: Piece, state: PieceState, to: ToPicture): readonly Area[] {
+  return piece.features.flatMap((feature) =>
+    feature.kind === 'cross-hole' && stateOf(state, feature.id) === 'now'
+      ? [{ feature: feature.id, points: circle(feature, to) }]
+      : [],
+  );
+}
+
+/** Closed: it ends where it begins. */
+function circle(feature: CrossHole, to: ToPicture): readonly Place[] {
+  const upper = halfCircle(feature);
+  const lower = upper.slice(0, -1).reverse();
+  return [...upper.map(({ z, r }) => to(z, r)), ...lower.map(({ z, r }) => to(z, -r))];
 }
 
 function stockLines(piece: Piece, to: ToPicture): readonly Line[] {

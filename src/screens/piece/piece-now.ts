@@ -77,7 +77,8 @@ function cutSoFar(job: Job, step: string, readings: Readings): Cut {
 }
 
 function stateOf(job: Job, feature: FileFeature, readings: Readings, cut: Cut): FeatureState {
-  const state = cut.now.has(feature.id) ? 'now' : cut.done.has(feature.id) ? 'done' : 'stock';
+  const made = feature.given === true || cut.done.has(feature.id);
+  const state = cut.now.has(feature.id) ? 'now' : made ? 'done' : 'stock';
   const reading = readingOf(job, feature, readings);
   return reading ? { state, reading } : { state };
 }
