@@ -102,9 +102,10 @@ function onwardQuestion(job: Job, plan: StepPlan, at: FlowSnapshot): Question {
   words.sort((a, b) => Number(isWanted(plan, b)) - Number(isWanted(plan, a)));
   const ask = (snapshot: FlowSnapshot) => {
     const sizes = sizesOf(job, plan.step, snapshot.context.readings);
+    // Sizes first: they are judged without a look at any fact.
     const onward: readonly FlowEvent[] = [
-      ...words,
       ...sizes.map((value): FlowEvent => ({ type: 'reading', value })),
+      ...words,
     ];
     return onward.some((event) => accepts(snapshot, event))
       ? undefined
