@@ -107,6 +107,8 @@ const stepBase = {
 const onward = { next: idShape.optional() };
 const powered = {
   speed: valueShape,
+  /** The most that the work itself allows here: for its overhang, its balance, or what holds it. */
+  workLimit: valueShape.optional(),
   /** Fault walks of the machine kind that belong to this step, beside those that are everywhere. */
   troubles: z.array(idShape).max(12).default([]),
   feed: valueShape.optional(),
@@ -203,8 +205,19 @@ export const stepShape = z.discriminatedUnion('kind', [
 
 /** Lengths in mm from the right-hand face; the drawing is made from these. */
 const featureShape = z.strictObject({
-  kind: z.enum(['cylinder', 'bore', 'chamfer', 'taper', 'thread', 'groove', 'centre-drill']),
+  kind: z.enum([
+    'cylinder',
+    'bore',
+    'chamfer',
+    'taper',
+    'thread',
+    'groove',
+    'centre-drill',
+    'cross-hole',
+  ]),
   id: idShape,
+  /** There before the job begins. */
+  given: z.literal(true).optional(),
   end: z.enum(['left', 'right']).optional(),
   from: valueShape.optional(),
   to: valueShape.optional(),
