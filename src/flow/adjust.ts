@@ -100,11 +100,21 @@ function limitsOn(job: Job, snapshot: FlowSnapshot, working: string): readonly L
       const owner = sayIn(job.flow.language, flowTexts)(name);
       const ref = given[name];
       const named = ref && job.numbers.number(ref, snapshot.context.readings);
-      return [named, ofCard[name]].flatMap((value) =>
+      const ofWork = name === 'workLimit' ? workLimits(job, snapshot, working) : [];
+      return [named, ofCard[name], ...ofWork].flatMap((value) =>
         typeof value === 'number' ? [{ owner, value }] : [],
       );
     })
     .sort((a, b) => a.value - b.value);
+}
+
+/** What the work allows at every step that turns at this speed. */
+function workLimits(job: Job, { context }: FlowSnapshot, working: string) {
+  return job.flow.file.steps.flatMap((step) => {
+    const stated = 'speed' in step && 'working' in step.speed && step.speed.working === working;
+    const ref = stated ? step.workLimit : undefined;
+    return ref ? [job.numbers.number(ref, context.readings)] : [];
+  });
 }
 
 function carriedOver(

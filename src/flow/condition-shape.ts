@@ -3,6 +3,9 @@
 import { z } from 'zod';
 import { idShape } from './words-shape.ts';
 
+const speedLimits = ['chuckLimit', 'topSpeed', 'workLimit'] as const;
+export type SpeedLimit = (typeof speedLimits)[number];
+
 export type Condition =
   | { readonly fact: string; readonly is: string }
   /** Also true while the fact is not known. */
@@ -10,8 +13,8 @@ export type Condition =
   | { readonly moment: string }
   /** A step that asks for this fact stands open: hands make it so, or eyes look whether it is. */
   | { readonly asking: string }
-  /** The speed of the step now is above this limit of the machine card. */
-  | { readonly speedAbove: 'chuckLimit' | 'topSpeed' }
+  /** The speed of the step now is above this limit: of the machine card, or the one the step states for the work. */
+  | { readonly speedAbove: SpeedLimit }
   | { readonly all: readonly Condition[] }
   | { readonly any: readonly Condition[] };
 
@@ -21,7 +24,7 @@ export const conditionShape: z.ZodType<Condition> = z.lazy(() =>
     z.strictObject({ fact: idShape, not: idShape }),
     z.strictObject({ moment: idShape }),
     z.strictObject({ asking: idShape }),
-    z.strictObject({ speedAbove: z.enum(['chuckLimit', 'topSpeed']) }),
+    z.strictObject({ speedAbove: z.enum(speedLimits) }),
     z.strictObject({ all: z.array(conditionShape).min(1) }),
     z.strictObject({ any: z.array(conditionShape).min(1) }),
   ]),

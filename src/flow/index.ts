@@ -19,7 +19,7 @@ export {
   paceIds,
 } from './command-words.ts';
 export { compileJob, type FlowMachine, type Job, type JobResult } from './compile.ts';
-export { type Condition, conditionShape } from './condition-shape.ts';
+export { type Condition, conditionShape, type SpeedLimit } from './condition-shape.ts';
 export { constantInBase } from './constant.ts';
 export { dialOf } from './dial-of.ts';
 export { formatOf, type Shown, shownAs } from './display.ts';

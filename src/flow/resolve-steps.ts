@@ -163,7 +163,10 @@ function checkByKind(step: Step, path: Path, check: StepCheck): void {
   if (step.question) checkQuestion(step.question, [...path, 'question'], check);
   if (step.kind === 'cut' || step.kind === 'passes') {
     checkTroubles(step.troubles, [...path, 'troubles'], check);
-    checkValue(step.speed, 'spindleSpeed', [...path, 'speed'], step, check);
+    for (const key of ['speed', 'workLimit'] as const) {
+      const value = step[key];
+      if (value) checkValue(value, 'spindleSpeed', [...path, key], step, check);
+    }
     for (const key of ['depth', 'length'] as const) {
       const value = step[key];
       if (value) checkValue(value, 'length', [...path, key], step, check);

@@ -7,6 +7,7 @@ import {
   type Job,
   planAt,
   positionOf,
+  type SpeedLimit,
   stateOf,
 } from '../flow/index.ts';
 
@@ -34,10 +35,18 @@ function isAsking(fact: string, job: Job, snapshot: FlowSnapshot): boolean {
   return step?.kind === 'do' && fact in step.ends;
 }
 
-function isAbove(limit: string, job: Job, snapshot: FlowSnapshot): boolean {
+function isAbove(limit: SpeedLimit, job: Job, snapshot: FlowSnapshot): boolean {
   const step = planAt(job, snapshot)?.step;
-  const most = job.card.values[limit];
-  if (!step || !('speed' in step) || typeof most !== 'number') return false;
-  const speed = job.numbers.number(step.speed, snapshot.context.readings);
-  return speed !== undefined && speed > most;
+  if (!step || !('speed' in step)) return false;
+  const { readings } = snapshot.context;
+  const speed = job.numbers.number(step.speed, readings);
+  if (speed === undefined) return false;
+  if (limit !== 'workLimit') {
+    const most = job.card.values[limit];
+    return typeof most === 'number' && speed > most;
+  }
+  if (!step.workLimit) return false;
+  const most = job.numbers.number(step.workLimit, readings);
+  // A limit that is stated and cannot be worked out is no limit that is kept.
+  return most === undefined || speed > most;
 }

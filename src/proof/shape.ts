@@ -121,7 +121,7 @@ function limitNames({ hazards }: MachineKind): readonly string[] {
 
 /** The values that guards and assigns work with. */
 export function refsOf(step: Step): readonly (ValueRef | undefined)[] {
-  const speed = 'speed' in step ? [step.speed] : [];
+  const speed = 'speed' in step ? [step.speed, step.workLimit] : [];
   if (!('reading' in step)) return speed;
   const { min, max } = step.reading;
   if (step.kind === 'measure') return [min, max];

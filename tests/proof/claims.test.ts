@@ -66,6 +66,7 @@ const hazards: Readonly<Record<string, readonly object[]>> = {
   'LATHE-TAILSTOCK': [cut(without('tailstock'))],
   'LATHE-CHUCK-LIMIT': [cut(ready, 4_000)],
   'LATHE-CARD-LIMIT': [cut(ready, 4_000)],
+  'LATHE-WORK-LIMIT': [{ ...cut(ready, 400), workLimit: rpm(300) }],
   'LATHE-HANDS-IN': [step('reach', { kind: 'tell', hands: true, next: 'end' })],
   'LATHE-MEASURE': [
     step('size', {
