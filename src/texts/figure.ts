@@ -21,3 +21,10 @@ export function typedIn({ spoken }: Language, text: string): string {
 export function unitIn({ spoken }: Language, unit: string): string {
   return spoken?.unitsShown[unit] ?? unit;
 }
+
+/** A written text with its figures: "0.25" is "0,25", and a list of such figures is parted by ";". */
+export function figuresIn({ spoken }: Language, text: string): string {
+  const sign = spoken?.decimalSign ?? '.';
+  if (sign === '.') return text;
+  return text.replace(/(?<=\d), (?=[-−]?\d)/g, '; ').replace(/(?<=\d)\.(?=\d)/g, sign);
+}

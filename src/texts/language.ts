@@ -18,6 +18,8 @@ export interface Language {
   readonly name: string;
   /** English has none: its tables are those of the areas themselves. */
   readonly tables: Readonly<Record<string, Readonly<Record<string, unknown>>>>;
+  /** Sentences that stand where they are worked out, by their English. English needs none. */
+  readonly sentences?: Readonly<Record<string, string>>;
   /** English has none: its numbers are the room words' own. */
   readonly spoken?: Spoken;
 }

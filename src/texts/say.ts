@@ -31,9 +31,10 @@ export function tableIn<A extends Area>(language: Language, area: A): Translated
   return (language.tables[area.area] ?? area.texts) as Translated<A>;
 }
 
-function filled(
+/** A template with its values put in. */
+export function filled(
   text: string,
-  { locale }: Language,
+  { locale }: Pick<Language, 'locale'>,
   values: Readonly<Record<string, Value>> | undefined,
 ): string {
   return text.includes('{') ? String(messageOf(text, locale).format(values)) : text;

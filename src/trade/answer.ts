@@ -1,5 +1,7 @@
 /** Asks one rule: checks what was given against the rule's inputs, then works it out. */
 
+import { englishLanguage, type Worded, worded } from '../texts/index.ts';
+import { inLanguage } from './in-language.ts';
 import { nearestName } from './nearest.ts';
 import type {
   ChoiceInput,
@@ -10,6 +12,7 @@ import type {
   RuleInput,
   RuleValue,
   RuleValues,
+  Worked,
 } from './rule.ts';
 import { show } from './show.ts';
 import { baseUnitOf } from './units.ts';
@@ -26,9 +29,16 @@ function withUnit(value: number, input: Ranged): string {
 }
 
 /** The allowed range in words: "above 0 and up to 500 mm". */
-export function rangeOf(input: Ranged): string {
-  const low = input.aboveMin ? `above ${show(input.min, 8)}` : `from ${show(input.min, 8)}`;
-  return `${low} up to ${withUnit(input.max, input)}`;
+export function rangeOf(input: Ranged): Worded {
+  const low = input.aboveMin
+    ? worded`above ${show(input.min, 8)}`
+    : worded`from ${show(input.min, 8)}`;
+  return worded`${low} up to ${withUnit(input.max, input)}`;
+}
+
+/** What a person knows an input by: its name, where the language of the rule has no other. */
+function labelOf({ label, name }: RuleInput): string {
+  return label ?? name;
 }
 
 /** A size this near to an excluded end (a millionth of a base unit) is that end. */
@@ -39,37 +49,38 @@ function outside(value: number, input: Ranged): boolean {
   return Number.isNaN(value) || tooLow || value > input.max;
 }
 
-function numberFault(input: NumberInput, value: RuleValue): string | undefined {
-  const { name, meaning } = input;
+function numberFault(input: NumberInput, value: RuleValue): Worded | undefined {
+  const { meaning } = input;
+  const name = labelOf(input);
   if (typeof value !== 'number') {
-    return `${name} came as "${String(value)}"; it is a number (${meaning}); give one ${rangeOf(input)}.`;
+    return worded`${name} came as "${String(value)}"; it is a number (${meaning}); give one ${rangeOf(input)}.`;
   }
   if (outside(value, input)) {
-    return `${name} came as ${withUnit(value, input)}, which is not possible here; give ${meaning} ${rangeOf(input)}.`;
+    return worded`${name} came as ${withUnit(value, input)}, which is not possible here; give ${meaning} ${rangeOf(input)}.`;
   }
   if (input.whole && !Number.isInteger(value)) {
-    return `${name} came as ${show(value, 8)}; only whole numbers are possible (${meaning}).`;
+    return worded`${name} came as ${show(value, 8)}; only whole numbers are possible (${meaning}).`;
   }
   return undefined;
 }
 
-function choiceFault(input: ChoiceInput, value: RuleValue): string | undefined {
+function choiceFault(input: ChoiceInput, value: RuleValue): Worded | undefined {
   if (typeof value === 'string' && input.options.includes(value)) return undefined;
   const meant = nearestName(String(value), input.options);
-  const hint = meant === undefined ? '' : ` Did you mean "${meant}"?`;
-  return `${input.name} came as "${String(value)}"; it can be ${input.options.join(', ')}.${hint}`;
+  const hint = meant === undefined ? '' : worded` Did you mean "${meant}"?`;
+  return worded`${labelOf(input)} came as "${String(value)}"; it can be ${input.options.join(', ')}.${hint}`;
 }
 
-function listFault(input: ListInput, value: RuleValue): string | undefined {
+function listFault(input: ListInput, value: RuleValue): Worded | undefined {
   if (typeof value !== 'object' || value.length === 0) {
-    return `${input.name} came without numbers; give a list (${input.meaning}), each ${rangeOf(input)}.`;
+    return worded`${labelOf(input)} came without numbers; give a list (${input.meaning}), each ${rangeOf(input)}.`;
   }
   const wrong = value.find((one) => outside(one, input));
   if (wrong === undefined) return undefined;
-  return `${input.name} has ${withUnit(wrong, input)} in it; each must be ${rangeOf(input)}.`;
+  return worded`${labelOf(input)} has ${withUnit(wrong, input)} in it; each must be ${rangeOf(input)}.`;
 }
 
-function valueFault(input: RuleInput, value: RuleValue): string | undefined {
+function valueFault(input: RuleInput, value: RuleValue): Worded | undefined {
   switch (input.kind) {
     case 'number':
       return numberFault(input, value);
@@ -79,32 +90,32 @@ function valueFault(input: RuleInput, value: RuleValue): string | undefined {
       return listFault(input, value);
     case 'text':
       if (typeof value === 'string' && value.trim() !== '') return undefined;
-      return `${input.name} came empty; write ${input.meaning}, for example "${input.example}".`;
+      return worded`${labelOf(input)} came empty; write ${input.meaning}, for example "${input.example}".`;
   }
 }
 
-function whatToGive(input: RuleInput): string {
+function whatToGive(input: RuleInput): Worded {
   switch (input.kind) {
     case 'number':
-      return `${input.meaning}, ${rangeOf(input)}`;
+      return worded`${input.meaning}, ${rangeOf(input)}`;
     case 'list':
-      return `${input.meaning}, a list of numbers ${rangeOf(input)}`;
+      return worded`${input.meaning}, a list of numbers ${rangeOf(input)}`;
     case 'choice':
-      return `${input.meaning}: ${input.options.join(', ')}`;
+      return worded`${input.meaning}: ${input.options.join(', ')}`;
     case 'text':
-      return `${input.meaning}, for example "${input.example}"`;
+      return worded`${input.meaning}, for example "${input.example}"`;
   }
 }
 
-function strangerFault(rule: Rule, given: RuleValues): string | undefined {
+function strangerFault(rule: Rule, given: RuleValues): Worded | undefined {
   const names = rule.inputs.map((input) => input.name);
   const stranger = Object.keys(given).find(
     (name) => given[name] !== undefined && !names.includes(name),
   );
   if (stranger === undefined) return undefined;
   const meant = nearestName(stranger, names);
-  const hint = meant === undefined ? '' : ` Did you mean "${meant}"?`;
-  return `"${rule.name}" has no input "${stranger}"; it has ${names.join(', ')}.${hint}`;
+  const hint = meant === undefined ? '' : worded` Did you mean "${meant}"?`;
+  return worded`"${rule.name}" has no input "${stranger}"; it has ${names.join(', ')}.${hint}`;
 }
 
 function defaultOf(input: RuleInput): RuleValue | undefined {
@@ -115,7 +126,7 @@ function defaultOf(input: RuleInput): RuleValue | undefined {
 export function checkValues(
   rule: Rule,
   given: RuleValues,
-): { readonly ok: true; readonly values: RuleValues } | { readonly ok: false; fault: string } {
+): { readonly ok: true; readonly values: RuleValues } | { readonly ok: false; fault: Worded } {
   const stranger = strangerFault(rule, given);
   if (stranger !== undefined) return { ok: false, fault: stranger };
   const values: Record<string, RuleValue> = {};
@@ -123,7 +134,7 @@ export function checkValues(
     const value = given[input.name] ?? defaultOf(input);
     if (value === undefined) {
       if (input.optional) continue;
-      return { ok: false, fault: `${input.name} is missing; give ${whatToGive(input)}.` };
+      return { ok: false, fault: worded`${labelOf(input)} is missing; give ${whatToGive(input)}.` };
     }
     const wrong = valueFault(input, value);
     if (wrong !== undefined) return { ok: false, fault: wrong };
@@ -137,7 +148,7 @@ function isNumber(value: number | readonly number[]): boolean {
 }
 
 /** Sums of extreme values can leave the numbers altogether; that is a refusal, never an answer. */
-function sound(answer: RuleAnswer): RuleAnswer {
+function sound(answer: Worked): Worked {
   if (!answer.ok) return answer;
   const parts = Object.values(answer.parts ?? {});
   if (isNumber(answer.value) && parts.every((part) => isNumber(part.value))) return answer;
@@ -153,5 +164,6 @@ function sound(answer: RuleAnswer): RuleAnswer {
  */
 export function answerRule(rule: Rule, given: RuleValues): RuleAnswer {
   const checked = checkValues(rule, given);
-  return checked.ok ? sound(rule.work(checked.values)) : checked;
+  const worked = checked.ok ? sound(rule.work(checked.values)) : checked;
+  return inLanguage(worked, rule.language ?? englishLanguage);
 }

@@ -3,9 +3,10 @@
  * Never rounds for display, asks the time, or knows what a step, a voice or a screen is.
  */
 
-export { answerRule, checkValues, rangeOf } from './answer.ts';
+export { answerRule } from './answer.ts';
 export { readAsked } from './asked.ts';
 export { describeAnswer, describeRule, explainAnswer } from './described.ts';
+export { ruleIn } from './in-language.ts';
 export type { Material } from './materials/material.ts';
 export { optionSaid } from './materials/said.ts';
 export { shopMaterialFaults, shopRanges, withShopMaterials } from './materials/shop.ts';
@@ -32,7 +33,7 @@ export type {
   TextInput,
   WorkingPart,
 } from './rule.ts';
-export { findRule, nearestRule, ruleNames, rules } from './table.ts';
+export { findRule, nearestRule, ruleNames, rules, rulesIn } from './table.ts';
 export {
   baseUnitOf,
   findUnit,

@@ -1,5 +1,7 @@
 /** The shape of one trade rule: what it takes, what it gives, and where it comes from. */
 
+import type { Language, Worded } from '../texts/index.ts';
+
 /** Physical quantities. Each has one base unit, used for every number inside the program. */
 export type Quantity =
   | 'length' // mm
@@ -31,6 +33,8 @@ export type Quantity =
 export interface NumberInput {
   readonly kind: 'number';
   readonly name: string;
+  /** What a person knows it by, where the language of the rule has a name for it. */
+  readonly label?: string;
   readonly quantity: Quantity;
   readonly min: number;
   readonly max: number;
@@ -47,6 +51,8 @@ export interface NumberInput {
 export interface ChoiceInput {
   readonly kind: 'choice';
   readonly name: string;
+  /** What a person knows it by, where the language of the rule has a name for it. */
+  readonly label?: string;
   readonly options: readonly string[];
   /** What people call an option, where they do not use its name: "brass" for "free-cutting-brass". */
   readonly said?: Readonly<Record<string, readonly string[]>>;
@@ -59,6 +65,8 @@ export interface ChoiceInput {
 export interface ListInput {
   readonly kind: 'list';
   readonly name: string;
+  /** What a person knows it by, where the language of the rule has a name for it. */
+  readonly label?: string;
   readonly quantity: Quantity;
   readonly min: number;
   readonly max: number;
@@ -70,6 +78,8 @@ export interface ListInput {
 export interface TextInput {
   readonly kind: 'text';
   readonly name: string;
+  /** What a person knows it by, where the language of the rule has a name for it. */
+  readonly label?: string;
   readonly meaning: string;
   readonly example: string;
   readonly optional?: boolean;
@@ -85,9 +95,11 @@ export interface WorkingPart {
   readonly value: number | readonly number[];
   readonly quantity: Quantity;
   readonly meaning: string;
+  /** What a person knows it by, where the language of the rule has a name for it. */
+  readonly label?: string;
 }
 
-/** What a rule answers: the number with its working, or why there is none. */
+/** What a rule answers: the number with its working, or why there is none. In the rule's language. */
 export type RuleAnswer =
   | {
       readonly ok: true;
@@ -97,8 +109,10 @@ export type RuleAnswer =
       readonly working: string;
       /** Which limit ruled, when one did: "the chuck's mark", "the card's top speed". */
       readonly ruledBy?: string;
-      /** For answers that are a word rather than a number: "within", "3/8". */
+      /** For answers that are a word rather than a number: "within", "3/8". The same in every language. */
       readonly word?: string;
+      /** The word as it is shown. */
+      readonly wordShown?: string;
       /** Where these very numbers stand, when that is narrower than the rule's own source. */
       readonly source?: string;
       readonly parts?: Readonly<Record<string, WorkingPart>>;
@@ -108,6 +122,22 @@ export type RuleAnswer =
       /** What is impossible, why, and what to change. */
       readonly fault: string;
     };
+
+/** A part, its sentence not yet in a language. */
+export type WorkedPart = Omit<WorkingPart, 'meaning' | 'label'> & { readonly meaning: Worded };
+
+/** What a rule works out: an answer whose sentences are not yet in a language. */
+export type Worked =
+  | {
+      readonly ok: true;
+      readonly value: number;
+      readonly working: Worded;
+      readonly ruledBy?: Worded;
+      readonly word?: Worded;
+      readonly source?: string;
+      readonly parts?: Readonly<Record<string, WorkedPart>>;
+    }
+  | { readonly ok: false; readonly fault: Worded };
 
 export interface Rule {
   /** Kebab-case, as a flow and the command line call it: "spindle-speed". */
@@ -125,5 +155,7 @@ export interface Rule {
   readonly source: string;
   readonly cautions: readonly string[];
   /** Inputs are already checked against `inputs` and filled with defaults. */
-  readonly work: (values: RuleValues) => RuleAnswer;
+  readonly work: (values: RuleValues) => Worked;
+  /** What its texts are in and it answers in; English when it says nothing. */
+  readonly language?: Language;
 }

@@ -1,10 +1,12 @@
 /** The one table of rules that flows, screens, the command line and the docs read. */
 
+import type { Language } from '../texts/index.ts';
 import { batchRules } from './batch/rules.ts';
 import { drillingRules } from './drilling/rules.ts';
 import { fitRules } from './fits/rules.ts';
 import { forceRules } from './forces/rules.ts';
 import { formingRules } from './forming/rules.ts';
+import { ruleIn } from './in-language.ts';
 import { machineRules } from './machines/rules.ts';
 import { materialRules } from './materials/rules.ts';
 import { millingRules } from './milling/rules.ts';
@@ -37,9 +39,15 @@ export const rules: readonly Rule[] = [
 
 const byName: ReadonlyMap<string, Rule> = new Map(rules.map((rule) => [rule.name, rule]));
 
-/** The rule of exactly this name, or undefined. */
-export function findRule(name: string): Rule | undefined {
-  return byName.get(name);
+/** The rule of exactly this name, or undefined; in English unless another language is asked for. */
+export function findRule(name: string, language?: Language): Rule | undefined {
+  const rule = byName.get(name);
+  return rule && language ? ruleIn(rule, language) : rule;
+}
+
+/** Every rule, by topic, in a language. */
+export function rulesIn(language: Language): readonly Rule[] {
+  return rules.map((rule) => ruleIn(rule, language));
 }
 
 /** All names, in the order of the table. */

@@ -1,6 +1,7 @@
 /** Reads checked values inside a rule's work. A miss is our own mistake, so it throws. */
 
-import type { RuleAnswer, RuleValues } from './rule.ts';
+import type { Worded } from '../texts/index.ts';
+import type { RuleValues, Worked } from './rule.ts';
 
 /** The number of an input that is always there. */
 export function numberOf(values: RuleValues, name: string): number {
@@ -36,6 +37,6 @@ export function listOf(values: RuleValues, name: string): readonly number[] {
 }
 
 /** A refusal: what is impossible, why, and what to change. */
-export function fault(sentence: string): RuleAnswer {
+export function fault(sentence: Worded): Worked {
   return { ok: false, fault: sentence };
 }

@@ -1,6 +1,7 @@
 /** Limits and fits against printed tables, at both ends of every size step. */
 
 import { describe, expect, it } from 'vitest';
+import { englishLanguage, wordedIn } from '../../src/texts/index.ts';
 import { classDeviations } from '../../src/trade/fits/deviations.ts';
 import { fineSteps, mainSteps, type PrintedClass, printedFine, printedMain } from './fit-table.ts';
 import { type Published, type PublishedWord, published, publishedWords } from './published.ts';
@@ -10,7 +11,7 @@ const JUST_OVER = 0.001;
 
 function checked(name: string, size: number, wanted: string): void {
   const found = classDeviations(size, name);
-  if ('fault' in found) throw new Error(found.fault);
+  if ('fault' in found) throw new Error(wordedIn(englishLanguage, found.fault));
   expect(`${size} ${name}: ${found.upper}/${found.lower}`).toBe(`${size} ${name}: ${wanted}`);
 }
 

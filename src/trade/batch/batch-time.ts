@@ -1,8 +1,9 @@
 /** How long a piece and a batch take. */
 
+import { worded } from '../../texts/index.ts';
 import { aCount, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { numberOf } from '../values.ts';
 
@@ -10,7 +11,7 @@ import { numberOf } from '../values.ts';
 const minutes = (name: string, meaning: string) =>
   aNumber(name, 'time', [0, 100_000], meaning, { default: 0 });
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [setUp, cut] = [numberOf(values, 'setUp'), numberOf(values, 'cutting')];
   const handle = numberOf(values, 'handling');
   const [check, every] = [numberOf(values, 'checking'), numberOf(values, 'checkEvery')];
@@ -21,7 +22,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value,
-    working: `a piece: ${show(cut)} + ${show(handle)} + ${show(check)} ÷ ${every} + ${show(change)} ÷ ${life} = ${show(each, 4)} min; batch: ${show(setUp)} + ${pieces} × ${show(each, 4)} = ${show(value, 5)} min (${show(value / 60, 3)} h)`,
+    working: worded`a piece: ${show(cut)} + ${show(handle)} + ${show(check)} ÷ ${every} + ${show(change)} ÷ ${life} = ${show(each, 4)} min; batch: ${show(setUp)} + ${pieces} × ${show(each, 4)} = ${show(value, 5)} min (${show(value / 60, 3)} h)`,
     parts: {
       each: part(each, 'time', 'time a piece, without set-up'),
       withSetUp: part(value / pieces, 'time', 'time a piece with its share of the set-up'),

@@ -1,8 +1,9 @@
 /** How well a process fits between two limits. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aList, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberIf, numberOf } from '../values.ts';
 import { deviationOf, meanOf } from './spread.ts';
@@ -26,13 +27,13 @@ function verdict(cpk: number): string {
   return cpk < 4 / 3 ? 'just capable' : 'capable';
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [lower, upper] = [numberOf(values, 'lower'), numberOf(values, 'upper')];
   const process = processOf(values);
   if (process === undefined) return fault('Give two or more readings, or both mean and sigma.');
   const { mean, sigma } = process;
   if (lower >= upper)
-    return fault(`The lower limit ${show(lower, 7)} is not below ${show(upper, 7)}.`);
+    return fault(worded`The lower limit ${show(lower, 7)} is not below ${show(upper, 7)}.`);
   if (sigma <= 0)
     return fault('All readings are the same: the gauge is too coarse to tell the spread.');
   const cp = (upper - lower) / (6 * sigma);
@@ -43,7 +44,7 @@ function work(values: RuleValues): RuleAnswer {
     ok: true,
     value: cpk,
     word,
-    working: `Cp = (${show(upper, 7)} − ${show(lower, 7)}) ÷ (6 × ${show(sigma, 4)}) = ${show(cp, 4)}; Cpk = least of (${show(upper, 7)} − ${show(mean, 7)}) and (${show(mean, 7)} − ${show(lower, 7)}), ÷ (3 × ${show(sigma, 4)}) = ${show(cpk, 4)}: ${word}`,
+    working: worded`Cp = (${show(upper, 7)} − ${show(lower, 7)}) ÷ (6 × ${show(sigma, 4)}) = ${show(cp, 4)}; Cpk = least of (${show(upper, 7)} − ${show(mean, 7)}) and (${show(mean, 7)} − ${show(lower, 7)}), ÷ (3 × ${show(sigma, 4)}) = ${show(cpk, 4)}: ${word}`,
     parts: {
       cp: part(cp, 'ratio', 'Cp, what it could do if centred'),
       upperShare: part(above, 'ratio', 'Cpk towards the upper limit'),

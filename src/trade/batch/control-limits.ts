@@ -1,8 +1,9 @@
 /** Limits of an X-bar and R chart. */
 
+import { sequence, type Worded, worded } from '../../texts/index.ts';
 import { aCount, aList } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberOf } from '../values.ts';
 import { meanOf } from './spread.ts';
@@ -35,24 +36,24 @@ function outside(values: readonly number[], low: number, high: number): readonly
   return values.flatMap((one, index) => (one < low || one > high ? [index + 1] : []));
 }
 
-function verdict(means: readonly number[], ranges: readonly number[]): string {
+function verdict(means: readonly number[], ranges: readonly number[]): Worded {
   if (means.length === 0 && ranges.length === 0) return 'in control';
   const told = [
-    ...(means.length > 0 ? [`mean of subgroup ${means.join(', ')}`] : []),
-    ...(ranges.length > 0 ? [`range of subgroup ${ranges.join(', ')}`] : []),
+    ...(means.length > 0 ? [worded`mean of subgroup ${means.join(', ')}`] : []),
+    ...(ranges.length > 0 ? [worded`range of subgroup ${ranges.join(', ')}`] : []),
   ];
-  return `out of control: ${told.join(' and ')}`;
+  return worded`out of control: ${sequence(told, ' and ')}`;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [means, ranges] = [listOf(values, 'means'), listOf(values, 'ranges')];
   const size = numberOf(values, 'size');
   const factors = controlFactors[size];
   if (factors === undefined)
-    return fault(`Subgroups of ${size} are not in the table; take 2 to 10.`);
+    return fault(worded`Subgroups of ${size} are not in the table; take 2 to 10.`);
   if (means.length !== ranges.length) {
     return fault(
-      `There are ${means.length} means and ${ranges.length} ranges; give one of each a subgroup.`,
+      worded`There are ${means.length} means and ${ranges.length} ranges; give one of each a subgroup.`,
     );
   }
   const [mean, range] = [meanOf(means), meanOf(ranges)];
@@ -63,7 +64,7 @@ function work(values: RuleValues): RuleAnswer {
     ok: true,
     value: mean,
     word,
-    working: `mean ${show(mean, 7)} ± ${factors.a2} × ${show(range, 4)} = ${show(low, 7)} to ${show(high, 7)} mm; range ${show(rangeLow, 4)} to ${factors.d4} × ${show(range, 4)} = ${show(rangeHigh, 4)} mm; ${word}`,
+    working: worded`mean ${show(mean, 7)} ± ${factors.a2} × ${show(range, 4)} = ${show(low, 7)} to ${show(high, 7)} mm; range ${show(rangeLow, 4)} to ${factors.d4} × ${show(range, 4)} = ${show(rangeHigh, 4)} mm; ${word}`,
     parts: {
       lower: lengthPart(low, 'lower limit of the means'),
       upper: lengthPart(high, 'upper limit of the means'),

@@ -1,9 +1,10 @@
 /** Whether the pieces of a batch drift, and what to do about it on the dial. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aCount, aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import { stepsHalfEven } from '../rounding.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberOf, wordOf } from '../values.ts';
 import { meanOf, readingsInput } from './spread.ts';
@@ -35,11 +36,11 @@ function settable(change: number, perDial: number, graduation: number): number {
   return Math.sign(change) * stepsHalfEven(Math.abs(change) / perDial, half) * half * perDial;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const readings = listOf(values, 'readings');
   const [lower, upper] = [numberOf(values, 'lower'), numberOf(values, 'upper')];
   if (lower >= upper)
-    return fault(`The lower limit ${show(lower, 7)} is not below ${show(upper, 7)}.`);
+    return fault(worded`The lower limit ${show(lower, 7)} is not below ${show(upper, 7)}.`);
   const run = runOf(readings, numberOf(values, 'run'));
   const last = readings.slice(-run.length);
   const [mean, middle] = [meanOf(last), (lower + upper) / 2];
@@ -50,12 +51,12 @@ function work(values: RuleValues): RuleAnswer {
   const dial = (inwards * value) / perDial + 0;
   const size = Math.abs(value);
   const todo =
-    size === 0 ? 'leave the dial' : `${show(size, 4)} mm ${value < 0 ? 'smaller' : 'larger'}`;
+    size === 0 ? 'leave the dial' : worded`${show(size, 4)} mm ${value < 0 ? 'smaller' : 'larger'}`;
   return {
     ok: true,
     value: value + 0,
     word: run.word,
-    working: `the last ${run.length} of ${readings.length}: ${run.word}; middle ${show(middle, 7)} − their mean ${show(mean, 7)} = ${show(middle - mean, 3)} mm on the size, to half a division: ${todo}`,
+    working: worded`the last ${run.length} of ${readings.length}: ${run.word}; middle ${show(middle, 7)} − their mean ${show(mean, 7)} = ${show(middle - mean, 3)} mm on the size, to half a division: ${todo}`,
     parts: {
       dial: lengthPart(dial, 'change on the dial; positive is a deeper cut'),
       mean: lengthPart(mean, 'mean of the run'),

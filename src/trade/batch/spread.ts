@@ -1,8 +1,9 @@
 /** Mean, range and standard deviation of readings. */
 
+import { worded } from '../../texts/index.ts';
 import { aList } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { ListInput, Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { ListInput, Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf } from '../values.ts';
 
@@ -26,14 +27,14 @@ export function deviationOf(readings: readonly number[]): number {
   return Math.sqrt(squares / (readings.length - 1));
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const readings = listOf(values, 'readings');
   if (readings.length < 2) return fault('One reading has no spread; give two or more.');
   const [mean, range, deviation] = [meanOf(readings), rangeOf(readings), deviationOf(readings)];
   return {
     ok: true,
     value: mean,
-    working: `${readings.length} readings: mean ${show(mean, 7)} mm, range ${show(Math.max(...readings), 7)} − ${show(Math.min(...readings), 7)} = ${show(range, 4)} mm, s (n − 1) ${show(deviation, 4)} mm`,
+    working: worded`${readings.length} readings: mean ${show(mean, 7)} mm, range ${show(Math.max(...readings), 7)} − ${show(Math.min(...readings), 7)} = ${show(range, 4)} mm, s (n − 1) ${show(deviation, 4)} mm`,
     parts: {
       range: lengthPart(range, 'largest less smallest'),
       deviation: lengthPart(deviation, 'standard deviation, n − 1'),

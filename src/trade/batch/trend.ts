@@ -1,8 +1,9 @@
 /** Whether readings drift, and what to do to the tool. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aCount, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberOf, wordOf } from '../values.ts';
 import { meanOf, readingsInput } from './spread.ts';
@@ -23,7 +24,7 @@ function trendWord(up: number, down: number, wanted: number): string {
   return down >= wanted ? 'falling' : 'steady';
 }
 
-function workTrend(values: RuleValues): RuleAnswer {
+function workTrend(values: RuleValues): Worked {
   const [readings, wanted] = [listOf(values, 'readings'), numberOf(values, 'run')];
   const [up, down] = [runAtEnd(readings, 1), runAtEnd(readings, -1)];
   const word = trendWord(up, down, wanted);
@@ -33,7 +34,7 @@ function workTrend(values: RuleValues): RuleAnswer {
     ok: true,
     value: longest,
     word,
-    working: `the last ${longest} of ${readings.length} readings ${way} one after the other; ${wanted} are a trend: ${word}`,
+    working: worded`the last ${longest} of ${readings.length} readings ${way} one after the other; ${wanted} are a trend: ${word}`,
     parts: {
       rising: part(up, 'count', 'rising at the end'),
       falling: part(down, 'count', 'falling'),
@@ -63,12 +64,12 @@ export const trend: Rule = {
 /** Share of the tolerance that the mean may be off before the tool is moved. Common practice, no source. */
 const LEAVE_ALONE = 1 / 8;
 
-function workOffset(values: RuleValues): RuleAnswer {
+function workOffset(values: RuleValues): Worked {
   const readings = listOf(values, 'readings');
   const [lower, upper] = [numberOf(values, 'lower'), numberOf(values, 'upper')];
   const last = readings.slice(-numberOf(values, 'last'));
   if (lower >= upper)
-    return fault(`The lower limit ${show(lower, 7)} is not below ${show(upper, 7)}.`);
+    return fault(worded`The lower limit ${show(lower, 7)} is not below ${show(upper, 7)}.`);
   if (last.length < 2)
     return fault('One reading says nothing about the tool; measure two or more.');
   const [mean, middle] = [meanOf(last), (lower + upper) / 2];
@@ -79,12 +80,12 @@ function workOffset(values: RuleValues): RuleAnswer {
   const word = small ? 'leave alone' : change > 0 ? 'larger' : 'smaller';
   const advice = small
     ? 'within an eighth of the tolerance: leave the tool alone'
-    : `move the tool by ${show(Math.abs(change) / half, 3)} mm on the dial, work ${word}`;
+    : worded`move the tool by ${show(Math.abs(change) / half, 3)} mm on the dial, work ${word}`;
   return {
     ok: true,
     value,
     word,
-    working: `middle ${show(middle, 7)} − mean of the last ${last.length}, ${show(mean, 7)} = ${show(change, 3)} mm on the size; ${advice}`,
+    working: worded`middle ${show(middle, 7)} − mean of the last ${last.length}, ${show(mean, 7)} = ${show(change, 3)} mm on the size; ${advice}`,
     parts: {
       dial: lengthPart(value / half, 'change on the dial; positive makes the work larger'),
       mean: lengthPart(mean, 'mean of the last readings'),

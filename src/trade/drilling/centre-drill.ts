@@ -1,5 +1,6 @@
 /** Which centre drill for a diameter of work, and how deep. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -68,7 +69,7 @@ export const centreDrillRule: Rule = {
     if (drill === undefined || drill.body >= work * 2) {
       return {
         ok: false,
-        fault: `Work of ${show(work)} mm is too thin for the smallest centre drill (body 3.15 mm); hold it another way.`,
+        fault: worded`Work of ${show(work)} mm is too thin for the smallest centre drill (body 3.15 mm); hold it another way.`,
       };
     }
     const opened = drill.pilot * OPENED;
@@ -76,8 +77,8 @@ export const centreDrillRule: Rule = {
     return {
       ok: true,
       value: drill.pilot,
-      word: `${show(drill.pilot)} × ${show(drill.body)}`,
-      working: `0.3 × ${show(work)} = ${show(SHARE_OF_WORK * work, 3)} mm of centre at most: pilot ${show(drill.pilot)}, body ${show(drill.body)}; opened to ${show(opened)} at ${show(depth, 3)} mm deep`,
+      word: worded`${show(drill.pilot)} × ${show(drill.body)}`,
+      working: worded`0.3 × ${show(work)} = ${show(SHARE_OF_WORK * work, 3)} mm of centre at most: pilot ${show(drill.pilot)}, body ${show(drill.body)}; opened to ${show(opened)} at ${show(depth, 3)} mm deep`,
       parts: {
         body: lengthPart(drill.body, 'diameter of the body'),
         centreDiameter: lengthPart(opened, 'diameter of the opened centre'),

@@ -1,5 +1,6 @@
 /** The hole and the seat for a socket-head cap screw. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -69,7 +70,7 @@ export const counterboreRule: Rule = {
     return {
       ok: true,
       value: bore,
-      working: `${screw}, ${fit}: hole ${hole} mm, counterbore ${bore} mm, ${head} + ${BELOW} = ${depth} mm deep`,
+      working: worded`${screw}, ${fit}: hole ${hole} mm, counterbore ${bore} mm, ${head} + ${BELOW} = ${depth} mm deep`,
       parts: {
         hole: lengthPart(hole, 'clearance hole'),
         depth: lengthPart(depth, 'depth of the counterbore'),

@@ -1,5 +1,6 @@
 /** Deep holes: slower, gentler, and out again to clear the chips. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength } from '../inputs.ts';
 import { materialInput } from '../materials/inputs.ts';
 import type { Material } from '../materials/material.ts';
@@ -54,7 +55,7 @@ export const deepHoleRule: Rule = {
     return {
       ok: true,
       value: percent,
-      working: `${show(depth)} ÷ ${show(diameter)} = ${show(depth / diameter, 3)} diameters deep: ${percent} % of the speed, ${feedPercent} % of the feed`,
+      working: worded`${show(depth)} ÷ ${show(diameter)} = ${show(depth / diameter, 3)} diameters deep: ${percent} % of the speed, ${feedPercent} % of the feed`,
       parts: {
         feedShare: part(feedPercent, 'percent', 'share of the usual feed'),
         ratio: part(depth / diameter, 'ratio', 'depth in diameters'),
@@ -112,14 +113,14 @@ export const peckPlanRule: Rule = {
     const { first, next } = PECKS[peckKind(material)];
     if (depth > diameter * (first + next * (MOST_PECKS - 1))) {
       return fault(
-        `${show(depth)} mm with a ${show(diameter)} mm drill takes more than ${MOST_PECKS} pecks; use a gun drill or drill from both sides.`,
+        worded`${show(depth)} mm with a ${show(diameter)} mm drill takes more than ${MOST_PECKS} pecks; use a gun drill or drill from both sides.`,
       );
     }
     const depths = peckDepths(depth, diameter * first, diameter * next);
     return {
       ok: true,
       value: depths.length,
-      working: `${material.title}: first ${first} × ${show(diameter)}, then ${next} × ${show(diameter)}: out at ${showList(depths)} mm`,
+      working: worded`${material.title}: first ${first} × ${show(diameter)}, then ${next} × ${show(diameter)}: out at ${showList(depths)} mm`,
       parts: {
         depths: lengthPart(depths, 'depths at which to come out'),
         step: lengthPart(diameter * next, 'further peck'),

@@ -1,5 +1,6 @@
 /** Feed of a drill by diameter and material. */
 
+import { worded } from '../../texts/index.ts';
 import { materialInput } from '../materials/inputs.ts';
 import type { CuttingGroup, Material } from '../materials/material.ts';
 import { materialNamed } from '../materials/named.ts';
@@ -68,7 +69,7 @@ export const drillFeedRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${show(diameter)} mm drill in ${material.title}: ${end} of its band = ${show(value)} mm/rev`,
+      working: worded`${show(diameter)} mm drill in ${material.title}: ${end} of its band = ${show(value)} mm/rev`,
     };
   },
 };
@@ -89,7 +90,7 @@ export const reamFeedRule: Rule = {
     const diameter = numberOf(values, 'diameter');
     const base = drillFeed(diameter, materialNamed(wordOf(values, 'material')));
     const value = base * REAM_FEED;
-    const working = `${show(base)} mm/rev for a drill × ${REAM_FEED} = ${show(value)} mm/rev`;
+    const working = worded`${show(base)} mm/rev for a drill × ${REAM_FEED} = ${show(value)} mm/rev`;
     return { ok: true, value, working };
   },
 };

@@ -1,5 +1,6 @@
 /** The point of a drill, and the depths that follow from it. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -20,9 +21,9 @@ export const pointAngleInput = aNumber('pointAngle', 'angle', [60, 160], 'angle 
   default: 118,
 });
 
-function pointWorking(diameter: number, angle: number): string {
+function pointWorking(diameter: number, angle: number): Worded {
   const point = show(pointLength(diameter, angle), 4);
-  return `${show(diameter)} ÷ 2 ÷ tan(${show(angle)}° ÷ 2) = ${point} mm`;
+  return worded`${show(diameter)} ÷ 2 ÷ tan(${show(angle)}° ÷ 2) = ${point} mm`;
 }
 
 export const drillPointRule: Rule = {
@@ -72,11 +73,11 @@ export const drillDepthRule: Rule = {
     const beyond = numberOf(values, 'beyond');
     const point = pointLength(diameter, angle);
     const value = depth + point + beyond;
-    const more = beyond === 0 ? '' : ` + ${show(beyond)}`;
+    const more = beyond === 0 ? '' : worded` + ${show(beyond)}`;
     return {
       ok: true,
       value,
-      working: `point ${pointWorking(diameter, angle)}; ${show(depth)} + ${show(point, 4)}${more} = ${show(value, 4)} mm`,
+      working: worded`point ${pointWorking(diameter, angle)}; ${show(depth)} + ${show(point, 4)}${more} = ${show(value, 4)} mm`,
       parts: { point: lengthPart(point, 'length of the point') },
     };
   },
@@ -106,11 +107,11 @@ export const countersinkDepthRule: Rule = {
     const angle = numberOf(values, 'pointAngle');
     if (hole >= top) {
       return fault(
-        `The hole of ${show(hole)} mm is not smaller than the ${show(top)} mm that is wanted at the surface; give a larger one.`,
+        worded`The hole of ${show(hole)} mm is not smaller than the ${show(top)} mm that is wanted at the surface; give a larger one.`,
       );
     }
     const value = pointLength(top - hole, angle);
-    const working = `(${show(top)} − ${show(hole)}) ÷ 2 ÷ tan(${show(angle)}° ÷ 2) = ${show(value, 4)} mm`;
+    const working = worded`(${show(top)} − ${show(hole)}) ÷ 2 ÷ tan(${show(angle)}° ÷ 2) = ${show(value, 4)} mm`;
     return { ok: true, value, working };
   },
 };

@@ -1,5 +1,6 @@
 /** Turns of a quill or tailstock wheel for a depth. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import { stepsDown, stepsHalfEven } from '../rounding.ts';
@@ -35,7 +36,7 @@ export const quillTurnsRule: Rule = {
     return {
       ok: true,
       value: depth / perTurn,
-      working: `${show(depth)} ÷ ${show(perTurn)} = ${wholeTurns} turns and ${show(rest, 4)} mm, ${divisions} divisions of ${show(graduation)} mm`,
+      working: worded`${show(depth)} ÷ ${show(perTurn)} = ${wholeTurns} turns and ${show(rest, 4)} mm, ${divisions} divisions of ${show(graduation)} mm`,
       parts: {
         wholeTurns: part(wholeTurns, 'count', 'whole turns'),
         rest: lengthPart(rest, 'travel after the whole turns'),

@@ -1,5 +1,6 @@
 /** The hole to leave for a reamer. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -50,13 +51,15 @@ export const reamDrillRule: Rule = {
     const oversize = hole === 'drilled' ? OVERSIZE : 0;
     const value = diameter - allowance - oversize;
     if (value <= 0) {
-      return fault(`A reamer of ${show(diameter)} mm leaves no hole to drill; drill to size.`);
+      return fault(
+        worded`A reamer of ${show(diameter)} mm leaves no hole to drill; drill to size.`,
+      );
     }
-    const more = oversize === 0 ? '' : ` − ${oversize} the drill cuts over`;
+    const more = oversize === 0 ? '' : worded` − ${oversize} the drill cuts over`;
     return {
       ok: true,
       value,
-      working: `${show(diameter)} − ${show(allowance)}${more} = ${show(value, 5)} mm`,
+      working: worded`${show(diameter)} − ${show(allowance)}${more} = ${show(value, 5)} mm`,
       parts: { allowance: lengthPart(allowance, 'metal left on the diameter') },
     };
   },

@@ -1,5 +1,6 @@
 /** Speed of a drill in a material, slower when the hole is deep. */
 
+import { worded } from '../../texts/index.ts';
 import { cuttingSpeed } from '../materials/cutting-speed.ts';
 import { coolantInput, materialInput, questionOf, toolInput } from '../materials/inputs.ts';
 import { materialNamed } from '../materials/named.ts';
@@ -45,8 +46,8 @@ export const drillSpeedRule: Rule = {
     const share = shareFor(values, diameter);
     const answer = cardSpeed(speed.value * share, diameter, values);
     if (!answer.ok) return answer;
-    const deep = share === 1 ? '' : `; deep hole × ${show(share)}`;
+    const deep = share === 1 ? '' : worded`; deep hole × ${show(share)}`;
     const source = speed.source === undefined ? {} : { source: speed.source };
-    return { ...answer, ...source, working: `${speed.working}${deep}; ${answer.working}` };
+    return { ...answer, ...source, working: worded`${speed.working}${deep}; ${answer.working}` };
   },
 };

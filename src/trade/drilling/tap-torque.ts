@@ -1,5 +1,6 @@
 /** How hard a tap turns, so that it is not broken. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aText } from '../inputs.ts';
 import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';
@@ -60,7 +61,7 @@ export const tapTorqueRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${force} N/mm² × (${show(pitch)} mm)² × ${show(diameter)} mm ÷ 8000 = ${show(value, 3)} N·m`,
+      working: worded`${force} N/mm² × (${show(pitch)} mm)² × ${show(diameter)} mm ÷ 8000 = ${show(value, 3)} N·m`,
     };
   },
 };

@@ -1,8 +1,9 @@
 /** The hole for a tap, and how much thread a hole leaves. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber, aText } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer } from '../rule.ts';
+import type { Rule, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { HANDBOOK_31 } from '../sources.ts';
 import { parseThread, type Thread } from '../threads/designation.ts';
@@ -37,14 +38,14 @@ const cautions = [
 
 const threadInput = aText('thread', 'M10x1.5', 'the thread as a drawing writes it');
 
-function answer(thread: Thread, drill: number, name: string, how: string): RuleAnswer {
+function answer(thread: Thread, drill: number, name: string, how: Worded): Worked {
   const percent = percentOf(thread, drill, HANDBOOK_BASE);
   const iso = percentOf(thread, drill, ISO_BASE);
   return {
     ok: true,
     value: drill,
     word: name,
-    working: `${thread.name}: ${how} = ${show(drill, 5)} mm; ${show(percent, 3)} % of thread (ISO basis ${show(iso, 3)} %)`,
+    working: worded`${thread.name}: ${how} = ${show(drill, 5)} mm; ${show(percent, 3)} % of thread (ISO basis ${show(iso, 3)} %)`,
     parts: {
       percent: part(percent, 'percent', 'thread that is left, 100 % = 1.299 P'),
       isoPercent: part(iso, 'percent', 'the same on the ISO basis, 100 % = 1.0825 P'),
@@ -52,22 +53,22 @@ function answer(thread: Thread, drill: number, name: string, how: string): RuleA
   };
 }
 
-function forPercent(thread: Thread, percent: number): RuleAnswer {
+function forPercent(thread: Thread, percent: number): Worked {
   const value = thread.major - HANDBOOK_BASE * thread.pitch * (percent / 100);
-  const how = `${show(thread.major)} − 1.299 × ${show(thread.pitch, 4)} × ${show(percent)} %`;
+  const how = worded`${show(thread.major)} − 1.299 × ${show(thread.pitch, 4)} × ${show(percent)} %`;
   return answer(thread, value, show(value, 4), how);
 }
 
-function withoutPercent(thread: Thread): RuleAnswer {
+function withoutPercent(thread: Thread): Worked {
   const chart = chartDrill(thread);
   if (chart !== undefined)
-    return answer(thread, chart.size, chart.name, `chart drill ${chart.name}`);
+    return answer(thread, chart.size, chart.name, worded`chart drill ${chart.name}`);
   const value = thread.major - thread.pitch;
   return answer(
     thread,
     value,
     show(value, 4),
-    `no chart drill; ${show(thread.major)} − ${show(thread.pitch, 4)} (nominal less pitch)`,
+    worded`no chart drill; ${show(thread.major)} − ${show(thread.pitch, 4)} (nominal less pitch)`,
   );
 }
 
@@ -117,7 +118,7 @@ export const threadPercentRule: Rule = {
     const hole = numberOf(values, 'hole');
     if (hole >= thread.major) {
       return fault(
-        `A hole of ${show(hole)} mm is as large as the thread (${show(thread.major)} mm); nothing is left to cut.`,
+        worded`A hole of ${show(hole)} mm is as large as the thread (${show(thread.major)} mm); nothing is left to cut.`,
       );
     }
     const value = percentOf(thread, hole, HANDBOOK_BASE);
@@ -125,7 +126,7 @@ export const threadPercentRule: Rule = {
     return {
       ok: true,
       value,
-      working: `(${show(thread.major)} − ${show(hole)}) ÷ (1.299 × ${show(thread.pitch, 4)}) = ${show(value, 4)} %; ISO basis ${show(iso, 4)} %`,
+      working: worded`(${show(thread.major)} − ${show(hole)}) ÷ (1.299 × ${show(thread.pitch, 4)}) = ${show(value, 4)} %; ISO basis ${show(iso, 4)} %`,
       parts: { isoPercent: part(iso, 'percent', 'the same on the ISO basis, 100 % = 1.0825 P') },
     };
   },

@@ -1,5 +1,6 @@
 /** Drilling time and metal removed. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aNumber } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -39,11 +40,11 @@ export const drillingTimeRule: Rule = {
     const feed = numberOf(values, 'feedPerRev');
     const spindle = numberOf(values, 'spindleSpeed');
     const value = travel / (feed * spindle);
-    const pointText = counted ? ` + ${show(point, 4)}` : '';
+    const pointText = counted ? worded` + ${show(point, 4)}` : '';
     return {
       ok: true,
       value,
-      working: `(${show(depth + approach)}${pointText}) mm ÷ (${show(feed)} × ${show(spindle)}) = ${show(value, 4)} min`,
+      working: worded`(${show(depth + approach)}${pointText}) mm ÷ (${show(feed)} × ${show(spindle)}) = ${show(value, 4)} min`,
       parts: { travel: lengthPart(travel, 'travel of the tip') },
     };
   },
@@ -66,7 +67,7 @@ export const drillRemovalRule: Rule = {
     return {
       ok: true,
       value,
-      working: `π × ${show(diameter)}² ÷ 4 × ${show(feed)} × ${show(spindle)} = ${show(value)} mm³/min`,
+      working: worded`π × ${show(diameter)}² ÷ 4 × ${show(feed)} × ${show(spindle)} = ${show(value)} mm³/min`,
     };
   },
 };

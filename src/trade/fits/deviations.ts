@@ -1,5 +1,6 @@
 /** The limits of a tolerance class such as H7 or g6, by the tables and rules of ISO 286-1. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { byFineStep, byMainStep, holeJ, shaftJ } from './shaft-table.ts';
 import { fineSteps, largestSize, mainSteps, stepOf } from './steps.ts';
 import { gradeOf } from './tolerance-grade.ts';
@@ -16,7 +17,7 @@ export interface ToleranceClass {
   readonly hole: boolean;
 }
 
-type Found<T> = T | { readonly fault: string };
+type Found<T> = T | { readonly fault: Worded };
 
 const CLASS = /^([a-z]{1,2})([0-9]{1,2})$/i;
 
@@ -25,11 +26,13 @@ export function parseClass(text: string): Found<ToleranceClass> {
   const [, letter = '', digits = ''] = CLASS.exec(text.trim()) ?? [];
   const known = [...Object.keys(byMainStep), ...Object.keys(byFineStep), 'j', 'js'];
   if (!known.includes(letter.toLowerCase())) {
-    return { fault: `"${text}" is no tolerance class; write a letter and a grade, as H7 or g6.` };
+    return {
+      fault: worded`"${text}" is no tolerance class; write a letter and a grade, as H7 or g6.`,
+    };
   }
   const grade = Number(digits);
   if (grade < 5 || grade > 13) {
-    return { fault: `"${text}" asks for grade ${digits}; this table holds grades 5 to 13.` };
+    return { fault: worded`"${text}" asks for grade ${digits}; this table holds grades 5 to 13.` };
   }
   const hole = letter === letter.toUpperCase();
   return { letter: letter.toLowerCase(), grade, hole };
@@ -90,12 +93,12 @@ export function classDeviations(size: number, text: string): Found<Deviations> {
   const wanted = parseClass(text);
   if ('fault' in wanted) return wanted;
   if (!(size > 0 && size <= largestSize)) {
-    return { fault: `${size} mm is outside this table, which goes up to ${largestSize} mm.` };
+    return { fault: worded`${size} mm is outside this table, which goes up to ${largestSize} mm.` };
   }
   const { upper, lower } = deviationsOf(wanted, size);
   if (Number.isNaN(upper)) {
     return {
-      fault: `ISO 286 gives no ${text} at ${size} mm; take a neighbouring letter or grade.`,
+      fault: worded`ISO 286 gives no ${text} at ${size} mm; take a neighbouring letter or grade.`,
     };
   }
   return { upper: upper + 0, lower: lower + 0 };

@@ -1,8 +1,9 @@
 /** A hole and a shaft together: how loose or how tight they can come out. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aText } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 import { classDeviations, parseClass } from './deviations.ts';
@@ -15,14 +16,14 @@ function kindOf(most: number, least: number): string {
   return most <= 0 ? 'interference' : 'transition';
 }
 
-function swapped(hole: string, shaft: string): string | undefined {
+function swapped(hole: string, shaft: string): Worded | undefined {
   const [first, second] = [parseClass(hole), parseClass(shaft)];
   if ('fault' in first || 'fault' in second) return undefined;
   if (first.hole && !second.hole) return undefined;
-  return `A fit is a hole and a shaft; "${hole}" and "${shaft}" are not: write the hole in capitals (H7) and the shaft in small letters (g6).`;
+  return worded`A fit is a hole and a shaft; "${hole}" and "${shaft}" are not: write the hole in capitals (H7) and the shaft in small letters (g6).`;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const size = numberOf(values, 'size');
   const [holeClass, shaftClass] = [wordOf(values, 'hole').trim(), wordOf(values, 'shaft').trim()];
   const mixed = swapped(holeClass, shaftClass);
@@ -36,7 +37,7 @@ function work(values: RuleValues): RuleAnswer {
     ok: true,
     value: most / 1000,
     word,
-    working: `${show(size, 7)} ${holeClass}/${shaftClass}: most ${signed(hole.upper)} − (${signed(shaft.lower)}) = ${signed(most)} µm, least ${signed(hole.lower)} − (${signed(shaft.upper)}) = ${signed(least)} µm: ${word} fit`,
+    working: worded`${show(size, 7)} ${holeClass}/${shaftClass}: most ${signed(hole.upper)} − (${signed(shaft.lower)}) = ${signed(most)} µm, least ${signed(hole.lower)} − (${signed(shaft.upper)}) = ${signed(least)} µm: ${word} fit`,
     parts: {
       most: lengthPart(most / 1000, 'largest clearance; negative is interference'),
       least: lengthPart(

@@ -1,8 +1,9 @@
 /** What a dimension without its own tolerance is allowed, when the drawing says ISO 2768. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 import {
@@ -22,13 +23,13 @@ const classInput = aChoice('class', generalClasses, 'fine, medium, coarse or ver
 const classOf = (values: RuleValues) =>
   generalClasses.find((one) => one === wordOf(values, 'class')) ?? 'm';
 
-function noneFor(size: number, wanted: GeneralClass): RuleAnswer {
+function noneFor(size: number, wanted: GeneralClass): Worked {
   return fault(
-    `ISO 2768-1 gives no tolerance of class ${wanted} at ${show(size)} mm; the drawing must state one.`,
+    worded`ISO 2768-1 gives no tolerance of class ${wanted} at ${show(size)} mm; the drawing must state one.`,
   );
 }
 
-function workLength(values: RuleValues): RuleAnswer {
+function workLength(values: RuleValues): Worked {
   const [size, wanted, kind] = [numberOf(values, 'size'), classOf(values), wordOf(values, 'kind')];
   const plusMinus = plusMinusOf(kind === 'corner' ? corner : linear, size, wanted);
   if (Number.isNaN(plusMinus)) return noneFor(size, wanted);
@@ -36,7 +37,7 @@ function workLength(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: plusMinus,
-    working: `${show(size)} mm, ISO 2768-${wanted}, ${kind}: ± ${show(plusMinus)} mm, so ${show(lower)} to ${show(upper)} mm`,
+    working: worded`${show(size)} mm, ISO 2768-${wanted}, ${kind}: ± ${show(plusMinus)} mm, so ${show(lower)} to ${show(upper)} mm`,
     parts: {
       lower: lengthPart(lower, 'lower limit'),
       upper: lengthPart(upper, 'upper limit'),
@@ -67,7 +68,7 @@ export const generalTolerance: Rule = {
   work: workLength,
 };
 
-function workAngle(values: RuleValues): RuleAnswer {
+function workAngle(values: RuleValues): Worked {
   const [leg, wanted] = [numberOf(values, 'shorterLeg'), classOf(values)];
   const plusMinus = plusMinusOf(angular, leg, wanted);
   if (Number.isNaN(plusMinus)) return noneFor(leg, wanted);
@@ -75,7 +76,7 @@ function workAngle(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: plusMinus,
-    working: `shorter leg ${show(leg)} mm, ISO 2768-${wanted}: ± ${show(plusMinus)}° (${minutes} minutes)`,
+    working: worded`shorter leg ${show(leg)} mm, ISO 2768-${wanted}: ± ${show(plusMinus)}° (${minutes} minutes)`,
   };
 }
 

@@ -1,21 +1,22 @@
 /** Limits drawn in by what the gauge does not know, so that "within" is sure. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 
 /** Why no reading could ever be surely within these limits, or undefined. All in mm. */
-export function guardFault(lower: number, upper: number, uncertainty: number): string | undefined {
+export function guardFault(lower: number, upper: number, uncertainty: number): Worded | undefined {
   if (lower >= upper) {
-    return `The lower limit ${show(lower, 8)} mm is not below the upper limit ${show(upper, 8)} mm; check both.`;
+    return worded`The lower limit ${show(lower, 8)} mm is not below the upper limit ${show(upper, 8)} mm; check both.`;
   }
   if (2 * uncertainty < upper - lower) return undefined;
-  return `A gauge uncertain by ${show(uncertainty)} mm cannot judge a tolerance of ${show(upper - lower)} mm: nothing would be surely within. Use a finer gauge.`;
+  return worded`A gauge uncertain by ${show(uncertainty)} mm cannot judge a tolerance of ${show(upper - lower)} mm: nothing would be surely within. Use a finer gauge.`;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [lower, upper] = [numberOf(values, 'lower'), numberOf(values, 'upper')];
   const uncertainty = numberOf(values, 'uncertainty');
   const wrong = guardFault(lower, upper, uncertainty);
@@ -25,7 +26,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: left,
-    working: `${show(lower, 8)} + ${show(uncertainty)} = ${show(from, 8)}; ${show(upper, 8)} − ${show(uncertainty)} = ${show(to, 8)}: ${show(left)} mm left of ${show(upper - lower)} mm`,
+    working: worded`${show(lower, 8)} + ${show(uncertainty)} = ${show(from, 8)}; ${show(upper, 8)} − ${show(uncertainty)} = ${show(to, 8)}: ${show(left)} mm left of ${show(upper - lower)} mm`,
     parts: {
       from: lengthPart(from, 'smallest reading that is surely within'),
       to: lengthPart(to, 'largest reading that is surely within'),

@@ -1,8 +1,9 @@
 /** A reading against limits: within, can be reworked, or lost. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aChoice, aNumber } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 import { guardFault } from './guard-band.ts';
@@ -35,14 +36,17 @@ export function judge(
   return { word: metalLeft ? 'rework' : 'lost', amount: Math.max(over, under) };
 }
 
-function sentence({ word, amount }: Judged, side: string): string {
+function sentence({ word, amount }: Judged, side: string): Worded {
   if (word === 'within') return 'within';
   const size = show(amount);
-  if (word === 'lost') return `lost by ${size} mm: metal cannot be put back; measure again first`;
-  return side === 'outside' ? `take ${size} mm off the size` : `open the size by ${size} mm`;
+  if (word === 'lost')
+    return worded`lost by ${size} mm: metal cannot be put back; measure again first`;
+  return side === 'outside'
+    ? worded`take ${size} mm off the size`
+    : worded`open the size by ${size} mm`;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [reading, lower] = [numberOf(values, 'reading'), numberOf(values, 'lower')];
   const [upper, guard] = [numberOf(values, 'upper'), numberOf(values, 'uncertainty')];
   const side = wordOf(values, 'side') === 'inside' ? 'inside' : 'outside';
@@ -50,7 +54,7 @@ function work(values: RuleValues): RuleAnswer {
   if (wrong !== undefined) return fault(wrong);
   const judged = judge(reading, lower + guard, upper - guard, side);
   const inGuard = judged.word !== 'within' && reading >= lower && reading <= upper;
-  const band = guard > 0 ? ` drawn in by ${show(guard)} mm` : '';
+  const band = guard > 0 ? worded` drawn in by ${show(guard)} mm` : '';
   const note = inGuard
     ? ' (inside the drawing limits, but not surely: a finer gauge may pass it)'
     : '';
@@ -58,7 +62,7 @@ function work(values: RuleValues): RuleAnswer {
     ok: true,
     value: judged.amount,
     word: judged.word,
-    working: `${show(reading, 8)} mm against ${show(lower, 8)} to ${show(upper, 8)} mm${band}, ${side}: ${sentence(judged, side)}${note}`,
+    working: worded`${show(reading, 8)} mm against ${show(lower, 8)} to ${show(upper, 8)} mm${band}, ${side}: ${sentence(judged, side)}${note}`,
     ...(inGuard ? { ruledBy: 'the gauge uncertainty' } : {}),
     parts: {
       toMiddle: lengthPart(

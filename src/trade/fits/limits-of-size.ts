@@ -1,8 +1,9 @@
 /** The limits of a size with its tolerance class: 25 H7, 40 k6. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aText } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 import { deviationByFormula } from './deviation-formula.ts';
@@ -12,7 +13,7 @@ import { largestSize } from './steps.ts';
 /** "+21" or "-7" or "0", in µm. */
 export const signed = (micrometres: number) => `${micrometres > 0 ? '+' : ''}${show(micrometres)}`;
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [size, wanted] = [numberOf(values, 'size'), wordOf(values, 'class').trim()];
   const found = classDeviations(size, wanted);
   if ('fault' in found) return fault(found.fault);
@@ -20,12 +21,12 @@ function work(values: RuleValues): RuleAnswer {
   const beside =
     byFormula === undefined
       ? ''
-      : ` (table; the formula of its letter gives ${show(byFormula, 3)})`;
+      : worded` (table; the formula of its letter gives ${show(byFormula, 3)})`;
   const [upper, lower] = [size + found.upper / 1000, size + found.lower / 1000];
   return {
     ok: true,
     value: upper,
-    working: `${show(size, 7)} ${wanted}: deviations ${signed(found.upper)} and ${signed(found.lower)} µm${beside}; limits ${show(lower, 8)} to ${show(upper, 8)} mm`,
+    working: worded`${show(size, 7)} ${wanted}: deviations ${signed(found.upper)} and ${signed(found.lower)} µm${beside}; limits ${show(lower, 8)} to ${show(upper, 8)} mm`,
     parts: {
       lower: lengthPart(lower, 'lower limit'),
       upper: lengthPart(upper, 'upper limit'),

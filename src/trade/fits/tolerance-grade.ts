@@ -1,8 +1,9 @@
 /** How wide a standard tolerance is: the table of ISO 286-1, with its formula beside it. */
 
+import { worded } from '../../texts/index.ts';
 import { aCount, aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 import { gradeTable, unitsInGrade } from './grade-table.ts';
@@ -36,19 +37,23 @@ export function gradeByFormula(size: number, grade: number): number | undefined 
   return 10 * (gradeOf(size, grade - 5) ?? Number.NaN);
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [size, grade] = [numberOf(values, 'size'), numberOf(values, 'grade')];
   const micrometres = gradeOf(size, grade);
   const formula = gradeByFormula(size, grade);
   if (micrometres === undefined || formula === undefined) {
-    return fault(`IT${grade} at ${show(size)} mm is outside this table; it holds IT5 to IT13.`);
+    return fault(
+      worded`IT${grade} at ${show(size)} mm is outside this table; it holds IT5 to IT13.`,
+    );
   }
-  const raw = (unitsInGrade[grade] ?? 0) * toleranceUnit(size);
-  const same = formula === micrometres ? 'as tabulated' : `the table has ${micrometres} and rules`;
+  const units = unitsInGrade[grade] ?? 0;
+  const raw = units * toleranceUnit(size);
+  const same =
+    formula === micrometres ? 'as tabulated' : worded`the table has ${micrometres} and rules`;
   return {
     ok: true,
     value: micrometres / 1000,
-    working: `IT${grade} at ${show(size)} mm: ${unitsInGrade[grade]} × i ${show(toleranceUnit(size), 4)} µm = ${show(raw, 4)}, rounded ${formula}, ${same}: ${micrometres} µm`,
+    working: worded`IT${grade} at ${show(size)} mm: ${units} × i ${show(toleranceUnit(size), 4)} µm = ${show(raw, 4)}, rounded ${formula}, ${same}: ${micrometres} µm`,
     parts: {
       byFormula: lengthPart(formula / 1000, "the formula's value, rounded as the standard rounds"),
     },

@@ -1,9 +1,10 @@
 /** Torque, thrust and power of a twist drill. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { drillDiameterInput, pointAngleInput } from '../drilling/point.ts';
 import { aChoice, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { CARVILL } from '../sources.ts';
 import { feedInput } from '../turning/feed.ts';
@@ -29,10 +30,10 @@ interface DrillCut {
   readonly torque: number;
   /** N */
   readonly thrust: number;
-  readonly working: string;
+  readonly working: Worded;
 }
 
-function drillCut(values: RuleValues): DrillCut | { readonly ok: false; readonly fault: string } {
+function drillCut(values: RuleValues): DrillCut | { readonly ok: false; readonly fault: Worded } {
   const constants = constantsOf(values);
   if (!constants.ok) return constants;
   const diameter = numberOf(values, 'diameter');
@@ -42,7 +43,7 @@ function drillCut(values: RuleValues): DrillCut | { readonly ok: false; readonly
   const kc = specificForce(constants.force, thickness);
   const torque = (kc * feed * diameter ** 2) / 8000;
   const thrust = 0.5 * kc * (diameter / 2) * feed * half;
-  const working = `h = ${show(thickness, 3)} mm, kc = ${show(kc, 4)} N/mm²`;
+  const working = worded`h = ${show(thickness, 3)} mm, kc = ${show(kc, 4)} N/mm²`;
   return { ok: true, kc, thickness, torque, thrust, working };
 }
 
@@ -75,7 +76,7 @@ export const drillTorqueRule: Rule = {
     if (!cut.ok) return cut;
     const diameter = show(numberOf(values, 'diameter'));
     const feed = show(numberOf(values, 'feedPerRev'));
-    const working = `${cut.working}; ${show(cut.kc, 4)} × ${feed} × ${diameter}² ÷ 8000 = ${show(cut.torque, 3)} Nm`;
+    const working = worded`${cut.working}; ${show(cut.kc, 4)} × ${feed} × ${diameter}² ÷ 8000 = ${show(cut.torque, 3)} Nm`;
     return { ok: true, value: cut.torque, working, parts: cutParts(cut) };
   },
 };
@@ -92,12 +93,12 @@ export const drillThrustRule: Rule = {
   work: (values) => {
     const cut = drillCut(values);
     if (!cut.ok) return cut;
-    const working = `${cut.working}; 0.5 × ${show(cut.kc, 4)} × ${show(numberOf(values, 'diameter') / 2)} × ${show(numberOf(values, 'feedPerRev'))} × sin(θ ÷ 2) = ${show(cut.thrust, 4)} N`;
+    const working = worded`${cut.working}; 0.5 × ${show(cut.kc, 4)} × ${show(numberOf(values, 'diameter') / 2)} × ${show(numberOf(values, 'feedPerRev'))} × sin(θ ÷ 2) = ${show(cut.thrust, 4)} N`;
     return { ok: true, value: cut.thrust, working, parts: cutParts(cut) };
   },
 };
 
-function power(values: RuleValues): RuleAnswer {
+function power(values: RuleValues): Worked {
   const cut = drillCut(values);
   if (!cut.ok) return cut;
   const diameter = numberOf(values, 'diameter');
@@ -108,13 +109,13 @@ function power(values: RuleValues): RuleAnswer {
   const motor = numberIf(values, 'motor');
   if (motor !== undefined && atMotor > motor) {
     return fault(
-      `The drill needs ${show(atMotor, 3)} kW at the motor and the card gives ${show(motor)}; drill a pilot hole first, or take less feed.`,
+      worded`The drill needs ${show(atMotor, 3)} kW at the motor and the card gives ${show(motor)}; drill a pilot hole first, or take less feed.`,
     );
   }
   return {
     ok: true,
     value,
-    working: `${cut.working}; ${show(cut.kc, 4)} × ${show(feed)} × ${show(diameter)} × ${show(speed)} ÷ 240 000 = ${show(value, 4)} kW; at the motor ${show(atMotor, 4)} kW`,
+    working: worded`${cut.working}; ${show(cut.kc, 4)} × ${show(feed)} × ${show(diameter)} × ${show(speed)} ÷ 240 000 = ${show(value, 4)} kW; at the motor ${show(atMotor, 4)} kW`,
     parts: { ...cutParts(cut), atMotor: part(atMotor, 'power', 'power the motor must give') },
   };
 }
@@ -176,7 +177,7 @@ export const drillTorqueLawRule: Rule = {
     const feed = numberOf(values, 'feedPerRev');
     const k = lawConstant(wordOf(values, 'metal'));
     const value = k * feed ** 0.75 * diameter ** 1.8;
-    const working = `${k} × ${show(feed)}^0.75 × ${show(diameter)}^1.8 = ${show(value, 4)} Nm`;
+    const working = worded`${k} × ${show(feed)}^0.75 × ${show(diameter)}^1.8 = ${show(value, 4)} Nm`;
     return { ok: true, value, working };
   },
 };

@@ -1,5 +1,6 @@
 /** Power out of metal removed and the energy each mm³ takes. */
 
+import { worded } from '../../texts/index.ts';
 import { aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -31,7 +32,7 @@ export const removalPowerRule: Rule = {
     return {
       ok: true,
       value: watts / 1000,
-      working: `${show(removal)} mm³/min × ${show(energy)} ÷ 60 = ${show(watts, 4)} W; × 60 ÷ (2π × ${show(spindle)}) = ${show(torque, 3)} Nm`,
+      working: worded`${show(removal)} mm³/min × ${show(energy)} ÷ 60 = ${show(watts, 4)} W; × 60 ÷ (2π × ${show(spindle)}) = ${show(torque, 3)} Nm`,
       parts: { torque: part(torque, 'torque', 'torque at the spindle') },
     };
   },

@@ -1,5 +1,6 @@
 /** Kienzle's specific cutting force, and the power that follows. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { materialInput } from '../materials/inputs.ts';
 import type { SpecificForce } from '../materials/material.ts';
@@ -34,7 +35,7 @@ export function constantsOf(
   values: RuleValues,
 ):
   | { readonly ok: true; readonly force: SpecificForce; readonly title: string }
-  | { ok: false; fault: string } {
+  | { ok: false; fault: Worded } {
   const kc = numberIf(values, 'kc');
   const mc = numberIf(values, 'mc');
   if (kc !== undefined && mc !== undefined) return { ok: true, force: { kc, mc }, title: 'own' };
@@ -49,7 +50,7 @@ export function constantsOf(
   if (row.force !== undefined) return { ok: true, force: row.force, title: row.title };
   return {
     ok: false,
-    fault: `No table here gives a cutting force for ${row.title}; give kc and mc, or ask about a metal.`,
+    fault: worded`No table here gives a cutting force for ${row.title}; give kc and mc, or ask about a metal.`,
   };
 }
 
@@ -76,7 +77,7 @@ export const specificForceRule: Rule = {
     if (!constants.ok) return constants;
     const thickness = numberOf(values, 'chipThickness');
     const value = specificForce(constants.force, thickness, numberOf(values, 'rake'));
-    const working = `${show(constants.force.kc)} × ${show(thickness)}^−${show(constants.force.mc)} = ${show(value)} N/mm²`;
+    const working = worded`${show(constants.force.kc)} × ${show(thickness)}^−${show(constants.force.mc)} = ${show(value)} N/mm²`;
     return { ok: true, value, working };
   },
 };

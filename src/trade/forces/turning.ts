@@ -1,9 +1,10 @@
 /** Force and power of a turning cut, against the machine's motor. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { toolInput, toolOf } from '../materials/inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { NumberInput, Rule, RuleAnswer, RuleInput, RuleValues } from '../rule.ts';
+import type { NumberInput, Rule, RuleInput, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { KIENZLE, POWER_PAGES } from '../sources.ts';
 import { feedInput } from '../turning/feed.ts';
@@ -47,11 +48,11 @@ interface Cut {
   readonly force: number;
   readonly thickness: number;
   readonly area: number;
-  readonly working: string;
+  readonly working: Worded;
 }
 
 /** kc and force of the turning cut that the values describe. */
-function cutOf(values: RuleValues): Cut | { readonly ok: false; readonly fault: string } {
+function cutOf(values: RuleValues): Cut | { readonly ok: false; readonly fault: Worded } {
   const constants = constantsOf(values);
   if (!constants.ok) return constants;
   const feed = numberOf(values, 'feedPerRev');
@@ -61,10 +62,10 @@ function cutOf(values: RuleValues): Cut | { readonly ok: false; readonly fault: 
   const hss = toolOf(values) === 'hss' ? HSS_SHARE : 1;
   const kc = specificForce(constants.force, thickness, rake) * hss;
   const area = feed * depth;
-  const rakeText = rake === 0 ? '' : ` × (1 − ${show(rake)} ÷ 100)`;
-  const hssText = hss === 1 ? '' : ` × ${hss} for HSS`;
+  const rakeText = rake === 0 ? '' : worded` × (1 − ${show(rake)} ÷ 100)`;
+  const hssText = hss === 1 ? '' : worded` × ${hss} for HSS`;
   const thin = thickness < THINNEST_CHIP ? ' (thin chip: expect more)' : '';
-  const working = `kc = ${show(constants.force.kc)} × ${show(thickness, 4)}^−${show(constants.force.mc)}${rakeText}${hssText} = ${show(kc)} N/mm²${thin}`;
+  const working = worded`kc = ${show(constants.force.kc)} × ${show(thickness, 4)}^−${show(constants.force.mc)}${rakeText}${hssText} = ${show(kc)} N/mm²${thin}`;
   return { ok: true, kc, force: kc * area, thickness, area, working };
 }
 
@@ -92,7 +93,7 @@ export const cuttingForceRule: Rule = {
   work: (values) => {
     const cut = cutOf(values);
     if (!cut.ok) return cut;
-    const working = `${cut.working}; × ${show(cut.area)} mm² = ${show(cut.force)} N`;
+    const working = worded`${cut.working}; × ${show(cut.area)} mm² = ${show(cut.force)} N`;
     return { ok: true, value: cut.force, working, parts: cutParts(cut) };
   },
 };
@@ -110,14 +111,11 @@ const motorInputs = [
 const MOTOR_FORMULA = 'motor = cutting power ÷ efficiency (0.7-0.85 for belts and gears)';
 
 /** What the motor says to a power in kW at the spindle: nothing, or a refusal with what to reduce. */
-function motorFault(values: RuleValues, atMotor: number, depth: number): string | undefined {
+function motorFault(values: RuleValues, atMotor: number, depth: number): Worded | undefined {
   const motor = numberIf(values, 'motor');
   if (motor === undefined || atMotor <= motor) return undefined;
   const most = show((depth * motor) / atMotor, 3);
-  return (
-    `The cut needs ${show(atMotor, 3)} kW at the motor and the card gives ${show(motor)}; ` +
-    `take a depth of at most ${most} mm, or less feed or speed.`
-  );
+  return worded`The cut needs ${show(atMotor, 3)} kW at the motor and the card gives ${show(motor)}; take a depth of at most ${most} mm, or less feed or speed.`;
 }
 
 export const cuttingPowerRule: Rule = {
@@ -144,7 +142,7 @@ export const cuttingPowerRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${cut.working}; ${show(cut.force)} N × ${show(speed)} ÷ 60 000 = ${show(value, 4)} kW; at the motor ${show(atMotor, 4)} kW`,
+      working: worded`${cut.working}; ${show(cut.force)} N × ${show(speed)} ÷ 60 000 = ${show(value, 4)} kW; at the motor ${show(atMotor, 4)} kW`,
       parts: { ...cutParts(cut), atMotor: part(atMotor, 'power', 'power the motor must give') },
     };
   },
@@ -168,7 +166,7 @@ export const deepestByPowerRule: Rule = {
   work: (values) => deepestByPower(values),
 };
 
-function deepestByPower(values: RuleValues): RuleAnswer {
+function deepestByPower(values: RuleValues): Worked {
   const cut = cutOf({ ...values, depth: 1 });
   if (!cut.ok) return cut;
   const power = numberOf(values, 'motor') * numberOf(values, 'efficiency');
@@ -180,7 +178,7 @@ function deepestByPower(values: RuleValues): RuleAnswer {
     ok: true,
     value: Math.min(byMotor, byTool),
     ruledBy,
-    working: `${cut.working}; 60 000 × ${show(power)} kW ÷ (${show(cut.force)} N/mm × ${show(speed)}) = ${show(byMotor, 4)} mm (${ruledBy} rules)`,
+    working: worded`${cut.working}; 60 000 × ${show(power)} kW ÷ (${show(cut.force)} N/mm × ${show(speed)}) = ${show(byMotor, 4)} mm (${ruledBy} rules)`,
     parts: { kc: part(cut.kc, 'stress', 'specific cutting force') },
   };
 }
@@ -207,7 +205,7 @@ export const powerFromForceRule: Rule = {
     const kc = numberOf(values, 'specificForce');
     const efficiency = numberOf(values, 'efficiency');
     const value = (depth * feed * speed * kc) / (60_000 * efficiency);
-    const working = `${show(depth)} × ${show(feed)} × ${show(speed)} × ${show(kc)} ÷ (60 000 × ${show(efficiency)}) = ${show(value, 4)} kW`;
+    const working = worded`${show(depth)} × ${show(feed)} × ${show(speed)} × ${show(kc)} ÷ (60 000 × ${show(efficiency)}) = ${show(value, 4)} kW`;
     return { ok: true, value, working };
   },
 };

@@ -1,8 +1,9 @@
 /** Packing under one jaw of a three-jaw chuck, to turn off centre. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 
@@ -15,24 +16,24 @@ export function packingFor(offset: number, radius: number, jaws: string): number
   return 1.5 * offset + Math.sqrt(radius * radius - 0.75 * offset * offset) - radius;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [diameter, offset] = [numberOf(values, 'diameter'), numberOf(values, 'offset')];
   const jaws = wordOf(values, 'jaws');
   const radius = diameter / 2;
   if (offset > radius / 2) {
     return fault(
-      `An offset of ${show(offset)} mm is more than a quarter of ${show(diameter)} mm work; three jaws will not hold it safely, use four jaws or a fixture.`,
+      worded`An offset of ${show(offset)} mm is more than a quarter of ${show(diameter)} mm work; three jaws will not hold it safely, use four jaws or a fixture.`,
     );
   }
   const packing = packingFor(offset, radius, jaws);
   const sum =
     jaws === 'wide'
-      ? `1.5 × ${show(offset)}`
-      : `1.5 × ${show(offset)} + √(${show(radius)}² − 0.75 × ${show(offset)}²) − ${show(radius)}`;
+      ? worded`1.5 × ${show(offset)}`
+      : worded`1.5 × ${show(offset)} + √(${show(radius)}² − 0.75 × ${show(offset)}²) − ${show(radius)}`;
   return {
     ok: true,
     value: packing,
-    working: `${sum} = ${show(packing, 5)} mm under one jaw; throw ${show(2 * offset)} mm on a dial indicator`,
+    working: worded`${sum} = ${show(packing, 5)} mm under one jaw; throw ${show(2 * offset)} mm on a dial indicator`,
     parts: {
       throw: lengthPart(2 * offset, 'what an indicator on the diameter shows in one turn'),
       rough: lengthPart(1.5 * offset, 'rule of thumb, 1.5 × offset'),

@@ -1,8 +1,9 @@
 /** A groove wider than the blade: speed, plunges and how far the blade sticks out. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aChoice, aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show, showList } from '../show.ts';
 import { spindleSpeed } from '../turning/spindle-speed.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
@@ -24,19 +25,19 @@ export function plunges(groove: number, blade: number): readonly number[] {
   );
 }
 
-function grooveFault(values: RuleValues): string | undefined {
+function grooveFault(values: RuleValues): Worded | undefined {
   const [blade, groove] = [numberOf(values, 'blade'), numberOf(values, 'width')];
   const [depth, diameter] = [numberOf(values, 'depth'), numberOf(values, 'diameter')];
   if (blade > groove)
-    return `A ${show(blade)} mm blade cannot cut a ${show(groove)} mm groove; take a narrower one.`;
+    return worded`A ${show(blade)} mm blade cannot cut a ${show(groove)} mm groove; take a narrower one.`;
   if (depth >= diameter / 2) {
-    return `A groove ${show(depth)} mm deep cuts ${show(diameter)} mm work through; that is parting off.`;
+    return worded`A groove ${show(depth)} mm deep cuts ${show(diameter)} mm work through; that is parting off.`;
   }
   if (depth + CLEARANCE <= MOST_OVERHANG * blade) return undefined;
-  return `The blade would stick out ${show(depth + CLEARANCE)} mm, more than 8 times its ${show(blade)} mm; take a wider blade or go less deep.`;
+  return worded`The blade would stick out ${show(depth + CLEARANCE)} mm, more than 8 times its ${show(blade)} mm; take a wider blade or go less deep.`;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const wrong = grooveFault(values);
   if (wrong !== undefined) return fault(wrong);
   const [blade, width] = [numberOf(values, 'blade'), numberOf(values, 'width')];
@@ -49,7 +50,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: speed,
-    working: `${show(turning)} × ${share} = ${show(speed, 4)} m/min, ${show(spindle, 4)} rev/min on ${show(diameter)} mm; ${places.length} plunges at ${showList(places, 3)} mm; blade out ${show(depth + CLEARANCE)} mm`,
+    working: worded`${show(turning)} × ${share} = ${show(speed, 4)} m/min, ${show(spindle, 4)} rev/min on ${show(diameter)} mm; ${places.length} plunges at ${showList(places, 3)} mm; blade out ${show(depth + CLEARANCE)} mm`,
     parts: {
       spindleSpeed: part(spindle, 'spindleSpeed', 'spindle speed before any limit'),
       plunges: lengthPart(places, "blade's left corner from the groove's left side, each plunge"),

@@ -1,8 +1,9 @@
 /** Blank diameters on which a knurl closes into whole pitches. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aCount, aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 
@@ -15,7 +16,7 @@ const CAUTIONS = [
 /** Blank for so many teeth: N p ÷ π, the pitch taken round the work. Lengths in mm. */
 export const blankFor = (teeth: number, pitch: number) => (teeth * pitch) / Math.PI;
 
-function workPitch(values: RuleValues): RuleAnswer {
+function workPitch(values: RuleValues): Worked {
   const [normal, wanted] = [numberOf(values, 'pitch'), numberOf(values, 'diameter')];
   const helix = numberOf(values, 'helix');
   const pitch = normal / Math.cos((helix * Math.PI) / 180);
@@ -24,16 +25,16 @@ function workPitch(values: RuleValues): RuleAnswer {
   const teeth = down ? Math.floor(exact + 1e-9) : Math.round(exact);
   if (teeth < 8) {
     return fault(
-      `A ${show(normal)} mm pitch leaves only ${teeth} teeth round ${show(wanted)} mm; take a finer knurl.`,
+      worded`A ${show(normal)} mm pitch leaves only ${teeth} teeth round ${show(wanted)} mm; take a finer knurl.`,
     );
   }
   const blank = blankFor(teeth, pitch);
   const round =
-    helix === 0 ? show(pitch) : `${show(normal)} ÷ cos ${show(helix)}° = ${show(pitch, 5)}`;
+    helix === 0 ? show(pitch) : worded`${show(normal)} ÷ cos ${show(helix)}° = ${show(pitch, 5)}`;
   return {
     ok: true,
     value: blank,
-    working: `pitch ${round} mm; π × ${show(wanted)} ÷ ${show(pitch, 5)} = ${show(exact, 4)}, so ${teeth} teeth: ${teeth} × ${show(pitch, 5)} ÷ π = ${show(blank, 5)} mm`,
+    working: worded`pitch ${round} mm; π × ${show(wanted)} ÷ ${show(pitch, 5)} = ${show(exact, 4)}, so ${teeth} teeth: ${teeth} × ${show(pitch, 5)} ÷ π = ${show(blank, 5)} mm`,
     parts: {
       teeth: part(teeth, 'count', 'teeth round the work'),
       smaller: lengthPart(blankFor(teeth - 1, pitch), 'blank with one tooth less'),
@@ -68,18 +69,18 @@ export const knurlBlank: Rule = {
   work: workPitch,
 };
 
-function workDiametral(values: RuleValues): RuleAnswer {
+function workDiametral(values: RuleValues): Worked {
   const diametral = Number(wordOf(values, 'diametralPitch'));
   const wanted = numberOf(values, 'diameter');
   const exact = (wanted / INCH) * diametral;
   const teeth = Math.round(exact);
   if (teeth < 8)
-    return fault(`${show(wanted)} mm is too small for ${diametral} DP; take a finer knurl.`);
+    return fault(worded`${show(wanted)} mm is too small for ${diametral} DP; take a finer knurl.`);
   const blank = (teeth / diametral) * INCH;
   return {
     ok: true,
     value: blank,
-    working: `${show(wanted / INCH, 4)} in × ${diametral} = ${show(exact, 4)}, so ${teeth} teeth: ${teeth} ÷ ${diametral} = ${show(teeth / diametral, 5)} in (${show(blank, 5)} mm)`,
+    working: worded`${show(wanted / INCH, 4)} in × ${diametral} = ${show(exact, 4)}, so ${teeth} teeth: ${teeth} ÷ ${diametral} = ${show(teeth / diametral, 5)} in (${show(blank, 5)} mm)`,
     parts: { teeth: part(teeth, 'count', 'teeth round the work') },
   };
 }
@@ -102,18 +103,18 @@ export const knurlDiametral: Rule = {
   work: workDiametral,
 };
 
-function workWheel(values: RuleValues): RuleAnswer {
+function workWheel(values: RuleValues): Worked {
   const [wheel, wheelTeeth] = [numberOf(values, 'wheel'), numberOf(values, 'wheelTeeth')];
   const [stock, correction] = [numberOf(values, 'stock'), numberOf(values, 'correction')];
   const exact = (stock / wheel) * wheelTeeth;
   const teeth = Math.floor(exact + 1e-9);
   if (teeth < 8)
-    return fault(`The wheel is too coarse for ${show(stock)} mm stock; take a finer one.`);
+    return fault(worded`The wheel is too coarse for ${show(stock)} mm stock; take a finer one.`);
   const blank = (teeth / wheelTeeth) * (wheel + correction);
   return {
     ok: true,
     value: blank,
-    working: `${show(stock)} ÷ ${show(wheel)} × ${wheelTeeth} = ${show(exact, 4)}, so ${teeth} teeth: ${teeth} ÷ ${wheelTeeth} × (${show(wheel)} + ${show(correction)}) = ${show(blank, 5)} mm`,
+    working: worded`${show(stock)} ÷ ${show(wheel)} × ${wheelTeeth} = ${show(exact, 4)}, so ${teeth} teeth: ${teeth} ÷ ${wheelTeeth} × (${show(wheel)} + ${show(correction)}) = ${show(blank, 5)} mm`,
     parts: {
       teeth: part(teeth, 'count', 'teeth round the work'),
       smaller: lengthPart(((teeth - 1) / wheelTeeth) * (wheel + correction), 'blank with one less'),

@@ -1,8 +1,9 @@
 /** A corner radius cut in steps with two handwheels. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aCount, aLength, aNumber } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show, showList } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 
@@ -35,13 +36,13 @@ export function proudest(radius: number, count: number): number {
   );
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [radius, nose] = [numberOf(values, 'radius'), numberOf(values, 'nose')];
   const count = numberOf(values, 'steps');
   const hollow = wordOf(values, 'shape') === 'hollow';
   if (hollow && nose >= radius) {
     return fault(
-      `A nose of ${show(nose)} mm cannot cut a hollow of ${show(radius)} mm; take a smaller nose.`,
+      worded`A nose of ${show(nose)} mm cannot cut a hollow of ${show(radius)} mm; take a smaller nose.`,
     );
   }
   const path = hollow ? radius - nose : radius + nose;
@@ -50,7 +51,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: proud,
-    working: `path radius ${show(radius)} ${hollow ? '−' : '+'} ${show(nose)} = ${show(path)} mm; cross slide in ${showList(inward, 3)}; carriage ${showList(along, 3)} mm; steps stand at most ${show(proud, 2)} mm proud`,
+    working: worded`path radius ${show(radius)} ${hollow ? '−' : '+'} ${show(nose)} = ${show(path)} mm; cross slide in ${showList(inward, 3)}; carriage ${showList(along, 3)} mm; steps stand at most ${show(proud, 2)} mm proud`,
     parts: {
       inward: lengthPart(inward, 'cross slide, in from touching the diameter'),
       along: lengthPart(along, 'carriage, along from touching the end face'),

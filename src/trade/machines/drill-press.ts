@@ -1,8 +1,9 @@
 /** Which pulley step of a drill press to lay the belt on. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aList, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import {
   spindleSpeed,
@@ -32,7 +33,7 @@ export function pulleyStep(ideal: number, steps: readonly number[]): Step {
   return { speed, number, ruledBy: 'the fastest pulley step' };
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [wanted, drill] = [numberOf(values, 'surfaceSpeed'), numberOf(values, 'drill')];
   const cap = numberIf(values, 'limit') ?? Number.POSITIVE_INFINITY;
   const ideal = spindleSpeed(wanted, drill);
@@ -41,19 +42,19 @@ function work(values: RuleValues): RuleAnswer {
   if (slowest > cap * NEAR) {
     return {
       ok: false,
-      fault: `The slowest step, ${show(slowest)} rev/min, is above the ${show(cap)} this tool or work allows; use another machine.`,
+      fault: worded`The slowest step, ${show(slowest)} rev/min, is above the ${show(cap)} this tool or work allows; use another machine.`,
     };
   }
   const { speed, number, ruledBy } = pulleyStep(Math.min(ideal, cap), steps);
-  const capped = cap < ideal ? `; the limit of ${show(cap)} rules` : '';
+  const capped = cap < ideal ? worded`; the limit of ${show(cap)} rules` : '';
   const fast =
     speed > ideal * NEAR ? '; faster than the edge wants, ease the feed and cool it' : '';
   const ruled = cap < ideal ? 'the limit of tool or work' : ruledBy;
   return {
     ok: true,
     value: speed,
-    word: `step ${number}`,
-    working: `${spindleWorking(wanted, drill)}${capped}; steps ${[...steps]
+    word: worded`step ${number}`,
+    working: worded`${spindleWorking(wanted, drill)}${capped}; steps ${[...steps]
       .sort((a, b) => a - b)
       .map((one) => show(one))
       .join(

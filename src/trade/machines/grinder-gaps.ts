@@ -1,8 +1,9 @@
 /** The two gaps of a bench or pedestal grinder. */
 
+import { sequence, type Worded, worded } from '../../texts/index.ts';
 import { aNumber } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 
@@ -13,23 +14,25 @@ export const MOST_TONGUE = INCH / 4;
 
 const NEAR = 1e-9;
 
-function tooWide(values: RuleValues): readonly string[] {
+function tooWide(values: RuleValues): readonly Worded[] {
   const [rest, tongue] = [numberOf(values, 'rest'), numberOf(values, 'tongue')];
   return [
     ...(rest > MOST_REST + NEAR
-      ? [`the work rest stands ${show(rest)} mm off, at most ${show(MOST_REST)} (1/8 in)`]
+      ? [worded`the work rest stands ${show(rest)} mm off, at most ${show(MOST_REST)} (1/8 in)`]
       : []),
     ...(tongue > MOST_TONGUE + NEAR
-      ? [`the tongue guard stands ${show(tongue)} mm off, at most ${show(MOST_TONGUE)} (1/4 in)`]
+      ? [
+          worded`the tongue guard stands ${show(tongue)} mm off, at most ${show(MOST_TONGUE)} (1/4 in)`,
+        ]
       : []),
   ];
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const wide = tooWide(values);
   if (wide.length > 0) {
     return fault(
-      `Do not grind: ${wide.join('; ')}. Stop and isolate the grinder, let the wheel stand, close the gap, clamp it, turn the wheel by hand.`,
+      worded`Do not grind: ${sequence(wide, '; ')}. Stop and isolate the grinder, let the wheel stand, close the gap, clamp it, turn the wheel by hand.`,
     );
   }
   const [rest, tongue] = [numberOf(values, 'rest'), numberOf(values, 'tongue')];
@@ -37,7 +40,7 @@ function work(values: RuleValues): RuleAnswer {
     ok: true,
     value: MOST_REST - rest,
     word: 'within',
-    working: `work rest ${show(rest)} ≤ ${show(MOST_REST)} mm, tongue guard ${show(tongue)} ≤ ${show(MOST_TONGUE)} mm`,
+    working: worded`work rest ${show(rest)} ≤ ${show(MOST_REST)} mm, tongue guard ${show(tongue)} ≤ ${show(MOST_TONGUE)} mm`,
     parts: {
       mostRest: lengthPart(MOST_REST, 'widest gap of the work rest'),
       mostTongue: lengthPart(MOST_TONGUE, 'widest gap of the tongue guard'),

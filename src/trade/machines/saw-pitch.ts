@@ -1,8 +1,9 @@
 /** Teeth of a saw blade for the stock: three at least in the cut. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aLength, aList } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberOf, wordOf } from '../values.ts';
 
@@ -18,13 +19,13 @@ export function pitchSpan(thickness: number): readonly [least: number, most: num
   return [(LEAST_TEETH * INCH) / thickness, (MOST_TEETH * INCH) / thickness];
 }
 
-function tooThin(thickness: number, wanted: number): RuleAnswer {
+function tooThin(thickness: number, wanted: number): Worked {
   return fault(
-    `${show(thickness)} mm needs ${show(wanted, 3)} teeth an inch for three in the cut, more than any of these blades has; clamp it between scrap, or use snips or a hacksaw at a slant.`,
+    worded`${show(thickness)} mm needs ${show(wanted, 3)} teeth an inch for three in the cut, more than any of these blades has; clamp it between scrap, or use snips or a hacksaw at a slant.`,
   );
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const thickness = numberOf(values, 'thickness');
   const [least, most] = pitchSpan(thickness);
   const blades = listOf(values, 'blades').length > 0 ? listOf(values, 'blades') : usualBlades;
@@ -38,7 +39,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: blade,
-    working: `3 × 25.4 ÷ ${show(thickness)}${tube} = at least ${show(least, 3)} teeth an inch, at most about ${show(most, 3)}; blade ${show(blade)}: ${show(inCut, 3)} teeth in the cut${packed}`,
+    working: worded`3 × 25.4 ÷ ${show(thickness)}${tube} = at least ${show(least, 3)} teeth an inch, at most about ${show(most, 3)}; blade ${show(blade)}: ${show(inCut, 3)} teeth in the cut${packed}`,
     parts: {
       least: part(least, 'pitchCount', 'least teeth an inch'),
       most: part(most, 'pitchCount', 'most teeth an inch'),

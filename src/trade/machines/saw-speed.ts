@@ -1,7 +1,8 @@
 /** Blade speed of a band saw. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aLength, aNumber } from '../inputs.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { numberOf, wordOf } from '../values.ts';
 
@@ -44,7 +45,7 @@ export function stockFactor(thickness: number): number {
   return from + ((to - from) * (inches - low)) / (high - low);
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [material, thickness] = [wordOf(values, 'material'), numberOf(values, 'thickness')];
   const base = baseSpeeds[material] ?? 0;
   const size = stockFactor(thickness);
@@ -54,7 +55,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: feet * FOOT,
-    working: `${material}: ${base} ft/min × ${show(size, 3)} (stock) × ${dry} (coolant) × ${blade} (blade) = ${show(feet, 4)} ft/min = ${show(feet * FOOT, 4)} m/min`,
+    working: worded`${material}: ${base} ft/min × ${show(size, 3)} (stock) × ${dry} (coolant) × ${blade} (blade) = ${show(feet, 4)} ft/min = ${show(feet * FOOT, 4)} m/min`,
   };
 }
 
@@ -103,7 +104,7 @@ export const bandSpeed: Rule = {
   work: (values) => {
     const [wheel, turns] = [numberOf(values, 'wheel'), numberOf(values, 'wheelSpeed')];
     const value = (Math.PI * wheel * turns) / 1000;
-    const working = `π × ${show(wheel)} × ${show(turns)} ÷ 1000 = ${show(value, 4)} m/min`;
+    const working = worded`π × ${show(wheel)} × ${show(turns)} ÷ 1000 = ${show(value, 4)} m/min`;
     return { ok: true, value, working };
   },
 };

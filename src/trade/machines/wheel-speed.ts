@@ -1,8 +1,9 @@
 /** Surface speed of a grinding wheel against its mark. Above the mark there is no answer but no. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberIf, numberOf } from '../values.ts';
 
@@ -16,13 +17,13 @@ export const wheelSurfaceSpeed = (diameter: number, spindle: number) =>
 export const wheelTurns = (diameter: number, speed: number) =>
   (60_000 * speed) / (Math.PI * diameter);
 
-function refusal(what: string, mark: string): RuleAnswer {
+function refusal(what: Worded, mark: Worded): Worked {
   return fault(
-    `${what} is above the wheel's mark of ${mark}: it can burst. Do not mount it; take a wheel marked for this spindle.`,
+    worded`${what} is above the wheel's mark of ${mark}: it can burst. Do not mount it; take a wheel marked for this spindle.`,
   );
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [diameter, spindle] = [numberOf(values, 'wheel'), numberOf(values, 'spindleSpeed')];
   const [marked, turns] = [numberIf(values, 'markedSpeed'), numberIf(values, 'markedTurns')];
   if (marked === undefined && turns === undefined) {
@@ -32,10 +33,10 @@ function work(values: RuleValues): RuleAnswer {
   }
   const value = wheelSurfaceSpeed(diameter, spindle);
   if (turns !== undefined && spindle > turns * NEAR) {
-    return refusal(`${show(spindle)} rev/min`, `${show(turns)} rev/min`);
+    return refusal(worded`${show(spindle)} rev/min`, worded`${show(turns)} rev/min`);
   }
   if (marked !== undefined && value > marked * NEAR) {
-    return refusal(`${show(value, 4)} m/s`, `${show(marked, 4)} m/s`);
+    return refusal(worded`${show(value, 4)} m/s`, worded`${show(marked, 4)} m/s`);
   }
   const most = Math.min(
     marked === undefined ? Number.POSITIVE_INFINITY : wheelTurns(diameter, marked),
@@ -44,7 +45,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value,
-    working: `π × ${show(diameter)} × ${show(spindle)} ÷ 60 000 = ${show(value, 4)} m/s, within the mark; this wheel allows at most ${show(most, 4)} rev/min`,
+    working: worded`π × ${show(diameter)} × ${show(spindle)} ÷ 60 000 = ${show(value, 4)} m/s, within the mark; this wheel allows at most ${show(most, 4)} rev/min`,
     parts: { most: part(most, 'spindleSpeed', 'highest spindle speed the mark allows') },
   };
 }

@@ -1,6 +1,7 @@
 /** The starting cutting speed for a material, a tool and an operation. */
 
-import type { RuleAnswer } from '../rule.ts';
+import { sequence, worded } from '../../texts/index.ts';
+import type { Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault } from '../values.ts';
 import type { Material } from './material.ts';
@@ -54,21 +55,21 @@ function dryShare(material: Material, { tool, coolant }: Question): number {
  * Cutting speed in m/min out of the materials table, by the rules of the operation table; knurls
  * are always asked as high-speed steel. The fault names a tool that the table does not have.
  */
-export function cuttingSpeed(material: Material, question: Question): RuleAnswer {
+export function cuttingSpeed(material: Material, question: Question): Worked {
   const { column, factor, name } = operationNamed(question.operation);
   const tool = name === 'knurl' ? 'hss' : question.tool;
   const listed = inCell(material, column, tool);
   if (listed === null) {
     return fault(
-      `The table has no ${question.operation} speed with ${tool} in ${material.title}; ask with tool hss.`,
+      worded`The table has no ${question.operation} speed with ${tool} in ${material.title}; ask with tool hss.`,
     );
   }
   const dry = dryShare(material, question);
-  const steps = [`${listed} m/min`];
-  if (factor !== 1) steps.push(`× ${factor} for ${name}`);
-  if (dry !== 1) steps.push(`× ${dry} without coolant`);
+  const steps = [worded`${listed} m/min`];
+  if (factor !== 1) steps.push(worded`× ${factor} for ${name}`);
+  if (dry !== 1) steps.push(worded`× ${dry} without coolant`);
   const value = listed * factor * dry;
-  const sum = steps.length > 1 ? ` = ${show(value, 3)} m/min` : '';
-  const working = `${material.title}, ${tool}, ${name}: ${steps.join(' ')}${sum}`;
+  const sum = steps.length > 1 ? worded` = ${show(value, 3)} m/min` : '';
+  const working = worded`${material.title}, ${tool}, ${name}: ${sequence(steps, ' ')}${sum}`;
   return { ok: true, value, working, source: speedSource(material, name) };
 }

@@ -1,5 +1,6 @@
 /** How heavy a material and a bar of it are. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -22,7 +23,7 @@ export const densityRule: Rule = {
   cautions: ['A textbook value; castings are lighter where they are porous.'],
   work: (values) => {
     const row = materialNamed(wordOf(values, 'material'));
-    const working = `${row.title}: ${row.density} kg/m³`;
+    const working = worded`${row.title}: ${row.density} kg/m³`;
     return { ok: true, value: row.density, working, source: row.sources.density };
   },
 };
@@ -48,16 +49,16 @@ export const barMassRule: Rule = {
     const row = materialNamed(wordOf(values, 'material'));
     const [diameter, bore] = [numberOf(values, 'diameter'), numberOf(values, 'bore')];
     if (bore >= diameter)
-      return fault(`A bore of ${show(bore)} mm leaves nothing of ${show(diameter)} mm.`);
+      return fault(worded`A bore of ${show(bore)} mm leaves nothing of ${show(diameter)} mm.`);
     const length = numberOf(values, 'length');
     // mm² × mm × kg/m³ is 1e-9 kg.
     const perMetre = (row.density * Math.PI * (diameter ** 2 - bore ** 2)) / 4 / 1e6;
     const value = (perMetre * length) / 1000;
-    const hole = bore === 0 ? '' : ` − ${show(bore)}²`;
+    const hole = bore === 0 ? '' : worded` − ${show(bore)}²`;
     return {
       ok: true,
       value,
-      working: `${row.title}: ${row.density} × π × (${show(diameter)}²${hole}) ÷ 4 = ${show(perMetre, 4)} kg a metre × ${show(length / 1000)} m = ${show(value, 4)} kg`,
+      working: worded`${row.title}: ${row.density} × π × (${show(diameter)}²${hole}) ÷ 4 = ${show(perMetre, 4)} kg a metre × ${show(length / 1000)} m = ${show(value, 4)} kg`,
       source: `geometry; density: ${row.sources.density}`,
       parts: { perMetre: part(perMetre, 'mass', 'mass of a metre of it') },
     };

@@ -1,6 +1,7 @@
 /** Questions to the materials table. */
 
-import type { Rule, RuleAnswer } from '../rule.ts';
+import { worded } from '../../texts/index.ts';
+import type { Rule, Worked } from '../rule.ts';
 import { fault, wordOf } from '../values.ts';
 import { cuttingSpeed } from './cutting-speed.ts';
 import { coolantInput, materialInput, operationInput, questionOf, toolInput } from './inputs.ts';
@@ -28,16 +29,16 @@ const cuttingSpeedRule: Rule = {
   },
 };
 
-function specific(material: string, which: 'kc' | 'mc'): RuleAnswer {
+function specific(material: string, which: 'kc' | 'mc'): Worked {
   const row = materialNamed(material);
   if (row.force === undefined) {
     return fault(
-      `The table has no cutting force for ${row.title}: VDI 3323 lists no plastics. Ask about a metal.`,
+      worded`The table has no cutting force for ${row.title}: VDI 3323 lists no plastics. Ask about a metal.`,
     );
   }
   const unit = which === 'kc' ? ' N/mm²' : '';
   const label = which === 'kc' ? 'kc1.1' : 'mc';
-  const working = `${row.title}: ${label} = ${row.force[which]}${unit}`;
+  const working = worded`${row.title}: ${label} = ${row.force[which]}${unit}`;
   return { ok: true, value: row.force[which], working, source: row.sources.force };
 }
 
@@ -54,7 +55,7 @@ const modulusRule: Rule = {
   cautions: propertyCautions,
   work: (values) => {
     const row = materialNamed(wordOf(values, 'material'));
-    const working = `${row.title}: E = ${row.modulus} N/mm²`;
+    const working = worded`${row.title}: E = ${row.modulus} N/mm²`;
     return { ok: true, value: row.modulus, working, source: row.sources.modulus };
   },
 };
@@ -70,7 +71,7 @@ const expansionRule: Rule = {
   cautions: propertyCautions,
   work: (values) => {
     const row = materialNamed(wordOf(values, 'material'));
-    const working = `${row.title}: ${row.expansion} × 10⁻⁶ per K`;
+    const working = worded`${row.title}: ${row.expansion} × 10⁻⁶ per K`;
     return { ok: true, value: row.expansion, working, source: row.sources.expansion };
   },
 };
@@ -121,8 +122,9 @@ const groupRule: Rule = {
   cautions: [],
   work: (values) => {
     const row = materialNamed(wordOf(values, 'material'));
-    const group = row.group === undefined ? 'no VDI 3323 group' : `VDI 3323 group ${row.group}`;
-    const working = `${row.title}: ISO 513 ${row.iso} (${GROUP_MEANINGS[row.iso]}), ${group}`;
+    const group =
+      row.group === undefined ? 'no VDI 3323 group' : worded`VDI 3323 group ${row.group}`;
+    const working = worded`${row.title}: ISO 513 ${row.iso} (${GROUP_MEANINGS[row.iso]}), ${group}`;
     return { ok: true, value: row.group ?? 0, word: row.iso, working };
   },
 };

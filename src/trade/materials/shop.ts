@@ -1,5 +1,12 @@
 /** A shop's own materials beside the table's. */
 
+import {
+  englishLanguage,
+  type Language,
+  type Worded,
+  worded,
+  wordedIn,
+} from '../../texts/index.ts';
 import type { Rule, RuleInput } from '../rule.ts';
 import { show } from '../show.ts';
 import type { Material } from './material.ts';
@@ -20,10 +27,10 @@ export const shopRanges = {
 } as const;
 
 /** Allowed numbers of a row: what they are called, the value, low and high end. */
-function bounds(row: Material): readonly (readonly [string, number | null, number, number])[] {
+function bounds(row: Material): readonly (readonly [Worded, number | null, number, number])[] {
   const cells: readonly (readonly [string, SpeedCell])[] = Object.entries(row.speeds);
   const speeds = cells.flatMap(([column, cell]) =>
-    cell.map((speed) => [`a ${column} speed`, speed, ...shopRanges.speed] as const),
+    cell.map((speed) => [worded`a ${column} speed`, speed, ...shopRanges.speed] as const),
   );
   return [
     ...speeds,
@@ -35,29 +42,32 @@ function bounds(row: Material): readonly (readonly [string, number | null, numbe
   ];
 }
 
-function rowFaults(row: Material): readonly string[] {
+function rowFaults(row: Material): readonly Worded[] {
   const numbers = bounds(row).flatMap(([what, value, low, high]) =>
     value === null || (value >= low && value <= high)
       ? []
-      : [`${row.name}: ${what} is ${show(value)}; it must lie from ${low} to ${high}.`],
+      : [worded`${row.name}: ${what} is ${show(value)}; it must lie from ${low} to ${high}.`],
   );
   const sources = Object.entries(row.sources).flatMap(([what, source]) =>
-    source.trim() === '' ? [`${row.name}: say where its ${what} numbers come from.`] : [],
+    source.trim() === '' ? [worded`${row.name}: say where its ${what} numbers come from.`] : [],
   );
   return [...numbers, ...sources];
 }
 
 /** Everything wrong with a shop's rows, as sentences; none when they can be used. */
-export function shopMaterialFaults(rows: readonly Material[]): readonly string[] {
-  const names = rows.flatMap((row, index) => {
+export function shopMaterialFaults(
+  rows: readonly Material[],
+  language: Language = englishLanguage,
+): readonly string[] {
+  const names = rows.flatMap((row, index): readonly Worded[] => {
     if (!KEBAB.test(row.name)) {
-      return [`"${row.name}" is no name here; use small letters, figures and "-".`];
+      return [worded`"${row.name}" is no name here; use small letters, figures and "-".`];
     }
     const earlier = rows.slice(0, index).some((other) => other.name === row.name);
     if (!earlier && !materialNames.includes(row.name)) return [];
-    return [`There is a material "${row.name}" already; give yours another name.`];
+    return [worded`There is a material "${row.name}" already; give yours another name.`];
   });
-  return [...names, ...rows.flatMap(rowFaults)];
+  return [...names, ...rows.flatMap(rowFaults)].map((fault) => wordedIn(language, fault));
 }
 
 function widened(input: RuleInput, rows: readonly Material[]): RuleInput {

@@ -1,8 +1,9 @@
 /** Where the holes of a bolt circle stand, for two dials. */
 
+import { sequence, worded } from '../../texts/index.ts';
 import { aCount, aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { numberOf } from '../values.ts';
 
@@ -10,7 +11,7 @@ const DEGREE = Math.PI / 180;
 /** Holes that the working line writes out; the parts hold all. */
 const WRITTEN_OUT = 12;
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [holes, diameter] = [numberOf(values, 'holes'), numberOf(values, 'diameter')];
   const [x0, y0] = [numberOf(values, 'centreX'), numberOf(values, 'centreY')];
   const start = numberOf(values, 'start');
@@ -22,13 +23,13 @@ function work(values: RuleValues): RuleAnswer {
     .slice(0, WRITTEN_OUT)
     .map(
       (one, index) =>
-        `${index + 1}: ${Number(one.toFixed(3))}, ${Number((y[index] ?? 0).toFixed(3))}`,
+        worded`${index + 1}: ${Number(one.toFixed(3))}, ${Number((y[index] ?? 0).toFixed(3))}`,
     );
   const more = holes > WRITTEN_OUT ? '; …' : '';
   return {
     ok: true,
     value: chord,
-    working: `x = ${show(x0)} + ${show(diameter / 2)} cos, y = ${show(y0)} + ${show(diameter / 2)} sin of ${show(start)}° + i × ${show(360 / holes, 6)}°: ${pairs.join('; ')}${more}; neighbours ${show(chord, 5)} mm apart`,
+    working: worded`x = ${show(x0)} + ${show(diameter / 2)} cos, y = ${show(y0)} + ${show(diameter / 2)} sin of ${show(start)}° + i × ${show(360 / holes, 6)}°: ${sequence(pairs, '; ')}${more}; neighbours ${show(chord, 5)} mm apart`,
     parts: {
       x: lengthPart(x, 'x of each hole'),
       y: lengthPart(y, 'y of each hole'),

@@ -1,8 +1,9 @@
 /** The feed a tooth that still makes a whole chip when little of the cutter is in the work. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 
@@ -12,12 +13,12 @@ export function radialThinning(width: number, cutter: number): number {
   return share >= 0.5 ? 1 : 2 * Math.sqrt(share - share * share);
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [chip, cutter] = [numberOf(values, 'chip'), numberOf(values, 'cutter')];
   const [width, lead] = [numberOf(values, 'width'), numberOf(values, 'edgeAngle')];
   if (width > cutter) {
     return fault(
-      `A cut ${show(width)} mm wide is wider than the ${show(cutter)} mm cutter; check both.`,
+      worded`A cut ${show(width)} mm wide is wider than the ${show(cutter)} mm cutter; check both.`,
     );
   }
   const radial = radialThinning(width, cutter);
@@ -26,7 +27,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value,
-    working: `k = ${show(width)} ÷ ${show(cutter)} = ${show(width / cutter, 3)}, thinning ${show(radial, 4)}; sin ${show(lead)}° = ${show(axial, 4)}; ${show(chip)} ÷ (${show(radial, 4)} × ${show(axial, 4)}) = ${show(value, 4)} mm a tooth`,
+    working: worded`k = ${show(width)} ÷ ${show(cutter)} = ${show(width / cutter, 3)}, thinning ${show(radial, 4)}; sin ${show(lead)}° = ${show(axial, 4)}; ${show(chip)} ÷ (${show(radial, 4)} × ${show(axial, 4)}) = ${show(value, 4)} mm a tooth`,
     parts: { factor: part(radial * axial, 'ratio', 'chip thickness over feed a tooth') },
   };
 }

@@ -1,8 +1,9 @@
 /** Crank turns and plate holes of a dividing head. */
 
+import { sequence, type Worded, worded } from '../../texts/index.ts';
 import { aCount, aList, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleInput, RuleValues } from '../rule.ts';
+import type { Rule, RuleInput, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberOf } from '../values.ts';
 
@@ -34,10 +35,13 @@ export function settings(crank: number, circles: readonly number[]): readonly Se
 }
 
 export const settingWord = ({ turns, holes, circle }: Setting) =>
-  [turns > 0 || holes === 0 ? `${turns} turns` : '', holes > 0 ? `${holes} holes on ${circle}` : '']
-    .filter((piece) => piece !== '')
-    .join(' + ')
-    .replace(/^1 turns/, '1 turn');
+  sequence(
+    [
+      ...(turns > 0 || holes === 0 ? [turns === 1 ? '1 turn' : worded`${turns} turns`] : []),
+      ...(holes > 0 ? [worded`${holes} holes on ${circle}`] : []),
+    ],
+    ' + ',
+  );
 
 /** The nearest that these circles can do, for the refusal. */
 function nearest(crank: number, circles: readonly number[]): Setting | undefined {
@@ -56,36 +60,31 @@ const circlesOf = (values: RuleValues) => {
   return own.length > 0 ? own : usualCircles;
 };
 
-function noSetting(
-  what: string,
-  crank: number,
-  ratio: number,
-  circles: readonly number[],
-): RuleAnswer {
+function noSetting(what: Worded, crank: number, ratio: number, circles: readonly number[]): Worked {
   const close = nearest(crank, circles);
   const off = close === undefined ? 0 : close.turns + close.holes / close.circle - crank;
   const hint =
     close === undefined
       ? ''
-      : ` Nearest: ${settingWord(close)}, off by ${show((off * 360) / ratio, 3)}° a division.`;
-  return fault(`${what} cannot be made by plain indexing with these plates.${hint}`);
+      : worded` Nearest: ${settingWord(close)}, off by ${show((off * 360) / ratio, 3)}° a division.`;
+  return fault(worded`${what} cannot be made by plain indexing with these plates.${hint}`);
 }
 
-function answer(what: string, sum: string, crank: number, values: RuleValues): RuleAnswer {
+function answer(what: Worded, sum: Worded, crank: number, values: RuleValues): Worked {
   const circles = circlesOf(values);
   const broken = circles.find((circle) => !Number.isInteger(circle));
   if (broken !== undefined)
-    return fault(`A circle cannot have ${show(broken)} holes; list whole counts.`);
+    return fault(worded`A circle cannot have ${show(broken)} holes; list whole counts.`);
   const found = settings(crank, circles);
   const [first, ...others] = found;
   if (first === undefined) return noSetting(what, crank, numberOf(values, 'ratio'), circles);
-  const also = others.length > 0 ? `; also ${others.map(settingWord).join(', ')}` : '';
+  const also = others.length > 0 ? worded`; also ${sequence(others.map(settingWord), ', ')}` : '';
   const word = settingWord(first);
   return {
     ok: true,
     value: crank,
     word,
-    working: `${sum} = ${show(crank, 6)} turns: ${word}${also}`,
+    working: worded`${sum} = ${show(crank, 6)} turns: ${word}${also}`,
     parts: {
       turns: part(first.turns, 'count', 'whole turns of the crank'),
       holes: part(first.holes, 'count', 'holes beyond them; the sector arms span one more'),
@@ -121,8 +120,8 @@ export const indexing: Rule = {
   cautions: CAUTIONS,
   work: (values) => {
     const [divisions, ratio] = [numberOf(values, 'divisions'), numberOf(values, 'ratio')];
-    const sum = `${show(ratio)} ÷ ${divisions}`;
-    return answer(`${divisions} divisions`, sum, ratio / divisions, values);
+    const sum = worded`${show(ratio)} ÷ ${divisions}`;
+    return answer(worded`${divisions} divisions`, sum, ratio / divisions, values);
   },
 };
 
@@ -137,7 +136,7 @@ export const indexAngle: Rule = {
   cautions: CAUTIONS,
   work: (values) => {
     const [angle, ratio] = [numberOf(values, 'angle'), numberOf(values, 'ratio')];
-    const sum = `${show(angle, 7)} × ${show(ratio)} ÷ 360`;
-    return answer(`${show(angle, 7)}°`, sum, (angle * ratio) / 360, values);
+    const sum = worded`${show(angle, 7)} × ${show(ratio)} ÷ 360`;
+    return answer(worded`${show(angle, 7)}°`, sum, (angle * ratio) / 360, values);
   },
 };

@@ -1,9 +1,10 @@
 /** Power at a milling spindle, against what the motor gives. */
 
+import { worded } from '../../texts/index.ts';
 import { constantsOf, metalInput, ownForceInputs, specificForce } from '../forces/kienzle.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberIf, numberOf } from '../values.ts';
 import { perToothInput, spindleInput, teethInput } from './table-feed.ts';
@@ -23,20 +24,20 @@ export function meanChip(perTooth: number, width: number, cutter: number, lead: 
 export const cuttingPower = (depth: number, width: number, feed: number, force: number) =>
   (depth * width * feed * force) / 60e6;
 
-function tooMuch(needed: number, motor: number, depth: number): RuleAnswer {
+function tooMuch(needed: number, motor: number, depth: number): Worked {
   return fault(
-    `The cut needs ${show(needed, 3)} kW at the motor, which has ${show(motor)} kW; take at most ${show((depth * motor) / needed, 2)} mm of this depth, or less width or feed.`,
+    worded`The cut needs ${show(needed, 3)} kW at the motor, which has ${show(motor)} kW; take at most ${show((depth * motor) / needed, 2)} mm of this depth, or less width or feed.`,
   );
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [depth, width] = [numberOf(values, 'depth'), numberOf(values, 'width')];
   const [cutter, perTooth] = [numberOf(values, 'cutter'), numberOf(values, 'feedPerTooth')];
   const efficiency = numberOf(values, 'efficiency');
   const constants = constantsOf(values);
   if (!constants.ok) return constants;
   if (width > cutter)
-    return fault(`A cut ${show(width)} mm wide is wider than the ${show(cutter)} mm cutter.`);
+    return fault(worded`A cut ${show(width)} mm wide is wider than the ${show(cutter)} mm cutter.`);
   const feed = perTooth * numberOf(values, 'teeth') * numberOf(values, 'spindleSpeed');
   const chip = meanChip(perTooth, width, cutter, numberOf(values, 'edgeAngle'));
   const force = specificForce(constants.force, chip);
@@ -47,7 +48,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value,
-    working: `${constants.title}: mean chip ${show(chip, 3)} mm, ${show(force, 4)} N/mm²; ${show(depth)} × ${show(width)} × ${show(feed, 5)} × ${show(force, 4)} ÷ 60 000 000 = ${show(value, 4)} kW; ÷ ${show(efficiency)} = ${show(needed, 4)} kW at the motor`,
+    working: worded`${constants.title}: mean chip ${show(chip, 3)} mm, ${show(force, 4)} N/mm²; ${show(depth)} × ${show(width)} × ${show(feed, 5)} × ${show(force, 4)} ÷ 60 000 000 = ${show(value, 4)} kW; ÷ ${show(efficiency)} = ${show(needed, 4)} kW at the motor`,
     parts: {
       atMotor: part(needed, 'power', 'power the motor must give'),
       meanChip: part(chip, 'feedPerTooth', 'mean chip thickness'),

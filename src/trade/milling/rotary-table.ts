@@ -1,18 +1,19 @@
 /** Handwheel turns of a rotary table. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aCount, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { numberOf } from '../values.ts';
 
 /** "3° 25′ 43″", carried over when the seconds round up. */
-function dial(degrees: number): string {
+function dial(degrees: number): Worded {
   const seconds = Math.round(degrees * 3600);
-  return `${Math.floor(seconds / 3600)}° ${Math.floor(seconds / 60) % 60}′ ${seconds % 60}″`;
+  return worded`${Math.floor(seconds / 3600)}° ${Math.floor(seconds / 60) % 60}′ ${seconds % 60}″`;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [divisions, ratio] = [numberOf(values, 'divisions'), numberOf(values, 'ratio')];
   const angle = 360 / divisions;
   const perTurn = 360 / ratio;
@@ -21,7 +22,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: angle,
-    working: `360° ÷ ${divisions} = ${dial(angle)}; ${show(perTurn)}° a turn: ${turns} turns and ${dial(rest)}; set each from 0, never by adding`,
+    working: worded`360° ÷ ${divisions} = ${dial(angle)}; ${show(perTurn)}° a turn: ${turns} turns and ${dial(rest)}; set each from 0, never by adding`,
     parts: {
       turns: part(turns, 'count', 'whole turns of the handwheel'),
       rest: part(rest, 'angle', 'rest on the handwheel dial'),

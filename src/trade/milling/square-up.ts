@@ -1,8 +1,9 @@
 /** The order in which the six faces of a block are milled square. */
 
+import { sequence, worded } from '../../texts/index.ts';
 import { aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { numberOf } from '../values.ts';
 
@@ -16,7 +17,7 @@ const order = [
   '6 the other end, face 5 down, to length',
 ] as const;
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const rough = ['Length', 'Width', 'Height'].map((name) => numberOf(values, `rough${name}`));
   const finish = ['Length', 'Width', 'Height'].map((name) => numberOf(values, `finish${name}`));
   const each = rough.map((size, index) => (size - (finish[index] ?? size)) / 2);
@@ -30,7 +31,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: order.length,
-    working: `${order.join('; ')}. To come off each of the two faces: ${each.map((one) => show(one, 4)).join(', ')} mm (length, width, height)`,
+    working: worded`${sequence(order, '; ')}. To come off each of the two faces: ${each.map((one) => show(one, 4)).join(', ')} mm (length, width, height)`,
     parts: { each: part(each, 'length', 'to come off each face of length, width, height') },
   };
 }

@@ -1,8 +1,9 @@
 /** Table feed of a milling cutter, and the speed it turns at. */
 
+import { worded } from '../../texts/index.ts';
 import { aCount, aLength, aList, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { cardSpeed, looseCardInputs } from '../turning/card-speed.ts';
 import { surfaceSpeedInput } from '../turning/spindle-speed.ts';
@@ -45,25 +46,25 @@ export const spindleInput = aNumber(
   { aboveMin: true },
 );
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [perTooth, teeth] = [numberOf(values, 'feedPerTooth'), numberOf(values, 'teeth')];
   const spindle = numberOf(values, 'spindleSpeed');
   const ideal = perTooth * teeth * spindle;
-  const sum = `${show(perTooth)} × ${show(teeth)} × ${show(spindle)} = ${show(ideal, 5)} mm/min`;
+  const sum = worded`${show(perTooth)} × ${show(teeth)} × ${show(spindle)} = ${show(ideal, 5)} mm/min`;
   const feeds = listOf(values, 'feeds');
   const idealPart = { ideal: part(ideal, 'feedRate', 'feed before the card') };
   if (feeds.length === 0) return { ok: true, value: ideal, working: sum, parts: idealPart };
   const allowed = feeds.filter((feed) => feed <= ideal * (1 + 1e-9));
   if (allowed.length === 0) {
     return fault(
-      `The slowest table feed, ${show(Math.min(...feeds))} mm/min, is above the wanted ${show(ideal, 4)}; feed by hand, turn the cutter faster within its limits, or take less depth.`,
+      worded`The slowest table feed, ${show(Math.min(...feeds))} mm/min, is above the wanted ${show(ideal, 4)}; feed by hand, turn the cutter faster within its limits, or take less depth.`,
     );
   }
   const value = Math.max(...allowed);
   return {
     ok: true,
     value,
-    working: `${sum}; next lower on the card: ${show(value)} mm/min, ${show(value / (teeth * spindle), 3)} mm a tooth`,
+    working: worded`${sum}; next lower on the card: ${show(value)} mm/min, ${show(value / (teeth * spindle), 3)} mm a tooth`,
     ...(value < ideal ? { ruledBy: "the card's table feeds" } : {}),
     parts: idealPart,
   };

@@ -1,8 +1,9 @@
 /** How long a milling cut takes, with the run-up of the cutter. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aCount, aLength, aNumber } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 
@@ -16,14 +17,14 @@ export function runUp(kind: Kind, cutter: number, across: number): number {
 
 const kindOf = (word: string): Kind => (word === 'face' || word === 'face-offset' ? word : 'slab');
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const kind = kindOf(wordOf(values, 'kind'));
   const [cutter, across] = [numberOf(values, 'cutter'), numberOf(values, 'across')];
   const [length, feed] = [numberOf(values, 'length'), numberOf(values, 'feed')];
   const [overrun, passes] = [numberOf(values, 'overrun'), numberOf(values, 'passes')];
   if (across > cutter) {
     return fault(
-      `${show(across)} mm is more than the ${show(cutter)} mm cutter takes; make more passes.`,
+      worded`${show(across)} mm is more than the ${show(cutter)} mm cutter takes; make more passes.`,
     );
   }
   const approach = runUp(kind, cutter, across);
@@ -32,7 +33,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value,
-    working: `run-up ${show(approach, 4)} mm; ${passes} × (${show(length)} + ${show(approach, 4)} + ${show(overrun)}) ÷ ${show(feed)} = ${show(value, 4)} min`,
+    working: worded`run-up ${show(approach, 4)} mm; ${passes} × (${show(length)} + ${show(approach, 4)} + ${show(overrun)}) ÷ ${show(feed)} = ${show(value, 4)} min`,
     parts: {
       runUp: lengthPart(approach, 'run-up of the cutter'),
       travel: lengthPart(travel, 'table travel a pass'),

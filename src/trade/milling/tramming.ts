@@ -1,8 +1,9 @@
 /** How far a mill head leans, from an indicator swept round. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 
@@ -11,23 +12,25 @@ export function hollow(sine: number, cutter: number, width: number): number {
   return (sine * (cutter - Math.sqrt(cutter * cutter - width * width))) / 2;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [sweep, difference] = [numberOf(values, 'sweep'), numberOf(values, 'difference')];
   const [cutter, width] = [numberOf(values, 'cutter'), numberOf(values, 'width')];
   if (difference >= sweep) {
     return fault(
-      `A difference of ${show(difference)} mm over ${show(sweep)} mm is no lean but a misread dial.`,
+      worded`A difference of ${show(difference)} mm over ${show(sweep)} mm is no lean but a misread dial.`,
     );
   }
   if (width > cutter)
-    return fault(`A face ${show(width)} mm wide is wider than the cutter, ${show(cutter)} mm.`);
+    return fault(
+      worded`A face ${show(width)} mm wide is wider than the cutter, ${show(cutter)} mm.`,
+    );
   const sine = difference / sweep;
   const value = (Math.asin(sine) * 180) / Math.PI;
   const [dish, step] = [hollow(sine, cutter, width), sine * width];
   return {
     ok: true,
     value,
-    working: `${show(difference)} ÷ ${show(sweep)}: lean ${show(value, 3)}°, ${show(sine * 100, 3)} mm in 100; cutter ${show(cutter)} on ${show(width)} mm: ${show(dish, 3)} mm hollow when it leans along the feed, ${show(step, 3)} mm slope a pass when across`,
+    working: worded`${show(difference)} ÷ ${show(sweep)}: lean ${show(value, 3)}°, ${show(sine * 100, 3)} mm in 100; cutter ${show(cutter)} on ${show(width)} mm: ${show(dish, 3)} mm hollow when it leans along the feed, ${show(step, 3)} mm slope a pass when across`,
     parts: {
       per100: lengthPart(sine * 100, 'lean over 100 mm'),
       hollow: lengthPart(dish, 'hollow of the face when the head leans along the feed'),

@@ -1,10 +1,11 @@
 /** How far held work bends under the push of the tool. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { materialInput } from '../materials/inputs.ts';
 import { materialNamed } from '../materials/named.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleInput, RuleValues } from '../rule.ts';
+import type { Rule, RuleInput, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { SHIGLEY } from '../sources.ts';
 import { fault, numberIf, numberOf, wordIf } from '../values.ts';
@@ -65,15 +66,15 @@ interface Bar {
   readonly ok: true;
   /** E × I, N·mm² */
   readonly stiffness: number;
-  readonly working: string;
+  readonly working: Worded;
 }
 
 /** E × I of the bar that the values describe, or why there is none. */
-export function barOf(values: RuleValues): Bar | { readonly ok: false; readonly fault: string } {
+export function barOf(values: RuleValues): Bar | { readonly ok: false; readonly fault: Worded } {
   const diameter = numberOf(values, 'diameter');
   const bore = numberOf(values, 'bore');
   if (bore >= diameter) {
-    const sentence = `A bore of ${show(bore)} mm leaves nothing of a ${show(diameter)} mm bar; give a smaller bore.`;
+    const sentence = worded`A bore of ${show(bore)} mm leaves nothing of a ${show(diameter)} mm bar; give a smaller bore.`;
     return { ok: false, fault: sentence };
   }
   const material = wordIf(values, 'material');
@@ -82,11 +83,12 @@ export function barOf(values: RuleValues): Bar | { readonly ok: false; readonly 
     return { ok: false, fault: 'Say what the bar is made of (material) or its modulus.' };
   }
   const moment = secondMoment(diameter, bore);
-  const tube = bore === 0 ? `${show(diameter)}⁴` : `(${show(diameter)}⁴ − ${show(bore)}⁴)`;
+  const tube =
+    bore === 0 ? worded`${show(diameter)}⁴` : worded`(${show(diameter)}⁴ − ${show(bore)}⁴)`;
   return {
     ok: true,
     stiffness: modulus * moment,
-    working: `E = ${show(modulus)} N/mm², I = π × ${tube} ÷ 64 = ${show(moment)} mm⁴`,
+    working: worded`E = ${show(modulus)} N/mm², I = π × ${tube} ÷ 64 = ${show(moment)} mm⁴`,
   };
 }
 
@@ -96,11 +98,11 @@ const cautions = [
   'The push across the work is about 0.3 to 0.5 of the cutting force with an edge at 45-75°, less at 90°.',
 ];
 
-function bent(value: number, working: string): RuleAnswer {
+function bent(value: number, working: Worded): Worked {
   return {
     ok: true,
     value,
-    working: `${working} = ${show(value * 1000, 4)} µm; diameter ${show(value * 2000, 4)} µm large`,
+    working: worded`${working} = ${show(value * 1000, 4)} µm; diameter ${show(value * 2000, 4)} µm large`,
     parts: { diameterError: lengthPart(value * 2, 'how much larger the diameter comes out') },
   };
 }
@@ -120,27 +122,27 @@ export const bendInChuckRule: Rule = {
     const force = numberOf(values, 'force');
     const length = numberOf(values, 'length');
     const value = bendInChuck(force, length, bar.stiffness);
-    return bent(value, `${bar.working}; ${show(force)} × ${show(length)}³ ÷ (3 E I)`);
+    return bent(value, worded`${bar.working}; ${show(force)} × ${show(length)}³ ÷ (3 E I)`);
   },
 };
 
 type Bend = typeof bendBetweenCentres;
 
-function supported(values: RuleValues, bend: Bend, formula: string): RuleAnswer {
+function supported(values: RuleValues, bend: Bend, formula: string): Worked {
   const bar = barOf(values);
   if (!bar.ok) return bar;
   const length = numberOf(values, 'length');
   const at = numberIf(values, 'at') ?? length / 2;
   if (at > length) {
     return fault(
-      `The tool at ${show(at)} mm is beyond the free length of ${show(length)} mm; give a distance within it.`,
+      worded`The tool at ${show(at)} mm is beyond the free length of ${show(length)} mm; give a distance within it.`,
     );
   }
   const force = numberOf(values, 'force');
   const value = bend(force, length, at, bar.stiffness);
   return bent(
     value,
-    `${bar.working}; F = ${show(force)} N at ${show(at)} of ${show(length)} mm: ${formula}`,
+    worded`${bar.working}; F = ${show(force)} N at ${show(at)} of ${show(length)} mm: ${formula}`,
   );
 }
 

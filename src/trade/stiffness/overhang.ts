@@ -1,5 +1,6 @@
 /** When work or a boring bar sticks out too far, and what to do about it. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -51,7 +52,7 @@ export const overhangRule: Rule = {
       ok: true,
       value,
       word,
-      working: `${show(length)} ÷ ${show(diameter)} = ${show(value, 3)} diameters (3 in the chuck, 10 with a centre): ${word}`,
+      working: worded`${show(length)} ÷ ${show(diameter)} = ${show(value, 3)} diameters (3 in the chuck, 10 with a centre): ${word}`,
       parts: {
         longestInChuck: lengthPart(CHUCK_ALONE * diameter, 'longest in the chuck alone'),
         longestWithCentre: lengthPart(CHUCK_AND_CENTRE * diameter, 'longest with a centre'),
@@ -77,7 +78,7 @@ export const steadyRule: Rule = {
     return {
       ok: true,
       value: spans - 1,
-      working: `${show(length)} ÷ (10 × ${show(diameter)}) → ${spans} spans of ${show(span, 4)} mm: ${spans - 1} steadies`,
+      working: worded`${show(length)} ÷ (10 × ${show(diameter)}) → ${spans} spans of ${show(span, 4)} mm: ${spans - 1} steadies`,
       parts: { span: lengthPart(span, 'free span between supports') },
     };
   },
@@ -112,10 +113,10 @@ export const boringOverhangRule: Rule = {
     const depth = numberOf(values, 'depth');
     if (depth > value) {
       return fault(
-        `Boring ${show(depth)} mm deep needs more than the ${show(value)} mm a ${show(diameter)} mm ${word} bar may stick out; take a thicker bar or carbide.`,
+        worded`Boring ${show(depth)} mm deep needs more than the ${show(value)} mm a ${show(diameter)} mm ${word} bar may stick out; take a thicker bar or carbide.`,
       );
     }
-    const working = `${shankOf(word).widths} × ${show(diameter)} = ${show(value)} mm (${word})`;
+    const working = worded`${shankOf(word).widths} × ${show(diameter)} = ${show(value)} mm (${word})`;
     return { ok: true, value, working };
   },
 };
@@ -142,7 +143,7 @@ export const boringBendRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${show(force)} × ${show(overhang)}³ ÷ (3 × ${modulus} × π × ${show(diameter)}⁴ ÷ 64) = ${show(value * 1000, 4)} µm`,
+      working: worded`${show(force)} × ${show(overhang)}³ ÷ (3 × ${modulus} × π × ${show(diameter)}⁴ ÷ 64) = ${show(value * 1000, 4)} µm`,
       parts: {
         diameterError: lengthPart(value * 2, 'how much smaller the bore comes out'),
         widths: part(overhang / diameter, 'ratio', 'overhang in diameters'),

@@ -1,10 +1,11 @@
 /** How fast overhanging work may turn before it begins to whip. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { materialInput } from '../materials/inputs.ts';
 import { materialNamed } from '../materials/named.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { PRACTICE } from '../sources.ts';
 import { fault, numberIf, numberOf, wordIf } from '../values.ts';
@@ -35,28 +36,30 @@ export function whirlingSpeed({ diameter, bore, length, modulus, density }: Bar)
   return ((60 / (2 * Math.PI)) * FIRST_MODE * Math.sqrt(sound * gyration)) / length ** 2;
 }
 
-function barOf(values: RuleValues): Bar | string {
+function barOf(values: RuleValues): Bar | { readonly fault: Worded } {
   const name = wordIf(values, 'material');
   const row = name === undefined ? undefined : materialNamed(name);
   const modulus = numberIf(values, 'modulus') ?? row?.modulus;
   const density = numberIf(values, 'density') ?? row?.density;
   if (modulus === undefined || density === undefined)
-    return 'Name a material, or give both modulus and density.';
+    return { fault: 'Name a material, or give both modulus and density.' };
   const [diameter, bore] = [numberOf(values, 'diameter'), numberOf(values, 'bore')];
-  if (bore >= diameter) return `A bore of ${show(bore)} mm leaves nothing of ${show(diameter)} mm.`;
+  if (bore >= diameter) {
+    return { fault: worded`A bore of ${show(bore)} mm leaves nothing of ${show(diameter)} mm.` };
+  }
   return { diameter, bore, length: numberOf(values, 'length'), modulus, density };
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const bar = barOf(values);
-  if (typeof bar === 'string') return fault(bar);
+  if ('fault' in bar) return fault(bar.fault);
   const critical = whirlingSpeed(bar);
   const value = Math.min(critical * SHARE, FASTEST);
   return {
     ok: true,
     value,
     ruledBy: "the work's overhang",
-    working: `whips at 60 ÷ 2π × ${show(FIRST_MODE, 4)} × √(${show(bar.modulus)} N/mm² ÷ ${show(bar.density)} kg/m³ × (${show(bar.diameter)}² + ${show(bar.bore)}²) ÷ 16) ÷ ${show(bar.length)}² = ${show(critical, 4)} rev/min; a third of it: ${show(value, 4)}`,
+    working: worded`whips at 60 ÷ 2π × ${show(FIRST_MODE, 4)} × √(${show(bar.modulus)} N/mm² ÷ ${show(bar.density)} kg/m³ × (${show(bar.diameter)}² + ${show(bar.bore)}²) ÷ 16) ÷ ${show(bar.length)}² = ${show(critical, 4)} rev/min; a third of it: ${show(value, 4)}`,
     parts: { whirling: part(critical, 'spindleSpeed', 'speed at which it whips') },
   };
 }

@@ -1,5 +1,6 @@
 /** What roughness a feed and a nose radius can leave, and the feed for a wanted one. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -18,9 +19,9 @@ const cautions = [
   'Theory only: at low speed ductile metal comes out about twice as rough, at 100 m/min 1.1 to 1.3 times.',
 ];
 
-function noseFault(feed: number, nose: number): string | undefined {
+function noseFault(feed: number, nose: number): Worded | undefined {
   if (feed <= 2 * nose) return undefined;
-  return `A feed of ${show(feed)} mm/rev is more than the whole width of a ${show(nose)} mm nose; feed less or use a larger nose.`;
+  return worded`A feed of ${show(feed)} mm/rev is more than the whole width of a ${show(nose)} mm nose; feed less or use a larger nose.`;
 }
 
 function beyondNose(feed: number, nose: number): string {
@@ -50,7 +51,7 @@ export const roughnessPeakRule: Rule = {
     return {
       ok: true,
       value,
-      working: `1000 × ${show(feed)}² ÷ (8 × ${show(nose)}) = ${show(value, 4)} µm${beyondNose(feed, nose)}`,
+      working: worded`1000 × ${show(feed)}² ÷ (8 × ${show(nose)}) = ${show(value, 4)} µm${beyondNose(feed, nose)}`,
       parts: { exact: part(exact, 'roughness', 'by the circle instead of the parabola') },
     };
   },
@@ -84,11 +85,11 @@ export const roughnessAverageRule: Rule = {
     const ratio = numberOf(values, 'ratio');
     const value = ((1000 * feed ** 2) / (32 * nose)) * ratio;
     const parabola = ((1000 * feed ** 2) / (18 * Math.sqrt(3) * nose)) * ratio;
-    const times = ratio === 1 ? '' : ` × ${show(ratio)}`;
+    const times = ratio === 1 ? '' : worded` × ${show(ratio)}`;
     return {
       ok: true,
       value,
-      working: `1000 × ${show(feed)}² ÷ (32 × ${show(nose)})${times} = ${show(value, 4)} µm${beyondNose(feed, nose)}`,
+      working: worded`1000 × ${show(feed)}² ÷ (32 × ${show(nose)})${times} = ${show(value, 4)} µm${beyondNose(feed, nose)}`,
       parts: { parabola: part(parabola, 'roughness', 'with 31.18 for 32') },
     };
   },
@@ -115,10 +116,10 @@ export const feedForRoughnessRule: Rule = {
     const margin = numberOf(values, 'margin');
     const theory = Math.sqrt((32 * nose * roughness) / 1000) * margin;
     const cap = NOSE_SHARE * nose;
-    const times = margin === 1 ? '' : ` × ${show(margin)}`;
-    const sum = `√(32 × ${show(nose)} × ${show(roughness)} ÷ 1000)${times} = ${show(theory, 4)} mm/rev`;
+    const times = margin === 1 ? '' : worded` × ${show(margin)}`;
+    const sum = worded`√(32 × ${show(nose)} × ${show(roughness)} ÷ 1000)${times} = ${show(theory, 4)} mm/rev`;
     if (theory <= cap) return { ok: true, value: theory, working: sum, ruledBy: 'the roughness' };
-    const working = `${sum}; the nose allows 0.8 × ${show(nose)} = ${show(cap, 4)}`;
+    const working = worded`${sum}; the nose allows 0.8 × ${show(nose)} = ${show(cap, 4)}`;
     return { ok: true, value: cap, working, ruledBy: 'the nose radius' };
   },
 };
@@ -152,7 +153,7 @@ export const sharpRoughnessRule: Rule = {
     return {
       ok: true,
       value,
-      working: `1000 × ${show(feed)} ÷ (cot ${show(lead)}° + cot ${show(trail)}°) = ${show(value, 4)} µm`,
+      working: worded`1000 × ${show(feed)} ÷ (cot ${show(lead)}° + cot ${show(trail)}°) = ${show(value, 4)} µm`,
       parts: { average: part(value / 4, 'roughness', 'Ra of that triangle') },
     };
   },
@@ -190,8 +191,9 @@ export const roughnessGradeRule: Rule = {
   work: (values) => {
     const roughness = numberOf(values, 'roughness');
     const row = GRADES.find(([, limit]) => roughness <= limit * INCH_ROUNDING);
-    if (row === undefined) return fault(`Ra ${show(roughness)} µm is rougher than N12 (50 µm).`);
-    const working = `Ra ${show(roughness)} µm is within ${row[0]} (${row[1]} µm)`;
+    if (row === undefined)
+      return fault(worded`Ra ${show(roughness)} µm is rougher than N12 (50 µm).`);
+    const working = worded`Ra ${show(roughness)} µm is within ${row[0]} (${row[1]} µm)`;
     return { ok: true, value: row[1], word: row[0], working };
   },
 };

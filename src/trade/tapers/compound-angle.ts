@@ -1,7 +1,8 @@
 /** The angle at which the compound slide turns a taper. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberIf, numberOf } from '../values.ts';
 import { halfAngle, taperPartQuantities, taperParts, taperWords } from './taper.ts';
@@ -10,16 +11,16 @@ export const largeInput = aLength('large', 2000, 'diameter at the large end');
 export const smallInput = aNumber('small', 'length', [0, 2000], 'diameter at the small end');
 
 /** Why these two diameters are no taper, or undefined. */
-export function taperFault(large: number, small: number): string | undefined {
+export function taperFault(large: number, small: number): Worded | undefined {
   if (large > small) return undefined;
-  return `The large end, ${show(large)} mm, is not larger than the small end, ${show(small)} mm; swap or check them.`;
+  return worded`The large end, ${show(large)} mm, is not larger than the small end, ${show(small)} mm; swap or check them.`;
 }
 
 const CAUTIONS = [
   'Lock the carriage; keep the compound well on its slide and clear of the chuck jaws through its whole travel.',
 ];
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [large, small] = [numberOf(values, 'large'), numberOf(values, 'small')];
   const length = numberOf(values, 'length');
   const wrong = taperFault(large, small);
@@ -28,7 +29,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: halfAngle(ratio),
-    working: `(${show(large)} − ${show(small)}) ÷ ${show(length)} = ${show(ratio)}: ${taperWords(ratio)}`,
+    working: worded`(${show(large)} − ${show(small)}) ÷ ${show(length)} = ${show(ratio)}: ${taperWords(ratio)}`,
     parts: taperParts(ratio),
   };
 }
@@ -51,7 +52,7 @@ export const compoundAngle: Rule = {
   work,
 };
 
-type Named = { readonly ratio: number; readonly said: string };
+type Named = { readonly ratio: number; readonly said: Worded };
 
 function named(values: RuleValues): readonly Named[] {
   const [perFoot, oneIn] = [numberIf(values, 'perFoot'), numberIf(values, 'oneIn')];
@@ -60,20 +61,20 @@ function named(values: RuleValues): readonly Named[] {
   return [
     ...(perFoot === undefined
       ? []
-      : [{ ratio: perFoot / foot, said: `${show(perFoot)} mm in a foot of 304.8 mm` }]),
-    ...(oneIn === undefined ? [] : [{ ratio: 1 / oneIn, said: `1 : ${show(oneIn)}` }]),
+      : [{ ratio: perFoot / foot, said: worded`${show(perFoot)} mm in a foot of 304.8 mm` }]),
+    ...(oneIn === undefined ? [] : [{ ratio: 1 / oneIn, said: worded`1 : ${show(oneIn)}` }]),
     ...(included === undefined
       ? []
       : [
           {
             ratio: 2 * Math.tan((included * Math.PI) / 360),
-            said: `included angle ${show(included, 6)}°`,
+            said: worded`included angle ${show(included, 6)}°`,
           },
         ]),
   ];
 }
 
-function workNamed(values: RuleValues): RuleAnswer {
+function workNamed(values: RuleValues): Worked {
   const given = named(values);
   const [only] = given;
   if (only === undefined || given.length > 1) {
@@ -82,7 +83,7 @@ function workNamed(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: halfAngle(only.ratio),
-    working: `${only.said}: ${taperWords(only.ratio)}`,
+    working: worded`${only.said}: ${taperWords(only.ratio)}`,
     parts: taperParts(only.ratio),
   };
 }

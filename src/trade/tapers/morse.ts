@@ -1,8 +1,9 @@
 /** Morse tapers. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { fault, wordOf } from '../values.ts';
 import { halfAngle, taperPartQuantities, taperParts, taperWords } from './taper.ts';
 
@@ -23,17 +24,17 @@ const morseTapers: Readonly<Record<string, readonly [number, number, number]>> =
   '6': [0.62565, 2.494, 2.116],
 };
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const number = wordOf(values, 'number');
   const row = morseTapers[number];
   if (row === undefined)
-    return fault(`There is no Morse taper ${number} in the table; it has 0 to 6.`);
+    return fault(worded`There is no Morse taper ${number} in the table; it has 0 to 6.`);
   const [perFoot, large, small] = row;
   const ratio = perFoot / 12;
   return {
     ok: true,
     value: halfAngle(ratio),
-    working: `Morse ${number}: ${perFoot} in a foot ÷ 24: ${taperWords(ratio)}; ${large} in at the gauge line, ${small} in at the small end`,
+    working: worded`Morse ${number}: ${perFoot} in a foot ÷ 24: ${taperWords(ratio)}; ${large} in at the gauge line, ${small} in at the small end`,
     parts: {
       ...taperParts(ratio),
       large: lengthPart(large * INCH, 'diameter at the large end, gauge line'),

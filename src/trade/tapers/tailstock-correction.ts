@@ -1,23 +1,24 @@
 /** How far a tailstock that is out of line must be moved, from the taper that it turned. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength } from '../inputs.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const difference = numberOf(values, 'difference');
   const [measured, whole] = [numberOf(values, 'measuredLength'), numberOf(values, 'workLength')];
   if (measured > whole) {
     return fault(
-      `The two places, ${show(measured)} mm apart, are farther apart than the work between centres is long, ${show(whole)} mm; check both.`,
+      worded`The two places, ${show(measured)} mm apart, are farther apart than the work between centres is long, ${show(whole)} mm; check both.`,
     );
   }
   const move = (whole * difference) / (2 * measured);
   return {
     ok: true,
     value: move,
-    working: `${show(whole)} × ${show(difference)} ÷ (2 × ${show(measured)}) = ${show(move, 4)} mm; towards the front when the tailstock end is larger, away from it when it is smaller`,
+    working: worded`${show(whole)} × ${show(difference)} ÷ (2 × ${show(measured)}) = ${show(move, 4)} mm; towards the front when the tailstock end is larger, away from it when it is smaller`,
   };
 }
 

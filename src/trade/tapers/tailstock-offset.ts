@@ -1,8 +1,9 @@
 /** How far the tailstock is set over for a long slow taper. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 import { largeInput, smallInput, taperFault } from './compound-angle.ts';
@@ -11,14 +12,14 @@ import { halfAngle } from './taper.ts';
 /** Share of the work's length beyond which the centres bear badly. Common practice, no source. */
 const LARGEST_SHARE = 1 / 50;
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const [large, small] = [numberOf(values, 'large'), numberOf(values, 'small')];
   const [taper, whole] = [numberOf(values, 'taperLength'), numberOf(values, 'workLength')];
   const wrong = taperFault(large, small);
   if (wrong !== undefined) return fault(wrong);
   if (taper > whole) {
     return fault(
-      `The taper, ${show(taper)} mm, is longer than the work between centres, ${show(whole)} mm; check both.`,
+      worded`The taper, ${show(taper)} mm, is longer than the work between centres, ${show(whole)} mm; check both.`,
     );
   }
   const ratio = (large - small) / taper;
@@ -26,12 +27,12 @@ function work(values: RuleValues): RuleAnswer {
   const most = whole * LARGEST_SHARE;
   const far =
     offset > most
-      ? `; more than 1/50 of the length (${show(most, 4)}): use ball centres, the compound or an attachment`
+      ? worded`; more than 1/50 of the length (${show(most, 4)}): use ball centres, the compound or an attachment`
       : '';
   return {
     ok: true,
     value: offset,
-    working: `${show(whole)} × (${show(large)} − ${show(small)}) ÷ (2 × ${show(taper)}) = ${show(offset, 5)} mm${far}`,
+    working: worded`${show(whole)} × (${show(large)} − ${show(small)}) ÷ (2 × ${show(taper)}) = ${show(offset, 5)} mm${far}`,
     parts: { angle: part(halfAngle(ratio), 'angle', 'half angle of the taper') },
   };
 }

@@ -1,8 +1,9 @@
 /** Measuring a finished taper: over rollers, with two balls, on a sine bar. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 import { DEGREE, degreesMinutes, ratioOf } from './taper.ts';
@@ -10,22 +11,24 @@ import { DEGREE, degreesMinutes, ratioOf } from './taper.ts';
 const CAUTION =
   'Take the work off, or stop and isolate the spindle, before rollers, balls or blocks are set.';
 
-function workRollers(values: RuleValues): RuleAnswer {
+function workRollers(values: RuleValues): Worked {
   const [low, high] = [numberOf(values, 'lowReading'), numberOf(values, 'highReading')];
   const [height, roller] = [numberOf(values, 'height'), numberOf(values, 'roller')];
   if (high <= low) {
     return fault(
-      `The reading on blocks, ${show(high)} mm, is not larger than the one below, ${show(low)} mm; stand the small end down.`,
+      worded`The reading on blocks, ${show(high)} mm, is not larger than the one below, ${show(low)} mm; stand the small end down.`,
     );
   }
   const half = Math.atan((high - low) / (2 * height)) / DEGREE;
   const small = low - roller * (1 + Math.tan((45 + half / 2) * DEGREE));
   if (small <= 0)
-    return fault(`Rollers of ${show(roller)} mm leave no work between them; check the readings.`);
+    return fault(
+      worded`Rollers of ${show(roller)} mm leave no work between them; check the readings.`,
+    );
   return {
     ok: true,
     value: half,
-    working: `(${show(high, 6)} − ${show(low, 6)}) ÷ (2 × ${show(height)}): half angle ${show(half, 5)}° (${degreesMinutes(half)}); small end ${show(low, 6)} − ${show(roller)} × (1 + tan(45° + ${show(half / 2, 4)}°)) = ${show(small, 6)} mm`,
+    working: worded`(${show(high, 6)} − ${show(low, 6)}) ÷ (2 × ${show(height)}): half angle ${show(half, 5)}° (${degreesMinutes(half)}); small end ${show(low, 6)} − ${show(roller)} × (1 + tan(45° + ${show(half / 2, 4)}°)) = ${show(small, 6)} mm`,
     parts: {
       ratio: part(ratioOf(half), 'ratio', 'change of diameter over length'),
       small: lengthPart(small, 'diameter at the small end'),
@@ -54,7 +57,7 @@ export const taperOverRollers: Rule = {
   work: workRollers,
 };
 
-function workBalls(values: RuleValues): RuleAnswer {
+function workBalls(values: RuleValues): Worked {
   const [large, small] = [numberOf(values, 'largeBall') / 2, numberOf(values, 'smallBall') / 2];
   const [top, deep] = [numberOf(values, 'largeDepth'), numberOf(values, 'smallDepth')];
   const apart = deep + small - (top + large);
@@ -68,7 +71,7 @@ function workBalls(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: half,
-    working: `balls ${show(apart, 6)} mm apart; (${show(large)} − ${show(small)}) ÷ ${show(apart, 6)} = sin of ${show(half, 5)}° (${degreesMinutes(half)}); mouth ${show(mouth, 6)} mm`,
+    working: worded`balls ${show(apart, 6)} mm apart; (${show(large)} − ${show(small)}) ÷ ${show(apart, 6)} = sin of ${show(half, 5)}° (${degreesMinutes(half)}); mouth ${show(mouth, 6)} mm`,
     parts: {
       ratio: part(ratioOf(half), 'ratio', 'change of diameter over length'),
       mouth: lengthPart(mouth, 'diameter at the face'),
@@ -107,7 +110,7 @@ export const taperWithBalls: Rule = {
 
 const barInput = aLength('bar', 1000, 'distance of the roller centres of the sine bar');
 
-function workHeight(values: RuleValues): RuleAnswer {
+function workHeight(values: RuleValues): Worked {
   const [bar, angle] = [numberOf(values, 'bar'), numberOf(values, 'angle')];
   const height = bar * Math.sin(angle * DEGREE);
   const steep =
@@ -115,7 +118,7 @@ function workHeight(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: height,
-    working: `${show(bar)} × sin ${show(angle, 6)}° = ${show(height, 6)} mm of gauge blocks${steep}`,
+    working: worded`${show(bar)} × sin ${show(angle, 6)}° = ${show(height, 6)} mm of gauge blocks${steep}`,
   };
 }
 
@@ -134,18 +137,18 @@ export const sineBarHeight: Rule = {
   work: workHeight,
 };
 
-function workAngle(values: RuleValues): RuleAnswer {
+function workAngle(values: RuleValues): Worked {
   const [bar, height] = [numberOf(values, 'bar'), numberOf(values, 'height')];
   if (height > bar * Math.sin(60 * DEGREE)) {
     return fault(
-      `Blocks of ${show(height)} mm would set a ${show(bar)} mm bar steeper than 60°; measure the other angle.`,
+      worded`Blocks of ${show(height)} mm would set a ${show(bar)} mm bar steeper than 60°; measure the other angle.`,
     );
   }
   const angle = Math.asin(height / bar) / DEGREE;
   return {
     ok: true,
     value: angle,
-    working: `sin α = ${show(height, 6)} ÷ ${show(bar)}: ${show(angle, 6)}° (${degreesMinutes(angle)})`,
+    working: worded`sin α = ${show(height, 6)} ÷ ${show(bar)}: ${show(angle, 6)}° (${degreesMinutes(angle)})`,
   };
 }
 

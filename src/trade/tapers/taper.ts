@@ -1,7 +1,8 @@
 /** One taper, said in the four ways drawings say it. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { part } from '../part.ts';
-import type { Quantity, WorkingPart } from '../rule.ts';
+import type { Quantity, WorkedPart } from '../rule.ts';
 import { show } from '../show.ts';
 
 export const DEGREE = Math.PI / 180;
@@ -13,10 +14,10 @@ export const halfAngle = (ratio: number) => Math.atan(ratio / 2) / DEGREE;
 export const ratioOf = (half: number) => 2 * Math.tan(half * DEGREE);
 
 /** "4° 45′ 49″" */
-export function degreesMinutes(angle: number): string {
+export function degreesMinutes(angle: number): Worded {
   const seconds = Math.round(angle * 3600);
   const minutes = Math.floor(seconds / 60);
-  return `${Math.floor(minutes / 60)}° ${minutes % 60}′ ${seconds % 60}″`;
+  return worded`${Math.floor(minutes / 60)}° ${minutes % 60}′ ${seconds % 60}″`;
 }
 
 export const taperPartQuantities: Readonly<Record<string, Quantity>> = {
@@ -28,7 +29,7 @@ export const taperPartQuantities: Readonly<Record<string, Quantity>> = {
 };
 
 /** The other ways to say a taper of this ratio. */
-export function taperParts(ratio: number): Readonly<Record<string, WorkingPart>> {
+export function taperParts(ratio: number): Readonly<Record<string, WorkedPart>> {
   const half = halfAngle(ratio);
   return {
     included: part(2 * half, 'angle', 'included angle'),
@@ -40,7 +41,7 @@ export function taperParts(ratio: number): Readonly<Record<string, WorkingPart>>
 }
 
 /** "1 : 6, 2 inch a foot, half angle 4.7636° (4° 45′ 49″)" */
-export function taperWords(ratio: number): string {
+export function taperWords(ratio: number): Worded {
   const half = halfAngle(ratio);
-  return `1 : ${show(1 / ratio, 5)}, ${show(12 * ratio, 5)} inch a foot, half angle ${show(half, 5)}° (${degreesMinutes(half)})`;
+  return worded`1 : ${show(1 / ratio, 5)}, ${show(12 * ratio, 5)} inch a foot, half angle ${show(half, 5)}° (${degreesMinutes(half)})`;
 }

@@ -1,5 +1,6 @@
 /** What warmth does to a length, and the size at 20 °C behind a warm reading. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { materialInput } from '../materials/inputs.ts';
 import { materialNamed } from '../materials/named.ts';
@@ -74,7 +75,7 @@ export const growthRule: Rule = {
     const length = numberOf(values, 'length');
     const rise = numberOf(values, 'temperature') - numberOf(values, 'from');
     const value = alpha * 1e-6 * length * rise;
-    const working = `${show(alpha)} × 10⁻⁶ × ${show(length)} mm × ${show(rise)} K = ${show(value, 4)} mm`;
+    const working = worded`${show(alpha)} × 10⁻⁶ × ${show(length)} mm × ${show(rise)} K = ${show(value, 4)} mm`;
     return { ok: true, value, working };
   },
 };
@@ -108,7 +109,7 @@ export const sizeAtReferenceRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${show(reading, 7)} × (1 + ${show(gaugeAlpha)} × 10⁻⁶ × ${show(gauge)}) ÷ (1 + ${show(alpha)} × 10⁻⁶ × ${show(work)}) = ${show(value, 7)} mm`,
+      working: worded`${show(reading, 7)} × (1 + ${show(gaugeAlpha)} × 10⁻⁶ × ${show(gauge)}) ÷ (1 + ${show(alpha)} × 10⁻⁶ × ${show(work)}) = ${show(value, 7)} mm`,
       parts: { correction: lengthPart(value - reading, 'to add to the reading') },
     };
   },

@@ -1,8 +1,9 @@
 /** Which change gears cut a lead on this lead screw, and how far off it will be. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aList, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberOf } from '../values.ts';
 import { nearestTrain, type Train } from './gear-trains.ts';
@@ -16,23 +17,23 @@ const FAIR_ERROR = 0.1;
 const trainWord = ({ drivers, driven }: Train) =>
   drivers.map((driver, index) => `${driver}/${driven[index]}`).join(' × ');
 
-function gearFault(gears: readonly number[]): string | undefined {
+function gearFault(gears: readonly number[]): Worded | undefined {
   if (gears.some((teeth) => !Number.isInteger(teeth))) return 'Gears have whole numbers of teeth.';
   if (gears.length < 2) return 'Two gears at least are needed; list every gear of the set.';
-  if (gears.length > MOST_GEARS) return `List at most ${MOST_GEARS} gears at a time.`;
+  if (gears.length > MOST_GEARS) return worded`List at most ${MOST_GEARS} gears at a time.`;
   return undefined;
 }
 
-function answer(lead: number, screw: number, stud: number, train: Train): RuleAnswer {
+function answer(lead: number, screw: number, stud: number, train: Train): Worked {
   const cut = train.ratio * stud * screw;
   const error = (cut / lead - 1) * 100;
   const fair = Math.abs(error) <= FAIR_ERROR ? '' : '; too far off for a nut, add gears to the set';
-  const exact = Math.abs(error) < 1e-7 ? 'exact' : `${show(error, 3)} % off`;
+  const exact = Math.abs(error) < 1e-7 ? 'exact' : worded`${show(error, 3)} % off`;
   return {
     ok: true,
     value: cut,
     word: trainWord(train),
-    working: `${show(lead, 6)} ÷ (${show(screw, 6)} × ${show(stud)}) = ${show(lead / (screw * stud), 6)}; drivers ${train.drivers.join(', ')}, driven ${train.driven.join(', ')}: ${show(train.ratio, 6)}, cuts ${show(cut, 6)} mm, ${exact}${fair}`,
+    working: worded`${show(lead, 6)} ÷ (${show(screw, 6)} × ${show(stud)}) = ${show(lead / (screw * stud), 6)}; drivers ${train.drivers.join(', ')}, driven ${train.driven.join(', ')}: ${show(train.ratio, 6)}, cuts ${show(cut, 6)} mm, ${exact}${fair}`,
     parts: {
       errorPercent: part(Math.abs(error) < 1e-7 ? 0 : error, 'percent', 'error of the lead'),
       errorOverInch: lengthPart((25.4 * error) / 100, 'error over 25.4 mm of thread'),
@@ -42,7 +43,7 @@ function answer(lead: number, screw: number, stud: number, train: Train): RuleAn
   };
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const lead = leadOf(values, 'pitch', 'tpi');
   const screw = leadOf(values, 'screwPitch', 'screwTpi');
   if (typeof lead !== 'number') return fault(lead.fault);

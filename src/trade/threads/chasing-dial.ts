@@ -1,8 +1,9 @@
 /** Where on the chasing dial the half-nuts may be closed. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aCount } from '../inputs.ts';
 import { part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberOf } from '../values.ts';
 import { leadInputs, leadOf } from './lead.ts';
@@ -33,14 +34,14 @@ export function marksApart(turns: number, dialTeeth: number, marks: number): num
   return (turns * marks) / divisor(dialTeeth, turns * marks);
 }
 
-function wordFor(turns: number, apart: number, marks: number): string {
+function wordFor(turns: number, apart: number, marks: number): Worded {
   if (turns === 1) return 'any place';
   if (apart === 0) return 'keep closed';
   if (apart === 1) return 'any mark';
-  return apart >= marks ? 'same mark' : `every ${apart} marks`;
+  return apart >= marks ? 'same mark' : worded`every ${apart} marks`;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const lead = leadOf(values, 'pitch', 'tpi');
   const screw = leadOf(values, 'screwPitch', 'screwTpi');
   if (typeof lead !== 'number') return fault(lead.fault);
@@ -49,7 +50,7 @@ function work(values: RuleValues): RuleAnswer {
   const turns = turnsToMeet(lead, screw);
   const apart = turns === undefined ? 0 : marksApart(turns, teeth, marks);
   const word = wordFor(turns ?? 0, apart, marks);
-  const meet = turns === undefined ? 'never within reach' : `after ${turns} lead-screw turns`;
+  const meet = turns === undefined ? 'never within reach' : worded`after ${turns} lead-screw turns`;
   const closed =
     word === 'keep closed'
       ? '; leave the half-nuts closed, stop, withdraw the tool and reverse the spindle'
@@ -58,7 +59,7 @@ function work(values: RuleValues): RuleAnswer {
     ok: true,
     value: apart,
     word,
-    working: `lead ${show(lead, 6)} ÷ screw ${show(screw, 6)} mm: they meet ${meet}; dial turns once in ${teeth}, ${marks} marks: ${word}${closed}`,
+    working: worded`lead ${show(lead, 6)} ÷ screw ${show(screw, 6)} mm: they meet ${meet}; dial turns once in ${teeth}, ${marks} marks: ${word}${closed}`,
     parts: { turns: part(turns ?? 0, 'count', 'lead-screw turns between meetings; 0 is never') },
   };
 }

@@ -1,5 +1,6 @@
 /** Reads a thread as it is written on a drawing: M10x1.5, M10, 1/4-20 UNC, #10-24, 3/8-16 UNC-2A. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { show } from '../show.ts';
 import { metricPitches, unifiedPitches } from './standard-threads.ts';
 
@@ -15,7 +16,7 @@ export interface Thread {
   readonly series: 'coarse' | 'fine' | 'special';
 }
 
-type Read = Thread | { readonly fault: string };
+type Read = Thread | { readonly fault: Worded };
 
 const METRIC = /^M\s*([\d.]+)(?:\s*[x×*]\s*([\d.]+))?(?:\s*-?\s*\d\s*[gh])*$/i;
 const UNIFIED =
@@ -31,11 +32,14 @@ function metric(diameter: number, given: number | undefined): Read {
   const [, coarse = 0, fine = []] = metricPitches.find(([size]) => size === diameter) ?? [];
   const pitch = given ?? coarse;
   if (pitch === 0) {
-    const choice = fine.length > 0 ? ` It has ${fine.map((one) => show(one)).join(', ')}.` : '';
-    return { fault: `M${show(diameter)} has no coarse pitch; say which one it is.${choice}` };
+    const choice =
+      fine.length > 0 ? worded` It has ${fine.map((one) => show(one)).join(', ')}.` : '';
+    return { fault: worded`M${show(diameter)} has no coarse pitch; say which one it is.${choice}` };
   }
   if (diameter < 1 || diameter > 300 || pitch < 0.2 || pitch > 8 || pitch > diameter / 3) {
-    return { fault: `A thread M${show(diameter)}x${show(pitch)} is not possible; ${EXAMPLES}.` };
+    return {
+      fault: worded`A thread M${show(diameter)}x${show(pitch)} is not possible; ${EXAMPLES}.`,
+    };
   }
   const name = `M${show(diameter)}x${show(pitch)}`;
   const series = seriesOf(pitch, coarse, fine);
@@ -71,16 +75,18 @@ function unified(written: string, given: number | undefined, series: string): Re
   const [name, coarse, fine] = row ?? [size, 0, 0];
   const tpi = tpiOf(coarse, fine, given, series);
   if (tpi === 0) {
-    return { fault: `"${written} ${series}" does not say how many threads an inch; ${EXAMPLES}.` };
+    return {
+      fault: worded`"${written} ${series}" does not say how many threads an inch; ${EXAMPLES}.`,
+    };
   }
   const named = series === 'UNC' ? coarse : series === 'UNF' ? fine : tpi;
   if (named !== tpi) {
     return {
-      fault: `${name} ${series} has ${named === 0 ? 'no such series' : `${show(named)} threads an inch, not ${show(tpi)}`}.`,
+      fault: worded`${name} ${series} has ${named === 0 ? 'no such series' : worded`${show(named)} threads an inch, not ${show(tpi)}`}.`,
     };
   }
   if (!(diameter >= 0.06 && diameter <= 6) || tpi < 2 || tpi > 80 || 1 / tpi > diameter / 3) {
-    return { fault: `A thread ${name}-${show(tpi)} is not possible; ${EXAMPLES}.` };
+    return { fault: worded`A thread ${name}-${show(tpi)} is not possible; ${EXAMPLES}.` };
   }
   const kind = seriesOf(tpi, coarse, [fine]);
   const tail = { coarse: 'UNC', fine: 'UNF', special: 'UNS' }[kind];
@@ -102,7 +108,7 @@ export function parseThread(text: string): Read {
   const asMetric = METRIC.exec(written);
   if (asMetric) return metric(Number(asMetric[1]), numberIn(asMetric[2]));
   const asUnified = UNIFIED.exec(written);
-  if (!asUnified) return { fault: `"${written}" is no thread known here; ${EXAMPLES}.` };
+  if (!asUnified) return { fault: worded`"${written}" is no thread known here; ${EXAMPLES}.` };
   const [, size = '', tpi, series = ''] = asUnified;
   return unified(size, numberIn(tpi), series.toUpperCase());
 }

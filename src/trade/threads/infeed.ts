@@ -1,8 +1,9 @@
 /** How deep each pass of a single-point thread goes. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aChoice, aCount, aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show, showList } from '../show.ts';
 import { fault, numberIf, numberOf, wordOf } from '../values.ts';
 import { parseThread } from './designation.ts';
@@ -48,13 +49,13 @@ export function increments(cumulative: readonly number[]): readonly number[] {
   return cumulative.map((depth, index) => depth - (cumulative[index - 1] ?? 0));
 }
 
-function thinPassFault(passes: readonly number[], count: number): string | undefined {
+function thinPassFault(passes: readonly number[], count: number): Worded | undefined {
   const thinnest = Math.min(...passes);
   if (thinnest >= SMALLEST_PASS) return undefined;
-  return `In ${count} passes the thinnest would be ${show(thinnest, 2)} mm and only rub; take fewer passes.`;
+  return worded`In ${count} passes the thinnest would be ${show(thinnest, 2)} mm and only rub; take fewer passes.`;
 }
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const thread = parseThread(wordOf(values, 'thread'));
   if ('fault' in thread) return fault(thread.fault);
   const profile = profileOf(thread);
@@ -72,7 +73,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: total,
-    working: `${thread.name}: depth ${show(depth, 4)} mm in ${count} passes; compound at ${show(angle)}°: ${show(depth, 4)} ÷ cos ${show(angle)}° = ${show(total, 4)} mm; compound dial after each pass ${showList(dial, 3)}; then ${numberOf(values, 'springPasses')} passes at the same setting`,
+    working: worded`${thread.name}: depth ${show(depth, 4)} mm in ${count} passes; compound at ${show(angle)}°: ${show(depth, 4)} ÷ cos ${show(angle)}° = ${show(total, 4)} mm; compound dial after each pass ${showList(dial, 3)}; then ${numberOf(values, 'springPasses')} passes at the same setting`,
     parts: {
       depth: lengthPart(depth, 'radial depth'),
       cumulative: lengthPart(cumulative, 'radial depth after each pass'),

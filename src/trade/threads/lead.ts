@@ -1,5 +1,6 @@
 /** A lead given either as a pitch or as threads an inch: inputs for the thread and for the lead screw. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import type { RuleInput, RuleValues } from '../rule.ts';
 import { numberIf } from '../values.ts';
@@ -20,9 +21,9 @@ export function leadOf(
   values: RuleValues,
   pitch: string,
   tpi: string,
-): number | { readonly fault: string } {
+): number | { readonly fault: Worded } {
   const [inMm, inInch] = [numberIf(values, pitch), numberIf(values, tpi)];
   if (inMm !== undefined && inInch === undefined) return inMm;
   if (inMm === undefined && inInch !== undefined) return MM_PER_INCH / inInch;
-  return { fault: `Give either ${pitch} or ${tpi}, one of the two.` };
+  return { fault: worded`Give either ${pitch} or ${tpi}, one of the two.` };
 }

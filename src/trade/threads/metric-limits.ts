@@ -1,5 +1,6 @@
 /** Limits of ISO metric threads, 6g for screws and 6H for nuts, normal length of engagement. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { show } from '../show.ts';
 import type { Thread } from './designation.ts';
 import { byPitch, diameterSteps, smallestStep } from './metric-tolerances.ts';
@@ -60,11 +61,11 @@ function nut(thread: Thread, { td1, nutPitch }: Tolerances): ThreadLimits {
 export function metricLimits(
   thread: Thread,
   side: Side,
-): ThreadLimits | { readonly fault: string } {
+): ThreadLimits | { readonly fault: Worded } {
   const tolerances = tolerancesOf(thread);
   if (tolerances === undefined) {
     return {
-      fault: `The 6g/6H tables hold no ${show(thread.pitch)} mm pitch at ${show(thread.major)} mm diameter; take a standard pitch, M1.6 to M90.`,
+      fault: worded`The 6g/6H tables hold no ${show(thread.pitch)} mm pitch at ${show(thread.major)} mm diameter; take a standard pitch, M1.6 to M90.`,
     };
   }
   return side === 'external' ? screw(thread, tolerances) : nut(thread, tolerances);

@@ -1,8 +1,9 @@
 /** The basic profile of a 60° thread, ISO metric and Unified alike: pitch diameter, minor, root, depth. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aText } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, wordOf } from '../values.ts';
 import { parseThread, type Thread } from './designation.ts';
@@ -46,7 +47,7 @@ export const sideInput = aChoice('side', ['external', 'internal'], 'screw or nut
 export const sideOf = (values: RuleValues): Side =>
   wordOf(values, 'side') === 'internal' ? 'internal' : 'external';
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const thread = parseThread(wordOf(values, 'thread'));
   if ('fault' in thread) return fault(thread.fault);
   const side = sideOf(values);
@@ -56,7 +57,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: depth,
-    working: `${thread.name} ${side}: depth ${factor} × ${show(thread.pitch)} = ${show(depth, 4)} mm; pitch diameter ${show(profile.pitchDiameter)}, minor ${show(profile.minor)}, root ${show(profile.root)} mm`,
+    working: worded`${thread.name} ${side}: depth ${factor} × ${show(thread.pitch)} = ${show(depth, 4)} mm; pitch diameter ${show(profile.pitchDiameter)}, minor ${show(profile.minor)}, root ${show(profile.root)} mm`,
     parts: {
       pitch: lengthPart(thread.pitch, 'pitch'),
       major: lengthPart(thread.major, 'major diameter'),

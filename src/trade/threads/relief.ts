@@ -1,7 +1,8 @@
 /** The groove at the end of a thread: how deep and how wide. */
 
+import { worded } from '../../texts/index.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, wordOf } from '../values.ts';
 import { parseThread } from './designation.ts';
@@ -41,24 +42,24 @@ const rows: readonly Row[] = [
   [6, 8.3, 14, 21, 0.5, 24, 30, 3.2],
 ];
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const thread = parseThread(wordOf(values, 'thread'));
   if ('fault' in thread) return fault(thread.fault);
   const row = rows.find(([pitch]) => thread.pitch <= pitch + 1e-9);
   if (row === undefined || thread.pitch < 0.5) {
     return fault(
-      `The relief table holds pitches from 0.5 to 6 mm, not ${show(thread.pitch)}; draw the groove a little under the root, three pitches wide.`,
+      worded`The relief table holds pitches from 0.5 to 6 mm, not ${show(thread.pitch)}; draw the groove a little under the root, three pitches wide.`,
     );
   }
   const [pitch, below, screwLeast, screwMost, over, nutLeast, nutMost, radius] = row;
   const outside = sideOf(values) === 'external';
   const diameter = outside ? thread.major - below : thread.major + over;
   const [least, most] = outside ? [screwLeast, screwMost] : [nutLeast, nutMost];
-  const change = outside ? `− ${below}` : `+ ${over}`;
+  const change = outside ? worded`− ${below}` : worded`+ ${over}`;
   return {
     ok: true,
     value: diameter,
-    working: `${thread.name}, row for pitch ${pitch}: groove diameter ${show(thread.major, 6)} ${change} = ${show(diameter, 6)} mm; straight width at least ${least}, whole width at most ${most}, corner radius about ${radius} mm`,
+    working: worded`${thread.name}, row for pitch ${pitch}: groove diameter ${show(thread.major, 6)} ${change} = ${show(diameter, 6)} mm; straight width at least ${least}, whole width at most ${most}, corner radius about ${radius} mm`,
     parts: {
       leastWidth: lengthPart(least, 'least straight width'),
       mostWidth: lengthPart(most, 'most width of the whole groove'),

@@ -1,8 +1,9 @@
 /** Which of the drills at hand comes nearest to a wanted percent of thread. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aList, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberOf, wordOf } from '../values.ts';
 import { parseThread, type Thread } from './designation.ts';
@@ -55,27 +56,28 @@ const bothPercents = (thread: Thread, hole: number) => {
     percentOfThread(thread, hole, 'handbook'),
     percentOfThread(thread, hole, 'basic-profile'),
   ];
-  return `${show(handbook, 3)} % by the handbook's 1.299 P, ${show(basic, 3)} % by the ISO basic profile's 1.0825 P`;
+  return worded`${show(handbook, 3)} % by the handbook's 1.299 P, ${show(basic, 3)} % by the ISO basic profile's 1.0825 P`;
 };
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const thread = parseThread(wordOf(values, 'thread'));
   if ('fault' in thread) return fault(thread.fault);
   const [percent, convention] = [numberOf(values, 'percent'), conventionOf(values)];
   const share = conventions[convention];
   const hole = thread.major - (share * thread.pitch * percent) / 100;
   const drill = nearestDrill(hole, drillsOf(values));
-  if (drill === undefined || hole <= 0) return fault(`${thread.name} leaves no hole to drill.`);
+  if (drill === undefined || hole <= 0)
+    return fault(worded`${thread.name} leaves no hole to drill.`);
   const reached = percentOfThread(thread, drill.size, convention);
   const high = percentOfThread(thread, drill.size, 'handbook') > HIGH_PERCENT;
   return {
     ok: true,
     value: hole,
     word: drill.name,
-    working: `${thread.name}: ${show(thread.major, 6)} − ${show(share, 6)} × ${show(thread.pitch, 5)} × ${show(percent)} % = ${show(hole, 5)} mm; nearest drill ${drill.name} (${show(drill.size, 5)} mm): ${bothPercents(thread, drill.size)}${high ? '; a high percent, the tap may break' : ''}`,
+    working: worded`${thread.name}: ${show(thread.major, 6)} − ${show(share, 6)} × ${show(thread.pitch, 5)} × ${show(percent)} % = ${show(hole, 5)} mm; nearest drill ${drill.name} (${show(drill.size, 5)} mm): ${bothPercents(thread, drill.size)}${high ? '; a high percent, the tap may break' : ''}`,
     parts: {
       drill: lengthPart(drill.size, 'nearest drill'),
-      percent: part(reached, 'percent', `percent of thread with it, ${convention}`),
+      percent: part(reached, 'percent', worded`percent of thread with it, ${convention}`),
       handbook: part(
         percentOfThread(thread, drill.size, 'handbook'),
         'percent',

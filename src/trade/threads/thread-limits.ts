@@ -1,7 +1,8 @@
 /** What a thread may measure: 6g and 6H, 2A and 2B. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues, WorkingPart } from '../rule.ts';
+import type { Rule, RuleValues, Worked, WorkedPart } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, wordOf } from '../values.ts';
 import { parseThread, type Thread } from './designation.ts';
@@ -18,11 +19,11 @@ const ASME_SOURCE = 'from memory: ASME B1.1 formulas (checked against its printe
 export function limitsOfThread(
   thread: Thread,
   side: Side,
-): ThreadLimits | { readonly fault: string } {
+): ThreadLimits | { readonly fault: Worded } {
   return thread.system === 'metric' ? metricLimits(thread, side) : unifiedLimits(thread, side);
 }
 
-function partsOf(limits: ThreadLimits): Record<string, WorkingPart> {
+function partsOf(limits: ThreadLimits): Record<string, WorkedPart> {
   const { pitchMin, pitchMax, majorMin, majorMax, minorMin, minorMax } = limits;
   return {
     pitchMin: lengthPart(pitchMin, 'smallest pitch diameter'),
@@ -37,9 +38,9 @@ function partsOf(limits: ThreadLimits): Record<string, WorkingPart> {
 }
 
 const span = (low: number | undefined, high: number | undefined) =>
-  `${low === undefined ? 'any' : show(low, 6)} to ${high === undefined ? 'any' : show(high, 6)}`;
+  worded`${low === undefined ? 'any' : show(low, 6)} to ${high === undefined ? 'any' : show(high, 6)}`;
 
-function work(values: RuleValues): RuleAnswer {
+function work(values: RuleValues): Worked {
   const thread = parseThread(wordOf(values, 'thread'));
   if ('fault' in thread) return fault(thread.fault);
   const limits = limitsOfThread(thread, sideOf(values));
@@ -48,7 +49,7 @@ function work(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: pitchMax,
-    working: `${thread.name} ${className}: pitch diameter ${span(pitchMin, pitchMax)}, major ${span(majorMin, majorMax)}, minor ${span(minorMin, minorMax)} mm`,
+    working: worded`${thread.name} ${className}: pitch diameter ${span(pitchMin, pitchMax)}, major ${span(majorMin, majorMax)}, minor ${span(minorMin, minorMax)} mm`,
     source: thread.system === 'metric' ? ISO_SOURCE : ASME_SOURCE,
     parts: partsOf(limits),
   };

@@ -1,8 +1,9 @@
 /** Measuring a screw thread over three wires. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength } from '../inputs.ts';
 import { lengthPart } from '../part.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, numberIf, numberOf, wordOf } from '../values.ts';
 import { parseThread } from './designation.ts';
@@ -19,14 +20,14 @@ export const overWires = (pitchDiameter: number, wire: number, pitch: number) =>
   pitchDiameter + 3 * wire - TRIANGLE * pitch;
 
 /** Wires that stand clear of the crests and do not fall to the root: 0.505 P to 1.010 P. */
-function wireFault(wire: number, pitch: number): string | undefined {
+function wireFault(wire: number, pitch: number): Worded | undefined {
   const [least, most] = [0.505 * pitch, 1.01 * pitch];
   if (wire >= least && wire <= most) return undefined;
   const where = wire < least ? 'sinks below the crests' : 'does not reach the flanks';
-  return `A ${show(wire)} mm wire ${where} of a ${show(pitch, 4)} mm pitch; take one from ${show(least, 4)} to ${show(most, 4)} mm, best ${show(bestWireOf(pitch), 4)}.`;
+  return worded`A ${show(wire)} mm wire ${where} of a ${show(pitch, 4)} mm pitch; take one from ${show(least, 4)} to ${show(most, 4)} mm, best ${show(bestWireOf(pitch), 4)}.`;
 }
 
-function workBest(values: RuleValues): RuleAnswer {
+function workBest(values: RuleValues): Worked {
   const thread = parseThread(wordOf(values, 'thread'));
   if ('fault' in thread) return fault(thread.fault);
   const { pitch } = thread;
@@ -34,7 +35,7 @@ function workBest(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: best,
-    working: `${thread.name}: ${show(pitch, 6)} ÷ (2 cos 30°) = ${show(best, 5)} mm; usable 0.505 P to 1.01 P: ${show(0.505 * pitch, 4)} to ${show(1.01 * pitch, 4)} mm`,
+    working: worded`${thread.name}: ${show(pitch, 6)} ÷ (2 cos 30°) = ${show(best, 5)} mm; usable 0.505 P to 1.01 P: ${show(0.505 * pitch, 4)} to ${show(1.01 * pitch, 4)} mm`,
     parts: {
       least: lengthPart(0.505 * pitch, 'thinnest wire that can be used'),
       most: lengthPart(1.01 * pitch, 'thickest wire that can be used'),
@@ -59,7 +60,7 @@ export const bestWire: Rule = {
   work: workBest,
 };
 
-function workOver(values: RuleValues): RuleAnswer {
+function workOver(values: RuleValues): Worked {
   const thread = parseThread(wordOf(values, 'thread'));
   if ('fault' in thread) return fault(thread.fault);
   const wire = numberIf(values, 'wire') ?? bestWireOf(thread.pitch);
@@ -72,13 +73,19 @@ function workOver(values: RuleValues): RuleAnswer {
   return {
     ok: true,
     value: size,
-    working: `${thread.name}: ${show(basic, 6)} + 3 × ${show(wire, 5)} − 0.86603 × ${show(thread.pitch, 6)} = ${show(size, 6)} mm`,
+    working: worded`${thread.name}: ${show(basic, 6)} + 3 × ${show(wire, 5)} − 0.86603 × ${show(thread.pitch, 6)} = ${show(size, 6)} mm`,
     ...('fault' in limits
       ? {}
       : {
           parts: {
-            least: lengthPart(over(limits.pitchMin), `smallest over wires, ${limits.className}`),
-            most: lengthPart(over(limits.pitchMax), `largest over wires, ${limits.className}`),
+            least: lengthPart(
+              over(limits.pitchMin),
+              worded`smallest over wires, ${limits.className}`,
+            ),
+            most: lengthPart(
+              over(limits.pitchMax),
+              worded`largest over wires, ${limits.className}`,
+            ),
           },
         }),
   };
@@ -112,7 +119,7 @@ function judged(pitchDiameter: number, low: number, high: number): string {
   return pitchDiameter < low ? 'lost' : 'within';
 }
 
-function workBack(values: RuleValues): RuleAnswer {
+function workBack(values: RuleValues): Worked {
   const thread = parseThread(wordOf(values, 'thread'));
   if ('fault' in thread) return fault(thread.fault);
   const wire = numberIf(values, 'wire') ?? bestWireOf(thread.pitch);
@@ -121,7 +128,7 @@ function workBack(values: RuleValues): RuleAnswer {
   const reading = numberOf(values, 'reading');
   const value = reading - 3 * wire + TRIANGLE * thread.pitch;
   const limits = limitsOfThread(thread, 'external');
-  const sum = `${thread.name}: ${show(reading, 6)} − 3 × ${show(wire, 5)} + 0.86603 × ${show(thread.pitch, 6)} = ${show(value, 6)} mm`;
+  const sum = worded`${thread.name}: ${show(reading, 6)} − 3 × ${show(wire, 5)} + 0.86603 × ${show(thread.pitch, 6)} = ${show(value, 6)} mm`;
   if ('fault' in limits) return { ok: true, value, working: sum };
   const { pitchMin, pitchMax, className } = limits;
   const word = judged(value, pitchMin, pitchMax);
@@ -129,7 +136,7 @@ function workBack(values: RuleValues): RuleAnswer {
     ok: true,
     value,
     word,
-    working: `${sum}; ${className} allows ${show(pitchMin, 6)} to ${show(pitchMax, 6)}: ${word}`,
+    working: worded`${sum}; ${className} allows ${show(pitchMin, 6)} to ${show(pitchMax, 6)}: ${word}`,
   };
 }
 

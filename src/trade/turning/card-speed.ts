@@ -1,7 +1,8 @@
 /** The speed to set: the next lower one the machine's card has, never above any limit. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aList, aNumber } from '../inputs.ts';
-import type { Rule, RuleAnswer, RuleInput, RuleValues } from '../rule.ts';
+import type { Rule, RuleInput, RuleValues, Worked } from '../rule.ts';
 import { show, showList } from '../show.ts';
 import { GROOVER } from '../sources.ts';
 import { fault, listOf, numberIf, numberOf } from '../values.ts';
@@ -58,24 +59,23 @@ function lowestOf(first: Limit, others: readonly Limit[]): Limit {
   return others.reduce((low, one) => (one.speed < low.speed ? one : low), first);
 }
 
-function tooFast(slowest: number, limit: Limit): RuleAnswer {
+function tooFast(slowest: number, limit: Limit): Worked {
   return fault(
-    `The slowest speed on the card is ${show(slowest)} rev/min and ${limit.name} allows ${show(limit.speed)}; ` +
-      'no speed of this machine is safe here. Use another machine, chuck or set-up.',
+    worded`The slowest speed on the card is ${show(slowest)} rev/min and ${limit.name} allows ${show(limit.speed)}; no speed of this machine is safe here. Use another machine, chuck or set-up.`,
   );
 }
 
 interface Choice {
   readonly speed: number;
   readonly ruledBy: string;
-  readonly said: string;
+  readonly said: Worded;
 }
 
 function withoutCard(ceiling: Limit): Choice {
   return {
     speed: ceiling.speed,
     ruledBy: ceiling.name,
-    said: `set at most ${show(ceiling.speed, 4)}`,
+    said: worded`set at most ${show(ceiling.speed, 4)}`,
   };
 }
 
@@ -85,16 +85,16 @@ function choose(ideal: Limit, speeds: readonly number[], ceiling: Limit): Choice
   const allowed = speeds.filter((speed) => speed <= ceiling.speed * NEAR);
   if (allowed.length === 0) {
     const lowest = Math.min(...speeds);
-    const said = `faster than the edge wants, the card's lowest: ${show(lowest)}`;
+    const said = worded`faster than the edge wants, the card's lowest: ${show(lowest)}`;
     return { speed: lowest, ruledBy: "the card's lowest speed", said };
   }
   const speed = Math.max(...allowed);
   if (ceiling.speed > top * NEAR) {
-    return { speed, ruledBy: "the card's top speed", said: `top of the card: ${show(top)}` };
+    return { speed, ruledBy: "the card's top speed", said: worded`top of the card: ${show(top)}` };
   }
-  const capped = ceiling === ideal ? '' : `${ceiling.name} allows ${show(ceiling.speed)}; `;
+  const capped = ceiling === ideal ? '' : worded`${ceiling.name} allows ${show(ceiling.speed)}; `;
   const step = speed * NEAR >= ceiling.speed ? 'on the card' : 'next lower on the card';
-  return { speed, ruledBy: ceiling.name, said: `${capped}${step}: ${show(speed)}` };
+  return { speed, ruledBy: ceiling.name, said: worded`${capped}${step}: ${show(speed)}` };
 }
 
 /**
@@ -102,7 +102,7 @@ function choose(ideal: Limit, speeds: readonly number[], ceiling: Limit): Choice
  * ruled. When even the lowest card speed is above the chuck, card or work limit there is none.
  * `values` holds the inputs named in `cardInputs`; without `speeds` the answer is the lowest limit.
  */
-export function cardSpeed(wanted: number, diameter: number, values: RuleValues): RuleAnswer {
+export function cardSpeed(wanted: number, diameter: number, values: RuleValues): Worked {
   const speeds = listOf(values, 'speeds');
   const ideal = { name: 'the surface speed', speed: spindleSpeed(wanted, diameter) };
   const limits = hardLimits(values);
@@ -115,7 +115,7 @@ export function cardSpeed(wanted: number, diameter: number, values: RuleValues):
     ok: true,
     value: speed,
     ruledBy,
-    working: `${spindleWorking(wanted, diameter)}; ${said} rev/min, ${show(real, 3)} m/min (${ruledBy} rules)`,
+    working: worded`${spindleWorking(wanted, diameter)}; ${said} rev/min, ${show(real, 3)} m/min (${ruledBy} rules)`,
     parts: {
       ideal: { value: ideal.speed, quantity: 'spindleSpeed', meaning: 'speed before any limit' },
       surfaceSpeed: {
@@ -167,7 +167,7 @@ export const nextCardSpeedRule: Rule = {
     return {
       ok: true,
       value: diameters[0] ?? 0,
-      working: `1000 × ${show(speed)} ÷ (π × n) for n = ${showList(speeds)}: ${showList(diameters, 4)} mm`,
+      working: worded`1000 × ${show(speed)} ÷ (π × n) for n = ${showList(speeds)}: ${showList(diameters, 4)} mm`,
       parts: {
         diameters: {
           value: diameters,

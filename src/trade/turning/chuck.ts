@@ -1,5 +1,6 @@
 /** What speed does to a chuck: its rim and its grip. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aLength } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -39,13 +40,13 @@ export const chuckRimRule: Rule = {
     const most = (60_000 * CAST_IRON_RIM) / (Math.PI * diameter);
     if (wordOf(values, 'body') === 'cast-iron' && value > CAST_IRON_RIM) {
       return fault(
-        `The rim would run at ${show(value, 4)} m/s; a cast-iron body may not pass ${CAST_IRON_RIM} m/s, ${show(most, 4)} rev/min. Go slower, and never above its mark.`,
+        worded`The rim would run at ${show(value, 4)} m/s; a cast-iron body may not pass ${CAST_IRON_RIM} m/s, ${show(most, 4)} rev/min. Go slower, and never above its mark.`,
       );
     }
     return {
       ok: true,
       value,
-      working: `π × ${show(diameter)} × ${show(spindle)} ÷ 60 000 = ${show(value, 4)} m/s`,
+      working: worded`π × ${show(diameter)} × ${show(spindle)} ÷ 60 000 = ${show(value, 4)} m/s`,
       parts: { fastest: part(most, 'spindleSpeed', 'speed at which a rim runs at 20 m/s') },
     };
   },
@@ -68,11 +69,11 @@ export const chuckGripRule: Rule = {
     const mark = numberOf(values, 'chuckLimit');
     if (spindle > mark) {
       return fault(
-        `${show(spindle)} rev/min is above the chuck's mark of ${show(mark)}; go no faster than the mark.`,
+        worded`${show(spindle)} rev/min is above the chuck's mark of ${show(mark)}; go no faster than the mark.`,
       );
     }
     const value = 100 * (1 - LOST_AT_REFERENCE * (spindle / mark) ** 2);
-    const working = `100 − 66.7 × (${show(spindle)} ÷ ${show(mark)})² = ${show(value, 3)} %`;
+    const working = worded`100 − 66.7 × (${show(spindle)} ÷ ${show(mark)})² = ${show(value, 3)} %`;
     return { ok: true, value, working };
   },
 };

@@ -1,5 +1,6 @@
 /** The cross-slide's dial: what it reads and what to set. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import { stepsHalfEven } from '../rounding.ts';
@@ -59,7 +60,7 @@ export const dialSettingRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${show(change)} mm${halved} ÷ ${show(graduation)} mm a division = ${divisions} divisions`,
+      working: worded`${show(change)} mm${halved} ÷ ${show(graduation)} mm a division = ${divisions} divisions`,
       parts: {
         divisions: part(divisions, 'count', 'whole divisions to move'),
         dialled: lengthPart(dialled, 'movement that these divisions show'),
@@ -93,7 +94,7 @@ export const compoundTravelRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${show(travel)} mm × sin ${show(angle)}° = ${show(value, 4)} mm a side`,
+      working: worded`${show(travel)} mm × sin ${show(angle)}° = ${show(value, 4)} mm a side`,
       parts: { along: lengthPart(travel * Math.cos(radians), 'travel along the axis') },
     };
   },

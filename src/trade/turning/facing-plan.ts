@@ -1,5 +1,6 @@
 /** Facing to a length: what is left, and how deep the next cut goes. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import { stepsUp } from '../rounding.ts';
@@ -32,7 +33,7 @@ export const facingPlanRule: Rule = {
     const left = measured - wanted;
     if (left < -1e-9) {
       return fault(
-        `The work measures ${show(measured, 7)} mm, already shorter than ${show(wanted, 7)} mm; no cut can put it back. Measure again before you judge it.`,
+        worded`The work measures ${show(measured, 7)} mm, already shorter than ${show(wanted, 7)} mm; no cut can put it back. Measure again before you judge it.`,
       );
     }
     const cuts = Math.max(1, stepsUp(left, numberOf(values, 'deepestCut')));
@@ -40,7 +41,7 @@ export const facingPlanRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${show(measured, 7)} − ${show(wanted, 7)} = ${show(left)} mm; ${cuts === 1 ? 'one cut' : `${cuts} equal cuts`} of ${show(value)} mm`,
+      working: worded`${show(measured, 7)} − ${show(wanted, 7)} = ${show(left)} mm; ${cuts === 1 ? 'one cut' : worded`${cuts} equal cuts`} of ${show(value)} mm`,
       parts: {
         left: lengthPart(left, 'left to face off'),
         cuts: part(cuts, 'count', 'cuts of that depth'),

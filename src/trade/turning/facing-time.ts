@@ -1,5 +1,6 @@
 /** Time to face, at one spindle speed or at one surface speed. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -36,7 +37,7 @@ export const facingTimeRule: Rule = {
     const inner = numberOf(values, 'innerDiameter');
     if (inner >= outer) {
       return fault(
-        `The cut ends at ${show(inner)} mm and starts at ${show(outer)} mm; facing goes inwards, so give a smaller inner diameter.`,
+        worded`The cut ends at ${show(inner)} mm and starts at ${show(outer)} mm; facing goes inwards, so give a smaller inner diameter.`,
       );
     }
     const feed = numberOf(values, 'feedPerRev');
@@ -46,7 +47,7 @@ export const facingTimeRule: Rule = {
     return {
       ok: true,
       value,
-      working: `(${show(outer)} − ${show(inner)}) mm ÷ (2 × ${show(feed)} × ${show(spindle)}) = ${show(value, 4)} min; surface speed from ${show(start, 4)} to ${show(end, 4)} m/min`,
+      working: worded`(${show(outer)} − ${show(inner)}) mm ÷ (2 × ${show(feed)} × ${show(spindle)}) = ${show(value, 4)} min; surface speed from ${show(start, 4)} to ${show(end, 4)} m/min`,
       parts: {
         speedAtStart: part(start, 'surfaceSpeed', 'surface speed at the outer diameter'),
         speedAtEnd: part(end, 'surfaceSpeed', 'surface speed at the inner diameter'),
@@ -71,7 +72,7 @@ export const constantFacingTimeRule: Rule = {
     const inner = numberOf(values, 'innerDiameter');
     if (inner >= outer) {
       return fault(
-        `The cut ends at ${show(inner)} mm and starts at ${show(outer)} mm; give a smaller inner diameter.`,
+        worded`The cut ends at ${show(inner)} mm and starts at ${show(outer)} mm; give a smaller inner diameter.`,
       );
     }
     const feed = numberOf(values, 'feedPerRev');
@@ -80,7 +81,7 @@ export const constantFacingTimeRule: Rule = {
     return {
       ok: true,
       value,
-      working: `π × (${show(outer)}² − ${show(inner)}²) ÷ (4000 × ${show(speed)} × ${show(feed)}) = ${show(value, 4)} min`,
+      working: worded`π × (${show(outer)}² − ${show(inner)}²) ÷ (4000 × ${show(speed)} × ${show(feed)}) = ${show(value, 4)} min`,
     };
   },
 };

@@ -1,5 +1,6 @@
 /** Feeds: what an operation likes, what the card has, and how fast that moves the tool. */
 
+import { worded } from '../../texts/index.ts';
 import { aChoice, aList, aNumber } from '../inputs.ts';
 import { materialInput, toolInput, toolOf } from '../materials/inputs.ts';
 import type { CuttingGroup } from '../materials/material.ts';
@@ -68,9 +69,13 @@ export const turningFeedRule: Rule = {
     const tool = toolOf(values);
     const base = turningFeed(cut, tool, 'P');
     const value = turningFeed(cut, tool, row.iso);
-    const share = value === base ? '' : ` × ${show(value / base)} for group ${row.iso}`;
-    const sum = share === '' ? '' : ` = ${show(value)} mm/rev`;
-    return { ok: true, value, working: `${cut}, ${tool}: ${show(base)} mm/rev${share}${sum}` };
+    const share = value === base ? '' : worded` × ${show(value / base)} for group ${row.iso}`;
+    const sum = share === '' ? '' : worded` = ${show(value)} mm/rev`;
+    return {
+      ok: true,
+      value,
+      working: worded`${cut}, ${tool}: ${show(base)} mm/rev${share}${sum}`,
+    };
   },
 };
 
@@ -101,15 +106,15 @@ export const cardFeedRule: Rule = {
         value === Math.max(...feeds) && value * NEAR < wanted
           ? "the card's coarsest feed"
           : 'the wanted feed';
-      const working = `wanted ${show(wanted)}; next lower on the card: ${show(value)} mm/rev`;
+      const working = worded`wanted ${show(wanted)}; next lower on the card: ${show(value)} mm/rev`;
       return { ok: true, value, working, ruledBy };
     }
     if (finest > wanted * COARSER_ALLOWED) {
       return fault(
-        `The finest feed on the card is ${show(finest)} mm/rev, more than twice the wanted ${show(wanted)}; feed by hand.`,
+        worded`The finest feed on the card is ${show(finest)} mm/rev, more than twice the wanted ${show(wanted)}; feed by hand.`,
       );
     }
-    const working = `wanted ${show(wanted)}; the finest on the card is coarser: ${show(finest)} mm/rev`;
+    const working = worded`wanted ${show(wanted)}; the finest on the card is coarser: ${show(finest)} mm/rev`;
     return { ok: true, value: finest, working, ruledBy: "the card's finest feed" };
   },
 };
@@ -127,7 +132,7 @@ export const feedRateRule: Rule = {
     const feed = numberOf(values, 'feedPerRev');
     const spindle = numberOf(values, 'spindleSpeed');
     const value = feed * spindle;
-    const working = `${show(feed)} mm/rev × ${show(spindle)} rev/min = ${show(value, 4)} mm/min`;
+    const working = worded`${show(feed)} mm/rev × ${show(spindle)} rev/min = ${show(value, 4)} mm/min`;
     return { ok: true, value, working };
   },
 };
@@ -150,7 +155,7 @@ export const feedPerRevRule: Rule = {
     const rate = numberOf(values, 'feedRate');
     const spindle = numberOf(values, 'spindleSpeed');
     const value = rate / spindle;
-    const working = `${show(rate)} mm/min ÷ ${show(spindle)} rev/min = ${show(value, 4)} mm/rev`;
+    const working = worded`${show(rate)} mm/min ÷ ${show(spindle)} rev/min = ${show(value, 4)} mm/rev`;
     return { ok: true, value, working };
   },
 };

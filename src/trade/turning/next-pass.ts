@@ -1,9 +1,10 @@
 /** The next cut after a measurement: how far to move the dial. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aChoice, aLength } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import { stepsDown, stepsUp } from '../rounding.ts';
-import type { Rule, RuleAnswer, RuleValues } from '../rule.ts';
+import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { PRACTICE } from '../sources.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
@@ -51,28 +52,27 @@ function chooseCut(remaining: Remaining, smallest: number): Cut {
   return worthACut(remaining, rough.depth, smallest) ? rough : finishing(remaining);
 }
 
-function overcut(values: RuleValues, left: number): RuleAnswer {
+function overcut(values: RuleValues, left: number): Worked {
   const inside = wordOf(values, 'direction') === 'inside';
   const side = inside ? 'larger' : 'smaller';
   return fault(
-    `The work measures ${show(numberOf(values, 'measured'), 8)} mm, already ${show(-left, 4)} mm ${side} than the finish ` +
-      `diameter of ${show(numberOf(values, 'finishDiameter'), 8)} mm; no cut can put it back. Measure again before you judge it.`,
+    worded`The work measures ${show(numberOf(values, 'measured'), 8)} mm, already ${show(-left, 4)} mm ${side} than the finish diameter of ${show(numberOf(values, 'finishDiameter'), 8)} mm; no cut can put it back. Measure again before you judge it.`,
   );
 }
 
-function dialWorking(divisions: number, graduation: number): string {
+function dialWorking(divisions: number, graduation: number): Worded {
   if (divisions === 0) return 'less than a division: no cut';
-  return `down to ${divisions} × ${show(graduation)} = ${show(divisions * graduation)} mm`;
+  return worded`down to ${divisions} × ${show(graduation)} = ${show(divisions * graduation)} mm`;
 }
 
-function cutWorking(left: number, cut: Cut, perTravel: number): string {
+function cutWorking(left: number, cut: Cut, perTravel: number): Worded {
   if (left === 0) return 'at size, nothing left';
   const name = cut.last ? 'finishing' : 'roughing';
   const reads = perTravel === 2 ? ' × 2 on a diameter dial' : ' on a radius dial';
-  return `${show(left)} mm left on the diameter; ${name} cut ${show(cut.depth)} mm a side${reads} = ${show(cut.depth * perTravel)}`;
+  return worded`${show(left)} mm left on the diameter; ${name} cut ${show(cut.depth)} mm a side${reads} = ${show(cut.depth * perTravel)}`;
 }
 
-function answer(values: RuleValues, { left, allowance, deepest }: Remaining): RuleAnswer {
+function answer(values: RuleValues, { left, allowance, deepest }: Remaining): Worked {
   const graduation = numberOf(values, 'graduation');
   const perTravel = dialPerTravel(values);
   const cut = chooseCut({ left, allowance, deepest }, graduation / perTravel);
@@ -85,7 +85,7 @@ function answer(values: RuleValues, { left, allowance, deepest }: Remaining): Ru
   return {
     ok: true,
     value,
-    working: `${cutWorking(left, cut, perTravel)}, ${dial}; then ${show(after, 7)} mm`,
+    working: worded`${cutWorking(left, cut, perTravel)}, ${dial}; then ${show(after, 7)} mm`,
     parts: {
       depthASide: lengthPart(depth, 'depth a side of this cut'),
       left: lengthPart(left, 'left on the diameter before this cut'),

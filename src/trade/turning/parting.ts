@@ -1,5 +1,6 @@
 /** Parting off: how fast, and how far the blade may stick out. */
 
+import { worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { cuttingSpeed } from '../materials/cutting-speed.ts';
 import { coolantInput, materialInput, questionOf, toolInput } from '../materials/inputs.ts';
@@ -44,7 +45,7 @@ export const partingSpeedRule: Rule = {
     if (!speed.ok) return speed;
     const answer = cardSpeed(speed.value, numberOf(values, 'diameter'), values);
     if (!answer.ok) return answer;
-    return { ...answer, working: `${speed.working}; ${answer.working}` };
+    return { ...answer, working: worded`${speed.working}; ${answer.working}` };
   },
 };
 
@@ -71,21 +72,20 @@ export const partingBladeRule: Rule = {
     const width = numberOf(values, 'bladeWidth');
     if (bore >= diameter) {
       return fault(
-        `A bore of ${show(bore)} mm leaves nothing of ${show(diameter)} mm bar; give a smaller bore.`,
+        worded`A bore of ${show(bore)} mm leaves nothing of ${show(diameter)} mm bar; give a smaller bore.`,
       );
     }
     const value = (diameter - bore) / 2 + 2;
     const longest = LONGEST_IN_WIDTHS * width;
     if (value > longest) {
       return fault(
-        `The cut needs ${show(value)} mm of blade and a ${show(width)} mm blade may stick out ${show(longest)} mm; ` +
-          'take a wider blade, or part from both sides or saw.',
+        worded`The cut needs ${show(value)} mm of blade and a ${show(width)} mm blade may stick out ${show(longest)} mm; take a wider blade, or part from both sides or saw.`,
       );
     }
     return {
       ok: true,
       value,
-      working: `(${show(diameter)} − ${show(bore)}) ÷ 2 + 2 = ${show(value)} mm; allowed 8 × ${show(width)} = ${show(longest)} mm`,
+      working: worded`(${show(diameter)} − ${show(bore)}) ÷ 2 + 2 = ${show(value)} mm; allowed 8 × ${show(width)} = ${show(longest)} mm`,
       parts: {
         longest: lengthPart(longest, 'longest overhang of this blade'),
         widths: part(value / width, 'ratio', 'overhang in blade widths'),

@@ -1,5 +1,6 @@
 /** How many cuts take the stock to size, and how deep each is. */
 
+import { sequence, type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import { lengthPart, part } from '../part.ts';
 import { stepsUp } from '../rounding.ts';
@@ -19,12 +20,9 @@ export const allowanceInput = aNumber(
 );
 
 /** Why a finishing cut cannot be taken in one, or undefined. */
-export function allowanceFault(allowance: number, deepest: number): string | undefined {
+export function allowanceFault(allowance: number, deepest: number): Worded | undefined {
   if (allowance / 2 <= deepest * (1 + 1e-9)) return undefined;
-  return (
-    `A finishing allowance of ${show(allowance)} mm on the diameter is ${show(allowance / 2)} mm a side, ` +
-    `deeper than the deepest cut of ${show(deepest)} mm; leave less.`
-  );
+  return worded`A finishing allowance of ${show(allowance)} mm on the diameter is ${show(allowance / 2)} mm a side, deeper than the deepest cut of ${show(deepest)} mm; leave less.`;
 }
 
 export interface PassPlan {
@@ -57,17 +55,18 @@ export function passPlan(
   return { roughingPasses, roughingDepth, roughingDiameters, finishingDepth: finishing / 2 };
 }
 
-function planWorking(stock: number, finish: number, deepest: number, plan: PassPlan): string {
+function planWorking(stock: number, finish: number, deepest: number, plan: PassPlan): Worded {
   const { roughingPasses, roughingDepth, roughingDiameters, finishingDepth } = plan;
   const total = Math.abs(stock - finish);
-  const parts = [`${show(total)} mm on the diameter = ${show(total / 2)} mm a side`];
+  const parts = [worded`${show(total)} mm on the diameter = ${show(total / 2)} mm a side`];
   if (roughingPasses > 0) {
     parts.push(
-      `roughing ${show(roughingPasses * roughingDepth)} ÷ ${show(deepest)} → ${roughingPasses} × ${show(roughingDepth)} mm to ${showList(roughingDiameters)}`,
+      worded`roughing ${show(roughingPasses * roughingDepth)} ÷ ${show(deepest)} → ${roughingPasses} × ${show(roughingDepth)} mm to ${showList(roughingDiameters)}`,
     );
   }
-  if (finishingDepth > 0) parts.push(`finishing ${show(finishingDepth)} mm to ${show(finish)}`);
-  return parts.join('; ');
+  if (finishingDepth > 0)
+    parts.push(worded`finishing ${show(finishingDepth)} mm to ${show(finish)}`);
+  return sequence(parts, '; ');
 }
 
 export const passPlanRule: Rule = {
@@ -103,7 +102,7 @@ export const passPlanRule: Rule = {
     if (wrong !== undefined) return fault(wrong);
     if (Math.abs(stock - finish) / 2 / deepest > 10_000) {
       return fault(
-        `${show(deepest)} mm a side is so little that this takes more than 10 000 passes; cut deeper.`,
+        worded`${show(deepest)} mm a side is so little that this takes more than 10 000 passes; cut deeper.`,
       );
     }
     const plan = passPlan(stock, finish, deepest, allowance);

@@ -1,5 +1,6 @@
 /** "I am running four hundred": what that does, and whether it may be. */
 
+import { worded } from '../../texts/index.ts';
 import { part } from '../part.ts';
 import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';
@@ -49,7 +50,7 @@ export const runningSpeedRule: Rule = {
       const limit = numberIf(values, input);
       if (limit !== undefined && spindle > limit) {
         return fault(
-          `${show(spindle)} rev/min is above ${name}, ${show(limit)}; stop and set a lower speed.`,
+          worded`${show(spindle)} rev/min is above ${name}, ${show(limit)}; stop and set a lower speed.`,
         );
       }
     }
@@ -61,7 +62,7 @@ export const runningSpeedRule: Rule = {
       ok: true,
       value,
       word: wordFor(share),
-      working: `π × ${show(diameter)} mm × ${show(spindle)} rev/min ÷ 1000 = ${show(value, 3)} m/min, ${show(share, 3)} % of ${show(wanted)}: ${wordFor(share)}`,
+      working: worded`π × ${show(diameter)} mm × ${show(spindle)} rev/min ÷ 1000 = ${show(value, 3)} m/min, ${show(share, 3)} % of ${show(wanted)}: ${wordFor(share)}`,
       parts: {
         share: part(share, 'percent', 'share of the wanted surface speed'),
         ideal: part(spindleSpeed(wanted, diameter), 'spindleSpeed', 'speed the edge wants'),

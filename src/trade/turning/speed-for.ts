@@ -1,5 +1,6 @@
 /** The question asked most: which speed for this diameter of this material with this tool. */
 
+import { worded } from '../../texts/index.ts';
 import { cuttingSpeed } from '../materials/cutting-speed.ts';
 import {
   coolantInput,
@@ -42,6 +43,6 @@ export const speedForMaterialRule: Rule = {
     const answer = cardSpeed(speed.value, numberOf(values, 'diameter'), values);
     if (!answer.ok) return answer;
     const source = speed.source === undefined ? {} : { source: speed.source };
-    return { ...answer, ...source, working: `${speed.working}; ${answer.working}` };
+    return { ...answer, ...source, working: worded`${speed.working}; ${answer.working}` };
   },
 };

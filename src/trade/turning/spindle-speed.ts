@@ -1,5 +1,6 @@
 /** Spindle speed out of surface speed and diameter, and back. */
 
+import { type Worded, worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
 import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';
@@ -17,9 +18,9 @@ export function surfaceSpeed(spindle: number, diameter: number): number {
 }
 
 /** "1000 × 28 ÷ (π × 25) = 356.5 rev/min" */
-export function spindleWorking(speed: number, diameter: number): string {
+export function spindleWorking(speed: number, diameter: number): Worded {
   const ideal = show(spindleSpeed(speed, diameter), 4);
-  return `1000 × ${show(speed)} m/min ÷ (π × ${show(diameter)} mm) = ${ideal} rev/min`;
+  return worded`1000 × ${show(speed)} m/min ÷ (π × ${show(diameter)} mm) = ${ideal} rev/min`;
 }
 
 export const surfaceSpeedInput = aNumber(
@@ -73,7 +74,7 @@ export const surfaceSpeedRule: Rule = {
     const spindle = numberOf(values, 'spindleSpeed');
     const diameter = numberOf(values, 'diameter');
     const value = surfaceSpeed(spindle, diameter);
-    const working = `π × ${show(diameter)} mm × ${show(spindle)} rev/min ÷ 1000 = ${show(value, 4)} m/min`;
+    const working = worded`π × ${show(diameter)} mm × ${show(spindle)} rev/min ÷ 1000 = ${show(value, 4)} m/min`;
     return { ok: true, value, working };
   },
 };

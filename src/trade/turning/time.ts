@@ -1,5 +1,6 @@
 /** Cutting times and how much metal a minute removes. */
 
+import { worded } from '../../texts/index.ts';
 import { aCount, aLength, aNumber } from '../inputs.ts';
 import { part } from '../part.ts';
 import type { Rule } from '../rule.ts';
@@ -36,7 +37,7 @@ export const turningTimeRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${passes} × ${show(length)} mm ÷ (${show(feed)} mm/rev × ${show(spindle)} rev/min) = ${show(value, 4)} min`,
+      working: worded`${passes} × ${show(length)} mm ÷ (${show(feed)} mm/rev × ${show(spindle)} rev/min) = ${show(value, 4)} min`,
       parts: { eachPass: part(eachPass, 'time', 'time of one pass') },
     };
   },
@@ -64,7 +65,7 @@ export const cuttingTimeRule: Rule = {
     return {
       ok: true,
       value,
-      working: `${passes} × ${show(length)} mm ÷ ${show(rate)} mm/min = ${show(value, 4)} min`,
+      working: worded`${passes} × ${show(length)} mm ÷ ${show(rate)} mm/min = ${show(value, 4)} min`,
       parts: { eachPass: part(length / rate, 'time', 'time of one pass') },
     };
   },
@@ -93,7 +94,7 @@ export const speedForTimeRule: Rule = {
     return {
       ok: true,
       value,
-      working: `π × ${show(diameter)} × ${show(length)} ÷ (1000 × ${show(feed)} × ${show(time)}) = ${show(value, 4)} m/min`,
+      working: worded`π × ${show(diameter)} × ${show(length)} ÷ (1000 × ${show(feed)} × ${show(time)}) = ${show(value, 4)} m/min`,
     };
   },
 };
@@ -119,16 +120,16 @@ export const turningRemovalRule: Rule = {
     const diameter = numberIf(values, 'diameter');
     if (diameter !== undefined && depth * 2 > diameter) {
       return fault(
-        `A depth of ${show(depth)} mm a side is more than the radius of ${show(diameter)} mm work; cut less deep.`,
+        worded`A depth of ${show(depth)} mm a side is more than the radius of ${show(diameter)} mm work; cut less deep.`,
       );
     }
     const mean = diameter === undefined ? 1 : (diameter - depth) / diameter;
     const value = 1000 * speed * feed * depth * mean;
-    const meanText = mean === 1 ? '' : ` × ${show(mean)} for the mean diameter`;
+    const meanText = mean === 1 ? '' : worded` × ${show(mean)} for the mean diameter`;
     return {
       ok: true,
       value,
-      working: `1000 × ${show(speed)} × ${show(feed)} × ${show(depth)}${meanText} = ${show(value)} mm³/min`,
+      working: worded`1000 × ${show(speed)} × ${show(feed)} × ${show(depth)}${meanText} = ${show(value)} mm³/min`,
     };
   },
 };

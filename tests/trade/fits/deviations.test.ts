@@ -2,6 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { englishLanguage, wordedIn } from '../../../src/texts/index.ts';
 import { deviationByFormula } from '../../../src/trade/fits/deviation-formula.ts';
 import { classDeviations, delta, fundamental } from '../../../src/trade/fits/deviations.ts';
 import { fineSteps, mainSteps } from '../../../src/trade/fits/steps.ts';
@@ -33,7 +34,7 @@ const letters = [
 
 function limits(at: number, name: string) {
   const found = classDeviations(at, name);
-  if ('fault' in found) throw new Error(found.fault);
+  if ('fault' in found) throw new Error(wordedIn(englishLanguage, found.fault));
   return found;
 }
 

@@ -1,18 +1,21 @@
 /** Threads as people write them. */
 
 import { describe, expect, it } from 'vitest';
+import { englishLanguage, type Worded, wordedIn } from '../../../src/texts/index.ts';
 import { parseThread } from '../../../src/trade/threads/designation.ts';
 import { metricPitches, unifiedPitches } from '../../../src/trade/threads/standard-threads.ts';
 
+const inEnglish = (said: Worded) => wordedIn(englishLanguage, said);
+
 function read(text: string) {
   const thread = parseThread(text);
-  if ('fault' in thread) throw new Error(thread.fault);
+  if ('fault' in thread) throw new Error(inEnglish(thread.fault));
   return thread;
 }
 
 const faultIn = (text: string) => {
   const thread = parseThread(text);
-  return 'fault' in thread ? thread.fault : `read as ${thread.name}`;
+  return 'fault' in thread ? inEnglish(thread.fault) : `read as ${thread.name}`;
 };
 
 describe('thread designations', () => {

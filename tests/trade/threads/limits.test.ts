@@ -1,6 +1,7 @@
 /** What every thread's limits keep. */
 
 import { describe, expect, it } from 'vitest';
+import { englishLanguage, wordedIn } from '../../../src/texts/index.ts';
 import { parseThread } from '../../../src/trade/threads/designation.ts';
 import { metricPitches, unifiedPitches } from '../../../src/trade/threads/standard-threads.ts';
 import { limitsOfThread } from '../../../src/trade/threads/thread-limits.ts';
@@ -15,7 +16,7 @@ const unified = unifiedPitches.flatMap(([size, coarse, fine]) =>
 
 function limits(name: string, side: 'external' | 'internal') {
   const thread = parseThread(name);
-  if ('fault' in thread) throw new Error(thread.fault);
+  if ('fault' in thread) throw new Error(wordedIn(englishLanguage, thread.fault));
   return limitsOfThread(thread, side);
 }
 
