@@ -1,6 +1,6 @@
-/** The German texts of the shipped flow and machine kind: whole, and only texts. */
+/** The German texts of the shipped flows and machine kinds: whole, and only texts. */
 
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { readFlow, readKind, textsOfFile, translateFile } from '../../src/flow/index.ts';
 import { german } from '../../src/texts/de/index.ts';
@@ -8,10 +8,21 @@ import { german } from '../../src/texts/de/index.ts';
 const textOf = (path: string) =>
   readFileSync(new URL(`../../flows/${path}`, import.meta.url), 'utf8');
 
-const shipped = [
-  { file: 'gate-hinge-pin.json', texts: 'texts/de/gate-hinge-pin.json' },
-  { file: 'kinds/lathe.json', texts: 'texts/de/lathe.json' },
-] as const;
+const jsonIn = (folder: string) =>
+  readdirSync(new URL(`../../flows/${folder}`, import.meta.url)).filter((name) =>
+    name.endsWith('.json'),
+  );
+const flows = jsonIn('.').map((name) => ({ file: name, texts: `texts/de/${name}` }));
+const machines = jsonIn('kinds').map((name) => ({
+  file: `kinds/${name}`,
+  texts: `texts/de/${name}`,
+}));
+const shipped = [...machines, ...flows];
+
+function inGerman({ file, texts }: (typeof shipped)[number]): string {
+  const made = translateFile(texts, textOf(file), textOf(texts));
+  return made.ok ? made.text : '';
+}
 
 describe.each(shipped)('the German of $file', ({ file, texts }) => {
   const translated = translateFile(texts, textOf(file), textOf(texts));
@@ -27,17 +38,17 @@ describe.each(shipped)('the German of $file', ({ file, texts }) => {
   });
 });
 
-describe('the hinge pin in German', () => {
-  it('is read without a fault: no word means two things', () => {
-    const [flow, kind] = shipped.map(({ file, texts }) => {
-      const made = translateFile(texts, textOf(file), textOf(texts));
-      return made.ok ? made.text : '';
-    });
-    const lathe = readKind('lathe', kind ?? '', german);
-    expect(lathe.ok ? [] : lathe.faults).toEqual([]);
-    const kinds = new Map(lathe.ok ? [[lathe.value.id, lathe.value] as const] : []);
-    const read = readFlow('pin', flow ?? '', kinds, german);
-    expect(read.ok ? [] : read.faults).toEqual([]);
+describe('in German', () => {
+  const read = machines.map((one) => readKind(one.file, inGerman(one), german));
+  const kinds = new Map(read.flatMap((one) => (one.ok ? [[one.value.id, one.value]] : [])));
+
+  it('every machine kind is read without a fault: no word means two things', () => {
+    expect(read.flatMap((one) => (one.ok ? [] : one.faults))).toEqual([]);
+  });
+
+  it.each(flows)('$file is read without a fault: no word means two things', (one) => {
+    const flow = readFlow(one.file, inGerman(one), kinds, german);
+    expect(flow.ok ? [] : flow.faults).toEqual([]);
   });
 });
 
