@@ -9,7 +9,6 @@ import {
   type Phase,
   planAt,
   plausibleRange,
-  positionOf,
   type Readings,
   type Step,
 } from '../flow/index.ts';
@@ -85,8 +84,4 @@ function answers(job: Job, phase: Phase, fact: string, state: string): boolean {
   if (!isLoss(job.flow.kind, fact, state)) return true;
   const { power } = job.flow.kind.roles;
   return phase === 'start' && fact === power.fact && state === power.on;
-}
-
-export function phaseOf(snapshot: FlowSnapshot): Phase {
-  return positionOf(snapshot).phase;
 }

@@ -24,10 +24,11 @@ export const formatClaims = {
   'FORMAT-OWN-ASK':
     'Where hands go in, and before the job ends, the step itself asks whether the power is off.',
   'FORMAT-POWER': 'The power is known to be on only in a cut, or where it is asked to stop.',
+  'FORMAT-REPORT': 'Whatever must be so while it turns can be reported as lost.',
+  'FORMAT-WALK': 'A fault walk asks again for what hands change in it.',
+  'FORMAT-RELEASE': 'A step that waits for an instructor opens by a release alone.',
   'FORMAT-SETTLES': 'Every word is answered: no step goes round by itself for ever.',
 } as const;
-
-export type FormatClaim = keyof typeof formatClaims;
 
 /** All claims of a job, hazards first. */
 export function claimsOf(job: Job): readonly Claim[] {

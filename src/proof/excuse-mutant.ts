@@ -5,17 +5,35 @@
 
 import type { Condition, Job, StepPlan } from '../flow/index.ts';
 import { endStep } from '../flow/index.ts';
+import { findPassedLimit } from './limit-mutants.ts';
 import type { Mutant } from './mutants.ts';
 import { askedStates } from './told-apart.ts';
 
 /** One sentence, or nothing. `job` is the mutant's own. */
 export function excuseFor(mutant: Mutant, job: Job): string {
+  if (mutant.kind === 'limit') return limitExcuse(mutant, job);
   if (mutant.kind === 'remedy') return remedyExcuse(mutant, job);
   if (mutant.name.startsWith('moment')) return momentExcuse(mutant, job);
   if (mutant.name.startsWith('hands')) return handsExcuse(mutant, job);
   if (!mutant.fact) return '';
   if (mutant.name.startsWith('begins')) return begunExcuse(mutant, job);
   return askedExcuse(mutant, job);
+}
+
+/** The limit does not count with any numbers that may be put in, or another one says the same. */
+function limitExcuse({ name, steps }: Mutant, job: Job): string {
+  if (name.includes('of step')) return statedExcuse(steps, job);
+  const { tried, passed } = findPassedLimit(job.flow, job.card, steps);
+  if (tried === 0 || passed) return '';
+  return `At none of ${tried} sets of numbers from the ends of what may be put in does the speed pass it on this machine.`;
+}
+
+function statedExcuse([id = '']: readonly string[], job: Job): string {
+  const step = job.flow.steps.get(id);
+  const working = step && 'speed' in step && 'working' in step.speed ? step.speed.working : '';
+  return job.flow.scope.workings.get(working)?.given.workLimit
+    ? `The speed of the step is worked out by "${working}", which is held to what the work allows itself.`
+    : '';
 }
 
 function remedyExcuse({ fact, steps }: Mutant, job: Job): string {

@@ -11,7 +11,8 @@ import {
 } from '../flow/index.ts';
 import { excuseFor } from './excuse-mutant.ts';
 import { hunt } from './hunt.ts';
-import { judgePlans } from './judge-plans.ts';
+import { judgePlans, judgeReleases } from './judge-plans.ts';
+import { findPassedLimit } from './limit-mutants.ts';
 import { Memory } from './memory.ts';
 import { type Mutant, mutantsOf } from './mutants.ts';
 import type { Problem } from './proof.ts';
@@ -71,8 +72,19 @@ export function huntMutant(mutant: Mutant, kind: MachineKind, card: Card): Judge
   const compiled = compileJob(read.flow, card);
   if (!compiled.ok) return { mutant, fate: 'refused', why: compiled.faults[0] ?? '' };
   const { job } = compiled;
-  const [written] = judgePlans(job);
+  if (mutant.kind === 'limit') return huntLimit(mutant, job);
+  const released = mutant.release === undefined ? [] : judgeReleases(job, [mutant.release]);
+  const [written] = [...judgePlans(job), ...released];
   const problem = hunt(job, mutant.steps) ?? written;
   if (problem) return { mutant, fate: 'broken', why: problem.message, problem, job };
   return { mutant, fate: 'open', why: '', job };
+}
+
+/** A limit counts with some numbers of the piece and not with others: those are looked for where it does. */
+function huntLimit(mutant: Mutant, job: Job): JudgedMutant {
+  const { passed, step } = findPassedLimit(job.flow, job.card, mutant.steps);
+  const made = passed && compileJob(job.flow, job.card, passed);
+  const problem = made?.ok && step !== undefined ? hunt(made.job, [step]) : undefined;
+  if (!problem || !made?.ok) return { mutant, fate: 'open', why: '', job };
+  return { mutant, fate: 'broken', why: problem.message, problem, job: made.job };
 }

@@ -1,14 +1,26 @@
 /** What the claims say of each step as it is written: these need no walk, and so have no path. */
 
-import { endStep, type Job, type StepPlan } from '../flow/index.ts';
+import { endStep, type Job, releaseFact, type StepPlan } from '../flow/index.ts';
 import type { BrokenStep, Way } from './judge-graph.ts';
+import { judgeKind } from './judge-kind.ts';
 
 /** Every step that breaks a claim by the way it is written. */
 export function judgePlans(job: Job): readonly BrokenStep[] {
-  return [...job.plans.values()].flatMap((plan) => [
+  const ofSteps = [...job.plans.values()].flatMap((plan) => [
     ...judgeOwnAsk(job, plan),
     ...judgeLost(job, plan),
   ]);
+  return [...ofSteps, ...judgeKind(job)];
+}
+
+/** Of the steps that the shop wants an instructor to release, those that open without one. */
+export function judgeReleases(job: Job, wanted: readonly string[]): readonly BrokenStep[] {
+  return wanted.flatMap((id) => {
+    const plan = job.plans.get(id);
+    if (!plan || releaseFact in plan.gate) return [];
+    const message = `"${plan.step.title}" begins without an instructor's release, and it is to wait for one.`;
+    return [{ claim: 'FORMAT-RELEASE', step: id, message }];
+  });
 }
 
 /** Proofs of one step must not lean on what another one happens to ask: flows are edited step by step. */

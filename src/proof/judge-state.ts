@@ -13,6 +13,7 @@ import {
   releaseFact,
   type StepPlan,
   stateOf,
+  unknownState,
 } from '../flow/index.ts';
 import { goesOn, hears, noSizes, sizesOf, wordsOf } from './alphabet.ts';
 import { isSo } from './condition.ts';
@@ -56,6 +57,7 @@ export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
     stopQuestion('stop', step),
     stopQuestion('hold', step),
     onwardQuestion(job, plan, at),
+    ...releaseQuestions(plan, phase),
     ...missingQuestions(job, plan, phase),
     ...sizeQuestions(job, plan),
   ];
@@ -118,6 +120,16 @@ function isWanted({ gate, step }: StepPlan, event: FlowEvent): boolean {
   if (event.type !== 'fact') return true;
   const open = step.kind === 'check' ? step.facts : step.kind === 'do' ? step.ends : {};
   return { ...gate, ...open }[event.fact] === event.state;
+}
+
+/** Beyond its gate a step that waits for an instructor has been released. */
+function releaseQuestions({ step }: StepPlan, phase: Phase): readonly Question[] {
+  if (!step.release || phase === 'gate' || phase === 'hold') return [];
+  const ask = ({ context }: FlowSnapshot) =>
+    stateOf(context.facts, releaseFact) === unknownState
+      ? `"${step.title}" stands open, and no instructor has released it.`
+      : undefined;
+  return [{ claim: 'FORMAT-RELEASE', ask }];
 }
 
 /** Each condition of a gate that is not met can be answered, and has a word. */

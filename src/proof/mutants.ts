@@ -1,8 +1,9 @@
 /** Flows with one thing taken out: what a careless edit could do. The prover must find each one that matters. */
 
 import type { FlowFile } from '../flow/index.ts';
+import { limitMutants } from './limit-mutants.ts';
 
-export type MutantKind = 'condition' | 'effect' | 'remedy' | 'target';
+export type MutantKind = 'condition' | 'limit' | 'effect' | 'remedy' | 'target';
 
 export interface Mutant {
   readonly kind: MutantKind;
@@ -12,13 +13,19 @@ export interface Mutant {
   readonly steps: readonly string[];
   /** The fact that is no longer asked, begun or ended, with its state; none for a whole gate, hands or a target. */
   readonly fact?: { readonly id: string; readonly state: string };
+  /** The step that an instructor need no longer release. */
+  readonly release?: string;
   /** The flow file without it. */
   readonly file: FlowFile;
 }
 
-/** Every condition, effect, remedy and target, taken out one at a time. */
+/** Every condition, limit, effect, remedy and target, taken out one at a time. */
 export function mutantsOf(file: FlowFile): readonly Mutant[] {
-  return [...gateMutants(file), ...file.steps.flatMap((_, index) => stepMutants(file, index))];
+  return [
+    ...gateMutants(file),
+    ...limitMutants(file),
+    ...file.steps.flatMap((_, index) => stepMutants(file, index)),
+  ];
 }
 
 function gateMutants(file: FlowFile): readonly Mutant[] {
@@ -57,6 +64,9 @@ function stepMutants(file: FlowFile, index: number): readonly Mutant[] {
     ...eachFact(step.needs, (fact, needs) =>
       made('condition', `need "${fact.id}"`, { needs }, fact),
     ),
+    ...(step.release
+      ? [{ ...made('condition', 'release', { release: undefined }), release: step.id }]
+      : []),
     ...eachFact(step.remedies, ({ id, state }, remedies) =>
       made('remedy', `remedy "${id}"`, { remedies }, { id, state }),
     ),

@@ -3,6 +3,7 @@
 import { beginJob, endStep, type FlowEvent, type Job } from '../flow/index.ts';
 import { claimNamed } from './claims.ts';
 import { judgeMove } from './judge-move.ts';
+import { judgeReleases } from './judge-plans.ts';
 import { questionsAt } from './judge-state.ts';
 import { textsOfView } from './judge-texts.ts';
 import { type Finding, judgeWalk } from './judge-walk.ts';
@@ -23,6 +24,8 @@ export interface ProveOptions extends Watch {
   readonly nodes?: number;
   /** False where the verdict is enough: paths are not looked for. */
   readonly paths?: boolean;
+  /** Steps that an instructor must release, whatever the flow itself says. */
+  readonly releases?: readonly string[];
 }
 
 const mostNodes = 1_000_000;
@@ -39,7 +42,7 @@ export function prove(job: Job, options: ProveOptions = {}): Proof {
       options,
     );
     walk.run();
-    return judged(walk, options.paths ?? true);
+    return judged(walk, options);
   } catch (error) {
     if (error instanceof TooLarge || error instanceof RangeError) return gaveUp('too-large', error);
     if (error instanceof Unseeable) return gaveUp('unseeable', error);
@@ -58,11 +61,9 @@ function gaveUp(verdict: Verdict, error: Error): Proof {
   };
 }
 
-function judged(walk: Walk, withPaths: boolean): Proof {
-  const findings = judgeWalk(walk);
-  const paths = withPaths
-    ? shortestPaths(walk, findings)
-    : new Map<Finding, readonly FlowEvent[]>();
+function judged(walk: Walk, { paths: wanted = true, releases = [] }: ProveOptions): Proof {
+  const findings: readonly Finding[] = [...judgeWalk(walk), ...judgeReleases(walk.job, releases)];
+  const paths = wanted ? shortestPaths(walk, findings) : new Map<Finding, readonly FlowEvent[]>();
   const problems = findings.map((finding) => problemOf(walk.job, finding, paths.get(finding)));
   const { places, states } = countsOf(walk);
   return {

@@ -1,7 +1,13 @@
 /** Each claim is broken by something small: a claim that nothing breaks would be no claim. */
 
 import { describe, expect, it } from 'vitest';
-import { compileJob, type Job, readFlowValue, resolveFlow } from '../../src/flow/index.ts';
+import {
+  compileJob,
+  type Job,
+  type MachineKind,
+  readFlowValue,
+  resolveFlow,
+} from '../../src/flow/index.ts';
 import {
   claimsOf,
   type formatClaims,
@@ -12,6 +18,7 @@ import {
 import { cardNamed, latheKind } from '../flow/shipped.ts';
 import { saying, withChart, withGuards, withoutAction } from './altered-job.ts';
 import { jobOf } from './both-walks.ts';
+import { tinyKind } from './tiny-kind.ts';
 
 const kind = latheKind();
 const card = cardNamed('metric-lathe');
@@ -128,11 +135,43 @@ const tell = (id: string, more: object) => step(id, { kind: 'tell', ...off, ...m
 
 /** A job on the machine of four facts. */
 function tiny(...steps: readonly object[]): Job {
+  return tinyOf(tinyKind(), ...steps);
+}
+
+function tinyOf(kind: MachineKind, ...steps: readonly object[]): Job {
   const head = { followrest: 'flow', version: 1, id: 'tiny', revision: 1, title: 'T', about: '' };
-  const job = jobOf({ ...head, machineKind: 'lathe', steps });
+  const kinds = new Map([['lathe', kind]]);
+  const job = jobOf({ ...head, machineKind: 'lathe', steps }, undefined, kinds);
   if (!job) throw new Error('The reader refuses it.');
   return job;
 }
+
+/** The small machine on which an open guard cannot be reported. */
+function unreported(): MachineKind {
+  const kind = tinyKind();
+  const quiet = (fact: MachineKind['facts'][number]) => ({
+    ...fact,
+    states: fact.states.map((state) => ({ ...state, loss: false })),
+  });
+  return { ...kind, facts: kind.facts.map((one) => (one.id === 'guard' ? quiet(one) : one)) };
+}
+
+/** The small machine whose fault walk has somebody look at the guard, and does not ask for it. */
+function unasked(): MachineKind {
+  const kind = tinyKind();
+  const walks = kind.walks.map((walk) => ({
+    ...walk,
+    items: walk.items.map((item) => ({ ...item, needs: {} })),
+  }));
+  return { ...kind, walks };
+}
+
+const spin = step('spin', {
+  kind: 'cut',
+  needs: { motor: 'off', tool: 'clear', guard: 'closed' },
+  speed: rpm(100),
+  next: 'end',
+});
 
 const one = () => tiny(tell('only', { next: 'end' }));
 
@@ -179,6 +218,10 @@ const formats: Readonly<Record<keyof typeof formatClaims, () => Job>> = {
     withChart(one(), ({ only }) => {
       delete only?.states?.open?.always;
     }),
+  'FORMAT-REPORT': () => tinyOf(unreported(), spin),
+  'FORMAT-WALK': () => tinyOf(unasked(), spin),
+  'FORMAT-RELEASE': () =>
+    withGuards(tiny({ ...spin, release: true }), { met: true, notMet: false }),
   'FORMAT-SETTLES': () => withGuards(one(), { met: true, notMet: true }),
 };
 
