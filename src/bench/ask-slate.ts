@@ -1,5 +1,6 @@
 /** A question to the Slate in the middle of a run, in two breaths: "slate", and then the question. Pure. */
 
+import { commandPhrases } from '../flow/index.ts';
 import { type Language, sayIn, tableIn, voiceTexts } from '../texts/index.ts';
 import { normalise } from '../words/index.ts';
 import { asked } from './beside-run.ts';
@@ -35,13 +36,19 @@ export function takeSlateQuestion(
 ): RunStep | null {
   const said = normalise(heard.text);
   if (first.some(({ phrases }) => phrases.includes(said))) return null;
-  if (tableIn(state.job.flow.language, voiceTexts).leaveSlate.some((phrase) => phrase === said)) {
-    return leaveSlate(state, heard);
-  }
+  const { language } = state.job.flow;
+  if (commandPhrases(language, 'repeat').includes(said)) return openSlate(state, heard);
+  if (leaving(language).includes(said)) return leaveSlate(state, heard);
   const answer = slateAnswer(heard.text, state.job.card);
   if (!answer.ok) return missedQuestion(state, heard, answer.fault);
   const { spoken, why } = answer.reply;
   return asked({ ...withoutQuestion(state), told: { why } }, heard, spoken);
+}
+
+/** Who says "next" here means to go on with the job; it does nothing else. */
+function leaving(language: Language): readonly string[] {
+  const { leaveSlate: leave } = tableIn(language, voiceTexts);
+  return [...leave, ...commandPhrases(language, 'wrong'), ...commandPhrases(language, 'next')];
 }
 
 /** Nothing was said for a while, or it was taken back. */
@@ -62,6 +69,6 @@ export function withoutQuestion({ slateAsked: _over, ...state }: RunState): RunS
 
 /** What the ear listens for while a question is awaited. */
 export function slateListen(language: Language, first: readonly BenchItem[]): ListenFor {
-  const { leaveSlate: leave } = tableIn(language, voiceTexts);
-  return { phrases: [...first.flatMap(({ phrases }) => phrases), ...leave, ...slatePhrases()] };
+  const always = [...first.flatMap(({ phrases }) => phrases), ...leaving(language)];
+  return { phrases: [...always, ...commandPhrases(language, 'repeat'), ...slatePhrases()] };
 }

@@ -38,6 +38,8 @@ export interface RunState {
   readonly hearsFreely?: boolean;
   /** A question to the Slate is awaited; so many were not understood. */
   readonly slateAsked?: number;
+  /** A list of rare words was opened by its lead word. */
+  readonly opened?: string;
   /** How the mouth speaks now. */
   readonly manner?: SpeechManner;
   /** Number of the entry that asked for the keyboard, for a note. */

@@ -10,11 +10,11 @@ import {
 } from '../flow/index.ts';
 import type { Language } from '../texts/index.ts';
 import { adviceNumber } from './advice.ts';
-import { slateItem, slateListen } from './ask-slate.ts';
+import { slateItem } from './ask-slate.ts';
+import { type LeadList, leadItems } from './lead-words.ts';
 import { learnItems } from './learn-words.ts';
 import { type MannerWish, mannerItems } from './manner-run.ts';
 import type { PaceWish } from './pace-run.ts';
-import type { ListenFor } from './ports.ts';
 import type { RunState } from './run-state.ts';
 import { answerState } from './talk-chart.ts';
 
@@ -30,6 +30,8 @@ export interface BenchItem extends Omit<SaidItem, 'kind'> {
   readonly manner?: MannerWish;
   /** Opens a question to the Slate. */
   readonly slate?: true;
+  /** Opens a list of rare words. */
+  readonly opens?: LeadList;
   readonly pace?: PaceWish;
   /** Name of a trade word that is asked for. */
   readonly term?: string;
@@ -68,7 +70,8 @@ export function saidNow(state: RunState): BenchList {
     const running = speedWorking(state.job, state.snapshot) !== undefined;
     const own = [...(state.undo ? [wrong] : []), noteItem(language), slateItem(language)];
     const items = [...list.items, ...own, ...mannerItems(language), ...learnItems(state)];
-    return { ...list, items, ...(running ? { running } : {}) };
+    const all = [...items, ...leadItems(state, items)];
+    return { ...list, items: all, ...(running ? { running } : {}) };
   }
   const still = list.items.filter(
     (item) => item.kind === 'ask' || item.kind === 'drill' || item.id === 'hold',
@@ -88,34 +91,4 @@ function withAdvice(state: RunState): BenchList {
 /** The drill and the hold go before everything, whatever else is asked. */
 export function alwaysFirst(state: RunState): readonly BenchItem[] {
   return saidNow(state).items.filter(({ kind, id }) => kind === 'drill' || id === 'hold');
-}
-
-/** What works the numbers out again is rare: "tool carbide", "material brass". "Running …" is led already. */
-function ledPhrases({ adjust, phrases }: BenchItem): readonly (readonly [string, string])[] {
-  if (adjust?.type !== 'adjust') return [];
-  return phrases.map((phrase) => [phrase, adjust.input.replaceAll('-', ' ')]);
-}
-
-/** The same list as an ear needs it. */
-export function listenFor(state: RunState): ListenFor {
-  if (state.slateAsked !== undefined)
-    return slateListen(state.job.flow.language, alwaysFirst(state));
-  const { items, number } = saidNow(state);
-  const { pronunciations } = state.job.flow.file;
-  return {
-    phrases: items.flatMap((item) => item.phrases),
-    harmless: items.flatMap(({ kind, phrases }) => (kind === 'ask' ? phrases : [])),
-    led: Object.fromEntries(items.flatMap(ledPhrases)),
-    ...(number
-      ? {
-          number: {
-            unit: number.unit,
-            min: number.min,
-            max: number.max,
-            decimals: number.decimals,
-          },
-        }
-      : {}),
-    ...(Object.keys(pronunciations).length > 0 ? { pronunciations } : {}),
-  };
 }

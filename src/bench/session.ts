@@ -6,6 +6,7 @@ import { leaveSlate } from './ask-slate.ts';
 import { deafLine, hearsAgainLine } from './deaf-line.ts';
 import { giveUp } from './give-up.ts';
 import { interrupts } from './interrupt.ts';
+import { listenFor } from './listen-for.ts';
 import type { SpeechManner } from './manner-run.ts';
 import { takeNote } from './note-run.ts';
 import type {
@@ -21,7 +22,6 @@ import type {
 } from './ports.ts';
 import { refuseRelease, staleRelease, takeRelease } from './release-run.ts';
 import type { Effect, RunState, RunStep } from './run-state.ts';
-import { listenFor } from './said-now.ts';
 import {
   beginSound,
   earOpen,

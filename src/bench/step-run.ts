@@ -20,6 +20,7 @@ import { asked, refused, speak, talked } from './beside-run.ts';
 import { driftNow } from './drift-line.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
+import { leaveLead, openLead, phrasesBehind, withoutLead } from './lead-words.ts';
 import { passQuestion, takeOption, tellPart, tellTerm } from './learn-run.ts';
 import { takeManner } from './manner-run.ts';
 import { noteHelp, noteIn, takeNote } from './note-run.ts';
@@ -60,11 +61,23 @@ function sayKeep(state: RunState): string {
 
 /** Something came through the door. */
 export function hear(state: RunState, heard: Heard): RunStep {
-  if (state.slateAsked === undefined) return hearJob(state, heard);
+  if (state.slateAsked === undefined) return hearAtLead(state, heard);
   // Keys go by the screen, which shows the job.
   const byVoice = heard.from === 'speech' || heard.from === 'script';
   const question = byVoice ? takeSlateQuestion(state, heard, alwaysFirst(state)) : null;
   return question ?? hearJob(withoutQuestion(state), heard);
+}
+
+/** Behind a lead word, the rest of the phrase is enough. */
+function hearAtLead(state: RunState, heard: Heard): RunStep {
+  if (state.opened === undefined) return hearJob(state, heard);
+  const { language } = state.job.flow;
+  const left = leaveLead(state, heard);
+  if (left) return left;
+  const said = normalise(heard.text, language);
+  const behind = phrasesBehind(state, saidNow(state).items);
+  const [, phrase] = behind.find(([rest]) => rest === said) ?? [];
+  return hearJob(withoutLead(state), phrase === undefined ? heard : { ...heard, text: phrase });
 }
 
 function hearJob(state: RunState, heard: Heard): RunStep {
@@ -132,6 +145,7 @@ function takeItem(state: RunState, heard: Heard, item: BenchItem, sure: number):
   if (item.adjust) return takeAdjustment(ready, heard, item.adjust, item.phrases[0] ?? '');
   if (item.manner) return takeManner(ready, heard, item.manner);
   if (item.slate) return openSlate(ready, heard);
+  if (item.opens !== undefined) return openLead(ready, heard, item.opens);
   if (item.note) return askNote(ready, heard);
   if (item.ask) return takeAsk(ready, heard, item.ask);
   return item.event ? takeEvent(ready, heard, item.event) : { state: ready, effects: [] };

@@ -1,5 +1,6 @@
 /** The said list of one step of a flow, found by walking the flow to that step. */
 
+import { beginRun, listenFor, type RunHead } from '../bench/index.ts';
 import type { ListenFor } from '../bench/ports.ts';
 import {
   beginJob,
@@ -10,7 +11,6 @@ import {
   limitsOf,
   plausibleRange,
   positionOf,
-  type SaidItem,
   saidList,
   stepJob,
 } from '../flow/index.ts';
@@ -49,24 +49,18 @@ export function reachStep(file: string, step: string): Reached {
   return { fault: `The step "${step}" was not reached.` };
 }
 
+/** As the bench asks it of the ear. */
 function listenAt(job: Job, snapshot: FlowSnapshot): ListenFor {
-  const { items, number } = saidList(job, snapshot);
-  const { pronunciations } = job.flow.file;
-  return {
-    phrases: items.flatMap((item) => item.phrases),
-    harmless: items.flatMap(({ kind, phrases }) => (kind === 'ask' ? phrases : [])),
-    led: Object.fromEntries(items.flatMap(ledPhrases)),
-    pronunciations,
-    ...(number
-      ? { number: { ...number, decimals: number.decimals } satisfies ListenFor['number'] }
-      : {}),
-  };
+  const { state } = beginRun(job, nobody(job));
+  return listenFor({ ...state, snapshot });
 }
 
-/** As the bench asks it of the ear: "tool carbide", "material brass". */
-function ledPhrases({ adjust, phrases }: SaidItem): readonly (readonly [string, string])[] {
-  if (adjust?.type !== 'adjust') return [];
-  return phrases.map((phrase) => [phrase, adjust.input.replaceAll('-', ' ')]);
+function nobody({ flow, card }: Job): RunHead {
+  const { id, title, version } = flow.file;
+  return {
+    ...{ id: 'hear', flowId: id, flowTitle: title, flowVersion: version },
+    ...{ sourceKey: '', operator: '', startedAt: 0, status: 'open', inputs: {}, cardId: card.id },
+  };
 }
 
 /**

@@ -21,6 +21,13 @@ export const voiceTexts = {
     slateAsks: 'Ask.',
     slateMissed: 'Ask again.',
     slateLeft: 'Back to the job.',
+    /** Each opens a small list of words that are rarely said; {name} is what may be changed: "other material". */
+    leadInput: ['other {name}'],
+    leadSpeeds: ['other speed'],
+    leadPaces: ['other pace'],
+    leadTerms: ['what is'],
+    leadParts: ['where is'],
+    leadAsks: 'Which one?',
     /** Shown on the Bench as long as nothing else is wrong. */
     leavesYes: 'Sound leaves this device.',
     leavesMay: 'Sound may leave this device.',

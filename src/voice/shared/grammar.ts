@@ -46,7 +46,7 @@ export interface BuiltGrammar {
 /** The phrase with the word that must be said before it, where there is one. */
 export function spokenAs(phrase: string, { led }: ListenFor): string {
   const lead = led && Object.hasOwn(led, phrase) ? led[phrase] : undefined;
-  return lead === undefined || phrase.startsWith(`${lead} `) ? phrase : `${lead} ${phrase}`;
+  return !lead || phrase.startsWith(`${lead} `) ? phrase : `${lead} ${phrase}`;
 }
 
 /** Nearer than this, one override is taken for another: neither is heard, and the other names stay. */
