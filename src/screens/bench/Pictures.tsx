@@ -3,14 +3,15 @@
 import { useRef, useState } from 'preact/hooks';
 import type { RunState } from '../../bench/index.ts';
 import { positionOf, type View } from '../../flow/index.ts';
-import { whyTexts } from '../../texts/index.ts';
+import { machineTexts, whyTexts } from '../../texts/index.ts';
 import { PieceDrawing } from '../drawing/PieceDrawing.tsx';
 import { WhyFigures } from '../frame/WhyFigures.tsx';
-import { findPart, isPictured, MachinePicture } from '../machine/MachinePicture.tsx';
+import { isPictured, MachinePicture } from '../machine/MachinePicture.tsx';
+import { partWords } from '../machine/part-words.ts';
 import { DIRECTIONS, type Direction } from '../machine/picture.ts';
 import { pieceFigures } from '../piece/piece-figures.ts';
 import { pieceNow } from '../piece/piece-now.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { Say } from './SayButton.tsx';
 import { useWidth } from './use-width.ts';
 
@@ -24,6 +25,8 @@ interface MachineProps {
 
 /** Touching a part asks where it is, as a voice would: it is lit and told. The next move lights its own part again. */
 export function Machine({ say, head, state, view }: MachineProps) {
+  const text = useSay(machineTexts);
+  const language = useLanguage();
   const [shown, setShown] = useState<{ scene: string; part: string } | null>(null);
   const { kind } = state.job.flow;
   if (!isPictured(kind.id)) return null;
@@ -31,7 +34,7 @@ export function Machine({ say, head, state, view }: MachineProps) {
   // The picture may have a part that the machine kind does not name: that one is told here only.
   const own = state.lit ?? (shown?.scene === scene ? shown.part : undefined);
   const lit = own ?? view.part;
-  const part = lit === undefined ? undefined : findPart(kind.id, lit);
+  const part = lit === undefined ? undefined : partWords(kind.id, lit, language);
   return (
     <figure class="picture machine">
       <MachinePicture
@@ -46,9 +49,7 @@ export function Machine({ say, head, state, view }: MachineProps) {
           if (named !== undefined) say(`${head} ${named}`, 'touch');
         }}
       />
-      <figcaption aria-live="polite">
-        {part ? part.what : 'Touch a part to learn what it is.'}
-      </figcaption>
+      <figcaption aria-live="polite">{part ? part.what : text('touchPart')}</figcaption>
     </figure>
   );
 }
@@ -56,7 +57,7 @@ export function Machine({ say, head, state, view }: MachineProps) {
 /** The way of moving belongs to the step's own part, not to one that only a question is about. */
 function directionOf({ job }: RunState, { step, part, direction }: View): Direction | undefined {
   if (direction === undefined || job.flow.steps.get(step.id)?.part !== part) return undefined;
-  return Object.hasOwn(DIRECTIONS, direction) ? (direction as Direction) : undefined;
+  return DIRECTIONS.find((one) => one === direction);
 }
 
 function guardOf({ snapshot }: RunState): 'open' | 'closed' {
@@ -66,6 +67,7 @@ function guardOf({ snapshot }: RunState): 'open' | 'closed' {
 /** The half-section of the piece, as far as the run has come. */
 export function Piece({ state }: { readonly state: RunState }) {
   const say = useSay(whyTexts);
+  const text = useSay(machineTexts);
   const box = useRef<HTMLElement>(null);
   const width = useWidth(box);
   const { step } = positionOf(state.snapshot);
@@ -78,7 +80,7 @@ export function Piece({ state }: { readonly state: RunState }) {
           {...now}
           width={width}
           textSize={Math.max(15, Math.round(width / 30))}
-          title={`${state.job.flow.file.title}, as far as it is`}
+          title={text('pieceSoFar', { title: state.job.flow.file.title })}
         />
       )}
       <details class="piece-sizes">

@@ -1,7 +1,7 @@
 /** Finds runs among many by who, what, when and with which numbers. Pure, and quick enough for every letter typed. */
 
 import type { RunHead } from '../../bench/index.ts';
-import { type Language, logbookTexts, sayIn } from '../../texts/index.ts';
+import { type Language, logbookTexts, optionText, sayIn } from '../../texts/index.ts';
 import { STATUSES } from './verdict-words.ts';
 import { dateFormat } from './when.ts';
 
@@ -54,7 +54,7 @@ export function shelve(heads: readonly RunHead[], language: Language): readonly 
     const old = known.get(head);
     if (old) return old;
     const day = dayOf(head.startedAt);
-    const piece = pieceText(head, pieceWord);
+    const piece = pieceText(head, pieceWord, language);
     const words = [head.flowTitle, head.operator, say(STATUSES[head.status]), head.id];
     const text = `${words.join(' ').toLowerCase()} ${nameOf(day, head.startedAt)} ${day} ${piece}`;
     const made = { head, day, text, piece };
@@ -94,9 +94,11 @@ function wordsOf(text: string): readonly string[] {
     .filter((word) => word !== '');
 }
 
-function pieceText({ inputs, batch }: RunHead, pieceWord: string): string {
+function pieceText({ inputs, batch }: RunHead, pieceWord: string, language: Language): string {
   const words = Object.values(inputs).map((value) =>
-    typeof value === 'number' ? String(Number(value.toFixed(4))) : value,
+    typeof value === 'number'
+      ? String(Number(value.toFixed(4)))
+      : `${value} ${optionText(language, value)}`,
   );
   return [...words, batch ? `${pieceWord} ${batch.piece}` : ''].join(' ').toLowerCase();
 }

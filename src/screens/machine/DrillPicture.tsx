@@ -1,6 +1,5 @@
 /** Front view of a pillar drill press, drawn by us. */
 import type { DrillPart } from './drill-parts.ts';
-import { DRILL_PARTS } from './drill-parts.ts';
 import { MachineFrame } from './MachineFrame.tsx';
 import type { PartArt, PictureProps } from './picture.ts';
 import { GROUND, STOP_RED } from './picture.ts';
@@ -251,7 +250,6 @@ export function DrillPicture(props: PictureProps<DrillPart>) {
       kind="drill-press"
       height={660}
       parts={DRILL_ART}
-      facts={DRILL_PARTS}
       scenery={<path d="M60 650 H580" fill="none" />}
     />
   );

@@ -1,7 +1,6 @@
 /** Front view of a pedestal grinder, drawn by us: both wheels face the reader. */
 import type { ComponentChildren } from 'preact';
 import type { GrinderPart } from './grinder-parts.ts';
-import { GRINDER_PARTS } from './grinder-parts.ts';
 import { MachineFrame } from './MachineFrame.tsx';
 import type { Box, PartArt, PictureProps } from './picture.ts';
 import { GROUND, PICTURE_WIDTH, STOP_RED } from './picture.ts';
@@ -182,7 +181,6 @@ export function GrinderPicture(props: PictureProps<GrinderPart>) {
       kind="pedestal-grinder"
       height={652}
       parts={GRINDER_ART}
-      facts={GRINDER_PARTS}
       scenery={<path d="M60 642 H580" fill="none" />}
     />
   );

@@ -3,7 +3,6 @@ import { LATHE_BED, LATHE_TAIL } from './lathe-bed.tsx';
 import { LATHE_CARRIAGE } from './lathe-carriage.tsx';
 import { LATHE_GUARD, LATHE_HEAD } from './lathe-head.tsx';
 import type { LathePart } from './lathe-parts.ts';
-import { LATHE_PARTS } from './lathe-parts.ts';
 import { MachineFrame } from './MachineFrame.tsx';
 import type { PartArt, PictureProps } from './picture.ts';
 
@@ -19,14 +18,7 @@ export const LATHE_ART: readonly PartArt<LathePart>[] = [
 /** The lathe with one part lit, its name, and the arrow for the way it is to go. */
 export function LathePicture(props: PictureProps<LathePart>) {
   return (
-    <MachineFrame
-      {...props}
-      kind="lathe"
-      height={544}
-      parts={LATHE_ART}
-      facts={LATHE_PARTS}
-      scenery={<Stand />}
-    />
+    <MachineFrame {...props} kind="lathe" height={544} parts={LATHE_ART} scenery={<Stand />} />
   );
 }
 

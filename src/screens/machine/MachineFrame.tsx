@@ -1,15 +1,17 @@
 /** Draws any machine picture: scenery, parts from back to front, touch areas, the lit part's arrow and name. */
 import type { ComponentChildren } from 'preact';
+import { machineTexts } from '../../texts/index.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import { DirectionArrow } from './DirectionArrow.tsx';
 import { PartLabel } from './PartLabel.tsx';
-import type { Look, PartArt, PartFacts, PictureProps } from './picture.ts';
-import { DIRECTIONS, LINE, LIT, METAL, PICTURE_WIDTH } from './picture.ts';
+import { partWords } from './part-words.ts';
+import type { Look, PartArt, PictureProps } from './picture.ts';
+import { LINE, LIT, METAL, PICTURE_WIDTH } from './picture.ts';
 
 interface FrameProps<Id extends string> extends PictureProps<Id> {
   readonly kind: string;
   readonly height: number;
   readonly parts: readonly PartArt<Id>[];
-  readonly facts: Readonly<Record<Id, PartFacts>>;
   /** What stands behind the parts and is none of them: legs, floor. */
   readonly scenery: ComponentChildren;
 }
@@ -17,6 +19,8 @@ interface FrameProps<Id extends string> extends PictureProps<Id> {
 /** The picture as one SVG; every part can be touched or reached with the arrow keys when `onPart` is given. */
 export function MachineFrame<Id extends string>(props: FrameProps<Id>) {
   const { kind, height, parts, scenery, title, lit } = props;
+  const say = useSay(machineTexts);
+  const nameOf = useNames(kind);
   const look: Look = { guard: props.guard ?? 'open' };
   const shown = parts.find((part) => part.id === lit);
   return (
@@ -25,7 +29,7 @@ export function MachineFrame<Id extends string>(props: FrameProps<Id>) {
       class={`machine-picture machine-${kind}`}
       viewBox={`0 0 ${PICTURE_WIDTH} ${height}`}
       role={props.onPart ? 'group' : 'img'}
-      aria-label={shown ? `${title}: ${nameOf(props, shown.id)}` : title}
+      aria-label={shown ? `${title}: ${nameOf(shown.id)}` : title}
       font-family="system-ui, 'DejaVu Sans', sans-serif"
       stroke-linejoin="round"
       stroke-linecap="round"
@@ -40,8 +44,8 @@ export function MachineFrame<Id extends string>(props: FrameProps<Id>) {
       {shown && props.direction && <DirectionArrow art={shown} direction={props.direction} />}
       {shown && (
         <PartLabel
-          name={nameOf(props, shown.id)}
-          way={props.direction && (props.words?.directions ?? DIRECTIONS)[props.direction]}
+          name={nameOf(shown.id)}
+          way={props.direction && say(`way.${props.direction}`)}
           at={shown.at}
         />
       )}
@@ -78,7 +82,8 @@ function PartDrawing<Id extends string>(props: {
 
 /** Touch areas lie above everything. One stop for the tab key; arrow keys go from part to part. */
 function TouchAreas<Id extends string>(props: FrameProps<Id> & { readonly look: Look }) {
-  const { parts, lit, onPart, look } = props;
+  const { kind, parts, lit, onPart, look } = props;
+  const nameOf = useNames(kind);
   const stop = lit ?? parts[0]?.id;
   return (
     <g class="touch" fill="transparent" stroke="none">
@@ -89,7 +94,7 @@ function TouchAreas<Id extends string>(props: FrameProps<Id> & { readonly look: 
           role="button"
           data-touch={id}
           tabindex={id === stop ? 0 : -1}
-          aria-label={nameOf(props, id)}
+          aria-label={nameOf(id)}
           aria-pressed={id === lit}
           onClick={() => onPart?.(id)}
           onKeyDown={(event) => {
@@ -117,6 +122,7 @@ function stepAlong(event: KeyboardEvent & { readonly currentTarget: SVGGElement 
   if (to instanceof SVGElement) to.focus();
 }
 
-function nameOf<Id extends string>(props: FrameProps<Id>, id: Id): string {
-  return (props.words?.parts ?? props.facts)[id].name;
+function useNames(kind: string): (id: string) => string {
+  const language = useLanguage();
+  return (id) => partWords(kind, id, language)?.name ?? id;
 }

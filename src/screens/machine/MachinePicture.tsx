@@ -8,23 +8,22 @@ import { LathePicture } from './LathePicture.tsx';
 import { LATHE_PARTS } from './lathe-parts.ts';
 import { MillPicture } from './MillPicture.tsx';
 import { MILL_PARTS } from './mill-parts.ts';
-import type { PartFacts, PictureProps } from './picture.ts';
-import { partCalled } from './picture.ts';
+import type { PictureProps } from './picture.ts';
 import { SawPicture } from './SawPicture.tsx';
 import { SAW_PARTS } from './saw-parts.ts';
 
-/** Parts in words by machine kind. Kinds without a picture are not in it. */
+/** Parts by machine kind. Kinds without a picture are not in it. */
 export const PARTS_BY_KIND = {
   lathe: LATHE_PARTS,
   mill: MILL_PARTS,
   'drill-press': DRILL_PARTS,
   'pedestal-grinder': GRINDER_PARTS,
   'band-saw': SAW_PARTS,
-} as const satisfies Readonly<Record<string, Readonly<Record<string, PartFacts>>>>;
+} as const satisfies Readonly<Record<string, readonly string[]>>;
 
 export type PicturedKind = keyof typeof PARTS_BY_KIND;
 
-export interface MachinePictureProps extends Omit<PictureProps<string>, 'words'> {
+export interface MachinePictureProps extends PictureProps<string> {
   readonly kind: string;
 }
 
@@ -46,27 +45,11 @@ export function MachinePicture({ kind, lit, ...rest }: MachinePictureProps) {
   }
 }
 
-/** Which part of this kind is asked for, in words or by id, with what is said about it; undefined when none is. */
-export function findPart(
-  kind: string,
-  asked: string,
-): (PartFacts & { readonly id: string }) | undefined {
-  const parts: Readonly<Record<string, PartFacts>> | undefined = isPictured(kind)
-    ? PARTS_BY_KIND[kind]
-    : undefined;
-  const id = parts && partCalled(parts, asked);
-  const facts = id === undefined ? undefined : parts?.[id];
-  return id !== undefined && facts ? { id, ...facts } : undefined;
-}
-
 /** True for a machine kind that has a picture. */
 export function isPictured(kind: string): kind is PicturedKind {
   return Object.hasOwn(PARTS_BY_KIND, kind);
 }
 
-function known<Id extends string>(
-  parts: Readonly<Record<Id, PartFacts>>,
-  id: string | undefined,
-): Id | undefined {
-  return id !== undefined && Object.hasOwn(parts, id) ? (id as Id) : undefined;
+function known<Id extends string>(parts: readonly Id[], id: string | undefined): Id | undefined {
+  return parts.find((part) => part === id);
 }

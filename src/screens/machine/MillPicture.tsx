@@ -1,7 +1,6 @@
 /** Front view of a knee mill with a vertical head, drawn by us. */
 import { MachineFrame } from './MachineFrame.tsx';
 import type { MillPart } from './mill-parts.ts';
-import { MILL_PARTS } from './mill-parts.ts';
 import type { PartArt, PictureProps } from './picture.ts';
 import { GROUND, STOP_RED } from './picture.ts';
 
@@ -270,7 +269,6 @@ export function MillPicture(props: PictureProps<MillPart>) {
       kind="mill"
       height={684}
       parts={MILL_ART}
-      facts={MILL_PARTS}
       scenery={
         <>
           <path d="M170 640 H480 L492 672 H158 Z" />

@@ -3,7 +3,6 @@ import { MachineFrame } from './MachineFrame.tsx';
 import type { PartArt, PictureProps } from './picture.ts';
 import { GROUND, STOP_RED } from './picture.ts';
 import type { SawPart } from './saw-parts.ts';
-import { SAW_PARTS } from './saw-parts.ts';
 
 const THIN = 1.6;
 
@@ -229,7 +228,6 @@ export function SawPicture(props: PictureProps<SawPart>) {
       kind="band-saw"
       height={612}
       parts={SAW_ART}
-      facts={SAW_PARTS}
       scenery={<path d="M20 596 H620" fill="none" />}
     />
   );

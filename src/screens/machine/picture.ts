@@ -2,23 +2,12 @@
 import type { ComponentChildren } from 'preact';
 
 /** The way a part is to be moved, seen by somebody standing at the controls. */
-export type Direction =
-  | 'towards-chuck'
-  | 'away-from-chuck'
-  | 'left'
-  | 'right'
-  | 'in'
-  | 'out'
-  | 'round'
-  | 'down'
-  | 'up';
+export type Direction = (typeof DIRECTIONS)[number];
 
-/** A part in words: its name, one sentence what it is and where, and other names in the shop. */
-export interface PartFacts {
-  readonly name: string;
-  readonly what: string;
-  readonly alsoCalled?: readonly string[];
-}
+export const DIRECTIONS = [
+  ...(['towards-chuck', 'away-from-chuck', 'left', 'right', 'in', 'out'] as const),
+  ...(['round', 'down', 'up'] as const),
+] as const;
 
 export interface Point {
   readonly x: number;
@@ -55,26 +44,7 @@ export interface PictureProps<Id extends string> {
   readonly onPart?: ((id: Id) => void) | undefined;
   /** Accessible name of the whole picture, and its tooltip. */
   readonly title: string;
-  /** The words on the picture, for another language. English when not given. */
-  readonly words?: PictureWords<Id> | undefined;
 }
-
-export interface PictureWords<Id extends string> {
-  readonly parts: Readonly<Record<Id, PartFacts>>;
-  readonly directions: Readonly<Record<Direction, string>>;
-}
-
-export const DIRECTIONS: Readonly<Record<Direction, string>> = {
-  'towards-chuck': 'towards the chuck',
-  'away-from-chuck': 'away from the chuck',
-  left: 'to the left',
-  right: 'to the right',
-  in: 'in, away from you',
-  out: 'out, towards you',
-  round: 'turn it',
-  down: 'down',
-  up: 'up',
-};
 
 /** Colours come from the page; with none given the picture follows the colour of the text around it. */
 export const LINE = 'var(--line, currentColor)';
@@ -90,22 +60,3 @@ export const LEAST_TOUCH = 44;
 export const PICTURE_WIDTH = 640;
 /** Top band kept free for the label. */
 export const LABEL_BAND = 84;
-
-/** Finds the part somebody asked for by name: "tailstock", "the saddle", "half nut lever". */
-export function partCalled<Id extends string>(
-  parts: Readonly<Record<Id, PartFacts>>,
-  asked: string,
-): Id | undefined {
-  const wanted = plain(asked);
-  return (Object.keys(parts) as Id[]).find((id) =>
-    [id, parts[id].name, ...(parts[id].alsoCalled ?? [])].some((name) => plain(name) === wanted),
-  );
-}
-
-function plain(name: string): string {
-  return name
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, ' ')
-    .trim()
-    .replace(/^(the|a|an) /, '');
-}

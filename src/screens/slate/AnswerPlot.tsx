@@ -1,12 +1,14 @@
 /** A picture of the answer, for the rules that have one. */
 
 import { groupsOf } from '../../bench/index.ts';
+import { slateTexts } from '../../texts/index.ts';
 import type { RuleAnswer, RuleValue } from '../../trade/index.ts';
 import { ControlChart } from '../plots/ControlChart.tsx';
 import { FinishPlot } from '../plots/FinishPlot.tsx';
 import { PassPlot } from '../plots/PassPlot.tsx';
 import { SpeedPlot } from '../plots/SpeedPlot.tsx';
 import { ToleranceBar } from '../plots/ToleranceBar.tsx';
+import { useSay } from '../use-say.ts';
 
 interface AnswerPlotProps {
   readonly rule: string;
@@ -29,12 +31,13 @@ const RUNS = new Set(['batch-spread', 'trend', 'drift', 'tool-offset', 'capabili
 
 /** Feeds of the card are not asked for by these rules: the curve alone, with the feed in use. */
 function Finish({ rule, values, answer }: AnswerPlotProps) {
+  const say = useSay(slateTexts);
   const { noseRadius, feedPerRev, roughness } = values;
   if (typeof noseRadius !== 'number') return null;
   const feed = rule === 'feed-for-roughness' ? answer.value : numberIn(feedPerRev);
   return (
     <FinishPlot
-      title="Roughness in theory over the feed"
+      title={say('plotFinish')}
       {...{ noseRadius, feed }}
       feeds={[]}
       wanted={numberIn(roughness)}
@@ -44,8 +47,9 @@ function Finish({ rule, values, answer }: AnswerPlotProps) {
 
 /** Readings in the order they were made, in pairs, threes or fives. */
 function Run({ values: { readings } }: Pick<AnswerPlotProps, 'values'>) {
+  const say = useSay(slateTexts);
   if (!Array.isArray(readings) || readings.length < 4) return null;
-  return <ControlChart title="Means and ranges" subgroups={groupsOf(readings)} />;
+  return <ControlChart title={say('plotRun')} subgroups={groupsOf(readings)} />;
 }
 
 /** The speed that the edge wants at this diameter, where the rule found it itself. */
@@ -58,6 +62,7 @@ function wantedSpeed({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answe
 }
 
 function Speeds({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) {
+  const say = useSay(slateTexts);
   const { diameter, speeds, chuckLimit, cardLimit } = values;
   const surfaceSpeed = wantedSpeed({ values, answer });
   if (typeof diameter !== 'number' || surfaceSpeed === undefined || !Array.isArray(speeds)) {
@@ -65,7 +70,7 @@ function Speeds({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) 
   }
   return (
     <SpeedPlot
-      title="Speeds of the card over the diameter"
+      title={say('plotSpeeds')}
       surfaceSpeed={surfaceSpeed}
       speeds={speeds}
       diameter={diameter}
@@ -77,6 +82,7 @@ function Speeds({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) 
 }
 
 function Passes({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) {
+  const say = useSay(slateTexts);
   const { stockDiameter, finishDiameter } = values;
   const roughing = answer.parts?.roughingDiameters?.value;
   const finishing = answer.parts?.finishingDepth?.value;
@@ -85,7 +91,7 @@ function Passes({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) 
   const last = typeof finishing === 'number' && finishing > 0;
   return (
     <PassPlot
-      title="Passes"
+      title={say('plotPasses')}
       from={stockDiameter}
       after={last ? [...rough, finishDiameter] : rough}
       finishing={last}
@@ -95,6 +101,7 @@ function Passes({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) 
 }
 
 function Reading({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>) {
+  const say = useSay(slateTexts);
   const { reading, lower, upper, side } = values;
   if (typeof reading !== 'number' || typeof lower !== 'number' || typeof upper !== 'number') {
     return null;
@@ -102,7 +109,7 @@ function Reading({ values, answer }: Pick<AnswerPlotProps, 'values' | 'answer'>)
   const verdict = (['within', 'rework', 'lost'] as const).find((one) => one === answer.word);
   return (
     <ToleranceBar
-      title="The reading against its limits"
+      title={say('plotReading')}
       {...{ reading, lower, upper, verdict }}
       side={side === 'inside' ? 'inside' : 'outside'}
       decimals={3}

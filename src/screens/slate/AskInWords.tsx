@@ -2,7 +2,7 @@
 
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type SlateCard, type SlateReply, slateAnswer } from '../../bench/index.ts';
-import { voiceTexts } from '../../texts/index.ts';
+import { slateTexts, voiceTexts, whyTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
 import { useSay } from '../use-say.ts';
 import type { AppWorld } from '../world.ts';
@@ -28,10 +28,11 @@ export function AskInWords({ world, card }: AskInWordsProps) {
     if (aloud) void world.slate.say(answer.ok ? answer.reply.spoken : answer.fault);
     if (answer.ok) void world.slate.keep(answer.reply).then(setLast);
   };
-  const say = useSay(voiceTexts);
+  const say = useSay(slateTexts);
+  const voice = useSay(voiceTexts);
   const hearing = useHearing(world, (heard) => ask(heard, true), setFault);
   return (
-    <section class="slate-ask" aria-label="Ask in words">
+    <section class="slate-ask" aria-label={say('ask')}>
       <form
         class="field"
         onSubmit={(event) => {
@@ -39,18 +40,18 @@ export function AskInWords({ world, card }: AskInWordsProps) {
           ask(text, false);
         }}
       >
-        <label for="slate-words">Ask in words</label>
+        <label for="slate-words">{say('ask')}</label>
         <input
           id="slate-words"
           value={text}
           autocomplete="off"
-          placeholder="speed for thirty millimetres brass"
+          placeholder={say('askHint')}
           aria-describedby="slate-words-fault"
           onInput={(event) => setText(event.currentTarget.value)}
         />
         <p class="slate-ask-ways">
           <button type="submit" class="button">
-            Work it out
+            {say('workOut')}
           </button>
           <button
             type="button"
@@ -58,7 +59,7 @@ export function AskInWords({ world, card }: AskInWordsProps) {
             aria-pressed={hearing.state !== 'sayIt'}
             onClick={hearing.toggle}
           >
-            {say(hearing.state)}
+            {voice(hearing.state)}
           </button>
         </p>
       </form>
@@ -105,6 +106,8 @@ function useHearing(world: AppWorld, heard: (text: string) => void, deaf: (why: 
 }
 
 export function WordAnswer({ reply }: { readonly reply: SlateReply }) {
+  const say = useSay(slateTexts);
+  const why = useSay(whyTexts);
   const { title, shown, given, ruledBy, working, formula, source, rule } = reply;
   return (
     <div class="answer-card">
@@ -113,16 +116,18 @@ export function WordAnswer({ reply }: { readonly reply: SlateReply }) {
         <strong>{shown}</strong>
       </p>
       {ruledBy !== undefined && (
-        <p class="answer-ruled">{`${ruledBy.charAt(0).toUpperCase()}${ruledBy.slice(1)} rules.`}</p>
+        <p class="answer-ruled">
+          {say('rules', { limit: ruledBy.charAt(0).toUpperCase() + ruledBy.slice(1) })}
+        </p>
       )}
       <div class="answer-behind">
-        {given.length > 0 && <p class="hint">From {given.join('; ')}.</p>}
+        {given.length > 0 && <p class="hint">{why('from', { numbers: given.join('; ') })}</p>}
         <p class="answer-working">{working}</p>
-        <p class="hint">Formula: {formula}</p>
-        <p class="hint">Source: {source}</p>
+        <p class="hint">{why('formula', { formula })}</p>
+        <p class="hint">{why('source', { source })}</p>
       </div>
       <a class="hint" href={addressOf({ at: 'slate', rule })}>
-        Change its numbers
+        {say('change')}
       </a>
     </div>
   );
@@ -134,10 +139,11 @@ interface LastAnswersProps {
 }
 
 export function LastAnswers({ last, onAsk }: LastAnswersProps) {
+  const say = useSay(slateTexts);
   if (last.length === 0) return null;
   return (
     <details class="slate-last">
-      <summary>Last answers</summary>
+      <summary>{say('last')}</summary>
       <ol>
         {last.map(({ question, shown }) => (
           <li key={question}>

@@ -1,8 +1,10 @@
 /** The fields of one rule, and the answer as soon as there is one. */
 
 import { useState } from 'preact/hooks';
+import { midSentence, slateTexts } from '../../texts/index.ts';
 import type { Rule, RuleValue } from '../../trade/index.ts';
 import { addressOf } from '../route.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import { Answer } from './Answer.tsx';
 import {
   askSlate,
@@ -23,10 +25,12 @@ interface QuestionProps {
 }
 
 export function Question({ rule, known }: QuestionProps) {
+  const say = useSay(slateTexts);
+  const language = useLanguage();
   const [texts, setTexts] = useState<Texts>(
-    () => remembered.get(rule.name) ?? firstTexts(rule, known),
+    () => remembered.get(rule.name) ?? firstTexts(rule, known, language),
   );
-  const result = askSlate(rule, texts);
+  const result = askSlate(rule, texts, language);
   const faults = result.kind === 'faults' ? result.faults : {};
   const change = (name: string, field: FieldText) => {
     const next = { ...texts, [name]: field };
@@ -36,7 +40,7 @@ export function Question({ rule, known }: QuestionProps) {
   return (
     <section class="slate-question" aria-labelledby="question-title">
       <a class="slate-back" href={addressOf({ at: 'slate' })}>
-        All workings
+        {say('all')}
       </a>
       <h2 id="question-title">{rule.title}</h2>
       <form class="slate-fields" noValidate onSubmit={(event) => event.preventDefault()}>
@@ -56,11 +60,17 @@ export function Question({ rule, known }: QuestionProps) {
 }
 
 function Result({ rule, result }: { readonly rule: Rule; readonly result: SlateAnswer }) {
+  const say = useSay(slateTexts);
+  const language = useLanguage();
+  const missing = result.kind === 'open' ? result.missing : [];
+  const names = rule.inputs.flatMap(({ name, label }) =>
+    missing.includes(name) ? [wordsOf(name, label)] : [],
+  );
   return (
     <div class="slate-result" aria-live="polite">
       {result.kind === 'answer' && <Answer rule={rule} {...result} />}
       {result.kind === 'open' && (
-        <p class="soft">Still to give: {result.missing.map(wordsOf).join(', ').toLowerCase()}.</p>
+        <p class="soft">{say('stillToGive', { names: midSentence(language, names.join(', ')) })}</p>
       )}
       {result.kind === 'faults' && (
         <ul class="faults">

@@ -1,6 +1,8 @@
 /** One input of a rule: a number with its unit, a list, a choice or a word. */
 
+import { midSentence, optionText, slateTexts, unitIn } from '../../texts/index.ts';
 import { type RuleInput, unitsOf } from '../../trade/index.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import { type FieldText, rangeOfInput, wordsOf } from './question.ts';
 
 interface RuleFieldProps {
@@ -11,14 +13,18 @@ interface RuleFieldProps {
 }
 
 export function RuleField(props: RuleFieldProps) {
+  const say = useSay(slateTexts);
+  const language = useLanguage();
   const { input, field, fault } = props;
   const id = `slate-${input.name}`;
-  const hint = [input.meaning, rangeOfInput(input, field.unit)].filter(Boolean).join('; ');
+  const hint = [input.meaning, rangeOfInput(input, field.unit, language)]
+    .filter(Boolean)
+    .join('; ');
   return (
     <div class="field">
       <label for={id}>
-        {wordsOf(input.name)}
-        {isFree(input) && <span class="hint"> if known</span>}
+        {wordsOf(input.name, input.label)}
+        {isFree(input) && <span class="hint"> {say('ifKnown')}</span>}
       </label>
       {input.kind === 'choice' ? <Choice {...props} id={id} /> : <Text {...props} id={id} />}
       <p class={fault === undefined ? 'hint' : 'fault'} id={`${id}-hint`}>
@@ -35,6 +41,8 @@ function isFree(input: RuleInput): boolean {
 type WithId = RuleFieldProps & { readonly id: string };
 
 function Choice({ input, field, onField, id }: WithId) {
+  const say = useSay(slateTexts);
+  const language = useLanguage();
   if (input.kind !== 'choice') return null;
   return (
     <select
@@ -43,10 +51,10 @@ function Choice({ input, field, onField, id }: WithId) {
       aria-describedby={`${id}-hint`}
       onChange={(event) => onField({ ...field, text: event.currentTarget.value })}
     >
-      {isFree(input) && <option value="">not known</option>}
+      {isFree(input) && <option value="">{say('notKnown')}</option>}
       {input.options.map((option) => (
         <option key={option} value={option}>
-          {option.replaceAll('-', ' ')}
+          {optionText(language, option)}
         </option>
       ))}
     </select>
@@ -54,6 +62,9 @@ function Choice({ input, field, onField, id }: WithId) {
 }
 
 function Text({ input, field, fault, onField, id }: WithId) {
+  const say = useSay(slateTexts);
+  const language = useLanguage();
+  const name = midSentence(language, wordsOf(input.name, input.label));
   const units = 'quantity' in input ? unitsOf(input.quantity).filter((unit) => unit !== '') : [];
   return (
     <div class="with-unit">
@@ -69,12 +80,14 @@ function Text({ input, field, fault, onField, id }: WithId) {
       />
       {units.length > 0 && (
         <select
-          aria-label={`Unit of ${wordsOf(input.name).toLowerCase()}`}
+          aria-label={say('unitOf', { name })}
           value={field.unit}
           onChange={(event) => onField({ ...field, unit: event.currentTarget.value })}
         >
           {units.map((unit) => (
-            <option key={unit}>{unit}</option>
+            <option key={unit} value={unit}>
+              {unitIn(language, unit)}
+            </option>
           ))}
         </select>
       )}

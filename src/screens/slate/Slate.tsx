@@ -3,9 +3,17 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { SlateCard } from '../../bench/index.ts';
 import { type Card, readCard } from '../../flow/index.ts';
-import { type Material, type RuleValue, rules, withShopMaterials } from '../../trade/index.ts';
+import { frameTexts, slateTexts } from '../../texts/index.ts';
+import {
+  type Material,
+  type Rule,
+  type RuleValue,
+  rulesIn,
+  withShopMaterials,
+} from '../../trade/index.ts';
 import { addressOf } from '../route.ts';
 import { useOwnMaterials } from '../use-own-materials.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { AppWorld, WorldProps } from '../world.ts';
 import { AskInWords } from './AskInWords.tsx';
 import { Question } from './Question.tsx';
@@ -16,11 +24,16 @@ interface SlateProps extends WorldProps {
 
 export function Slate({ world, rule: name }: SlateProps) {
   const own = useOwnMaterials(world);
-  const known = useMemo(() => (own.length > 0 ? withShopMaterials(rules, own) : rules), [own]);
+  const language = useLanguage();
+  const rules = useMemo(() => rulesIn(language), [language]);
+  const known = useMemo(
+    () => (own.length > 0 ? withShopMaterials(rules, own) : rules),
+    [rules, own],
+  );
   const rule = known.find((one) => one.name === name);
   return (
     <div class="slate" data-chosen={rule ? '' : undefined}>
-      <RuleList chosen={rule?.name} />
+      <RuleList rules={rules} chosen={rule?.name} />
       {rule ? (
         <Question key={`${rule.name} ${own.length}`} rule={rule} known={numbersOfCard(world)} />
       ) : (
@@ -50,27 +63,35 @@ function numbersOfCard(world: AppWorld): Readonly<Record<string, RuleValue>> {
   return topSpeed === undefined ? values : { ...values, cardLimit: topSpeed };
 }
 
-function RuleList({ chosen }: { readonly chosen: string | undefined }) {
+interface RuleListProps {
+  readonly rules: readonly Rule[];
+  readonly chosen: string | undefined;
+}
+
+function RuleList({ rules, chosen }: RuleListProps) {
+  const say = useSay(slateTexts);
+  const frame = useSay(frameTexts);
   const [wanted, setWanted] = useState('');
   const found = rules.filter((rule) => matches(`${rule.title} ${rule.name} ${rule.topic}`, wanted));
   const topics = [...new Set(found.map((rule) => rule.topic))];
+  const chosenTopic = rules.find((rule) => rule.name === chosen)?.topic;
   return (
     <section class="slate-rules" aria-labelledby="slate-title">
-      <h1 id="slate-title">Slate</h1>
+      <h1 id="slate-title">{frame('slate')}</h1>
       <div class="field">
-        <label for="slate-wanted">Find a working</label>
+        <label for="slate-wanted">{say('find')}</label>
         <input
           id="slate-wanted"
           type="search"
           autocomplete="off"
-          placeholder="speed, thread, taper"
+          placeholder={say('findHint')}
           value={wanted}
           onInput={(event) => setWanted(event.currentTarget.value)}
         />
       </div>
-      <nav class="slate-topics" aria-label="Workings">
+      <nav class="slate-topics" aria-label={say('workings')}>
         {topics.map((topic) => (
-          <details key={topic} open={wanted !== '' || holds(topic, chosen)}>
+          <details key={topic} open={wanted !== '' || topic === chosenTopic}>
             <summary>{topic.charAt(0).toUpperCase() + topic.slice(1)}</summary>
             <ul>
               {found
@@ -88,14 +109,10 @@ function RuleList({ chosen }: { readonly chosen: string | undefined }) {
             </ul>
           </details>
         ))}
-        {topics.length === 0 && <p class="soft">No working has these words.</p>}
+        {topics.length === 0 && <p class="soft">{say('noneFits')}</p>}
       </nav>
     </section>
   );
-}
-
-function holds(topic: string, chosen: string | undefined): boolean {
-  return rules.some((rule) => rule.topic === topic && rule.name === chosen);
 }
 
 function matches(text: string, wanted: string): boolean {

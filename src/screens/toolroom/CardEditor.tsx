@@ -4,7 +4,7 @@ import { useRef, useState } from 'preact/hooks';
 import { type Fault, readCard } from '../../flow/index.ts';
 import { shopTexts } from '../../texts/index.ts';
 import { NotYet } from '../frame/NotYet.tsx';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { CardForm } from './CardForm.tsx';
 import { type CardTexts, cardTexts, cardWith } from './card-draft.ts';
@@ -66,6 +66,7 @@ export function CardEditor(props: CardEditorProps) {
 
 /** The card's text, what the form makes of it, what is wrong with it, and the way to keep it. */
 function useCardDraft({ world, text: first, onClose }: CardEditorProps) {
+  const language = useLanguage();
   const [text, setText] = useState(first);
   const [texts, setTexts] = useState<CardTexts | null>(() => cardTexts(first));
   const { refused, keepBy } = useKeeping(onClose);
@@ -80,7 +81,7 @@ function useCardDraft({ world, text: first, onClose }: CardEditorProps) {
     write: setText,
     fill: (changed: CardTexts) => {
       setTexts(changed);
-      setText(cardWith(text, changed));
+      setText(cardWith(text, changed, language));
     },
     readForm: () => setTexts(cardTexts(text)),
   };

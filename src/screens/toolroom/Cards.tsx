@@ -2,11 +2,14 @@
 
 import { useState } from 'preact/hooks';
 import { type Card, readCard } from '../../flow/index.ts';
+import { shopTexts } from '../../texts/index.ts';
+import { useSay } from '../use-say.ts';
 import type { CardEntry, WorldProps } from '../world.ts';
 import { CardEditor } from './CardEditor.tsx';
 import { ownCopy } from './own-card.ts';
 
 export function Cards({ world }: WorldProps) {
+  const say = useSay(shopTexts);
   const [editing, setEditing] = useState<string | null>(null);
   const cards = world.cards();
   if (editing !== null) {
@@ -14,11 +17,8 @@ export function Cards({ world }: WorldProps) {
   }
   return (
     <section class="stack" aria-labelledby="cards-title">
-      <h2 id="cards-title">Machine cards</h2>
-      <p class="soft">
-        A card says what one real machine can do. Every speed on the Bench comes from it, so write
-        one from the plate of your machine and the mark on your chuck.
-      </p>
+      <h2 id="cards-title">{say('cards')}</h2>
+      <p class="soft">{say('cardsAbout')}</p>
       <ul class="machine-cards">
         {cards.map((card) => (
           <OneCard
@@ -49,6 +49,8 @@ interface OneCardProps {
 }
 
 function OneCard({ card, onCopy, onEdit, onRemove }: OneCardProps) {
+  const say = useSay(shopTexts);
+  const { title: name } = card;
   const [sure, setSure] = useState(false);
   const read = readCard(card.title, card.card);
   return (
@@ -60,22 +62,27 @@ function OneCard({ card, onCopy, onEdit, onRemove }: OneCardProps) {
           type="button"
           class="button"
           onClick={onCopy}
-          aria-label={`Copy to make your own: ${card.title}`}
+          aria-label={say('copyCardNamed', { name })}
         >
-          Copy to make your own
+          {say('copyCard')}
         </button>
         {card.own && (
           <>
-            <button type="button" class="button" onClick={onEdit} aria-label={`Edit ${card.title}`}>
-              Edit
+            <button
+              type="button"
+              class="button"
+              onClick={onEdit}
+              aria-label={say('editNamed', { name })}
+            >
+              {say('edit')}
             </button>
             <button
               type="button"
               class="button"
-              aria-label={`${sure ? 'Really take away' : 'Take away'} ${card.title}`}
+              aria-label={say(sure ? 'reallyTakeAwayNamed' : 'takeAwayNamed', { name })}
               onClick={() => (sure ? onRemove() : setSure(true))}
             >
-              {sure ? 'Really take away' : 'Take away'}
+              {say(sure ? 'reallyTakeAway' : 'takeAway')}
             </button>
           </>
         )}
@@ -84,15 +91,22 @@ function OneCard({ card, onCopy, onEdit, onRemove }: OneCardProps) {
   );
 }
 
+const CROSS = ['diameter', 'radius'] as const;
+
 /** The few figures by which one knows a machine again. */
 function Plate({ card }: { readonly card: Card }) {
+  const say = useSay(shopTexts);
   const { speeds, topSpeed, lowestSpeed, chuckLimit, crossReads } = card.values;
+  const [low, high] = [lowestSpeed, topSpeed].map(String);
   const count = Array.isArray(speeds) ? speeds.length : 0;
   const facts = [
-    ['Speeds', `${count}, ${lowestSpeed} to ${topSpeed} rev/min`],
-    ['Chuck’s mark', chuckLimit === undefined ? 'not given' : `${chuckLimit} rev/min`],
-    ['Dials', card.units],
-    ['Cross dial reads', crossReads === undefined ? 'not given' : String(crossReads)],
+    [say('plateSpeeds'), say('plateRange', { count, low: low ?? '', high: high ?? '' })],
+    [
+      say('plateChuck'),
+      chuckLimit === undefined ? say('notGiven') : say('plateSpeed', { speed: String(chuckLimit) }),
+    ],
+    [say('plateDials'), say(card.units)],
+    [say('plateCross'), say(CROSS.find((one) => one === crossReads) ?? 'notGiven')],
   ];
   return (
     <dl class="facts">

@@ -1,16 +1,17 @@
 /** How the page looks, speaks and hears. Every change counts at once and is kept on this device. */
 
 import type { ComponentChildren } from 'preact';
-import { earTexts, frameTexts } from '../../texts/index.ts';
+import { earTexts, frameTexts, settingsTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
 import { useSay } from '../use-say.ts';
 import type { AppWorld, EarChoice, Settings, WorldProps } from '../world.ts';
 import { EarPack } from './EarPack.tsx';
 
 export function SettingsForm({ world }: WorldProps) {
+  const say = useSay(settingsTexts);
   return (
     <section class="stack" aria-labelledby="settings-title">
-      <h2 id="settings-title">Settings</h2>
+      <h2 id="settings-title">{say('title')}</h2>
       <div class="settings">
         <Look world={world} />
         <Speech world={world} />
@@ -20,82 +21,86 @@ export function SettingsForm({ world }: WorldProps) {
   );
 }
 
-const THEMES: readonly (readonly [Settings['theme'], string])[] = [
-  ['auto', 'As the device'],
-  ['light', 'Light'],
-  ['dark', 'Dark'],
-];
+const THEMES = [
+  ['auto', 'themeAuto'],
+  ['light', 'themeLight'],
+  ['dark', 'themeDark'],
+] as const satisfies readonly (readonly [Settings['theme'], string])[];
 
 function Look({ world }: WorldProps) {
+  const say = useSay(settingsTexts);
+  const frame = useSay(frameTexts);
   const settings = world.settings();
   return (
-    <Group title="Look">
+    <Group title={say('look')}>
       <Choices
         name="language"
-        label={useSay(frameTexts)('language')}
+        label={frame('language')}
         options={world.languages}
         chosen={settings.language}
         onChoose={(language) => void world.change({ language })}
       />
       <Choices
         name="theme"
-        label="Light or dark"
-        options={THEMES}
+        label={say('theme')}
+        options={THEMES.map(([id, name]) => [id, say(name)] as const)}
         chosen={settings.theme}
         onChoose={(theme) => void world.change({ theme })}
       />
-      <Slider world={world} name="textSize" label="Size of text" min={0.8} max={2} step={0.1} />
+      <Slider world={world} name="textSize" label={say('textSize')} min={0.8} max={2} step={0.1} />
     </Group>
   );
 }
 
 function Speech({ world }: WorldProps) {
+  const say = useSay(settingsTexts);
   const { mouth } = world.settings();
   return (
-    <Group title="Mouth">
+    <Group title={say('mouth')}>
       <Choices
         name="mouth"
-        label="Voice"
+        label={say('voice')}
         options={world.mouths().map(({ id, name }) => [id, name] as const)}
         chosen={mouth}
         onChoose={(chosen) => void world.change({ mouth: chosen })}
       />
-      <Slider world={world} name="rate" label="Speed of speech" min={0.6} max={1.8} step={0.1} />
-      <Slider world={world} name="volume" label="Loudness" min={0.1} max={1} step={0.1} />
-      <Slider world={world} name="pitch" label="Pitch" min={0.5} max={1.5} step={0.1} />
+      <Slider world={world} name="rate" label={say('rate')} min={0.6} max={1.8} step={0.1} />
+      <Slider world={world} name="volume" label={say('volume')} min={0.1} max={1} step={0.1} />
+      <Slider world={world} name="pitch" label={say('pitch')} min={0.5} max={1.5} step={0.1} />
     </Group>
   );
 }
 
-const LEAVES: Readonly<Record<EarChoice['soundLeavesDevice'], string>> = {
-  no: 'Sound does not leave this device.',
-  yes: 'Sound leaves this device: the service that recognises it hears what the microphone hears.',
-  may: 'Sound may leave this device, as the browser decides.',
-};
+const LEAVES = {
+  no: 'leavesNo',
+  yes: 'leavesYes',
+  may: 'leavesMay',
+} as const satisfies Readonly<Record<EarChoice['soundLeavesDevice'], string>>;
 
 function Hearing({ world }: WorldProps) {
   const { ear } = world.settings();
-  const say = useSay(earTexts);
+  const say = useSay(settingsTexts);
+  const earSay = useSay(earTexts);
   const frame = useSay(frameTexts);
   const ears = world.ears();
   const chosen = ears.find((one) => one.id === ear);
   return (
-    <Group title="Ear">
+    <Group title={say('ear')}>
       <Choices
         name="ear"
-        label="What listens"
+        label={say('whatListens')}
         options={ears.map(({ id, name }) => [id, name] as const)}
         chosen={ear}
         onChoose={(id) => void world.change({ ear: id })}
       />
       <p class="hint" role="status">
-        {chosen && `${chosen.about} ${LEAVES[chosen.soundLeavesDevice]} `}
-        Sound is never stored.
+        {chosen && `${chosen.about} ${say(LEAVES[chosen.soundLeavesDevice])} `}
+        {say('neverStored')}
       </p>
       {world.language.spoken && <p class="hint">{frame('earEnglish')}</p>}
       <EarPack world={world} />
       <a class="button tall" href={addressOf({ at: 'ear' })}>
-        {say('link')}
+        {earSay('link')}
       </a>
     </Group>
   );
@@ -148,13 +153,14 @@ interface SliderProps {
 }
 
 function Slider({ world, name, label, min, max, step }: SliderProps) {
+  const say = useSay(settingsTexts);
   const value = world.settings()[name];
   const id = `setting-${name}`;
   return (
     <div class="field">
       <label for={id} class="slider-label">
         <span>{label}</span>
-        <output for={id}>{Math.round(value * 100)} %</output>
+        <output for={id}>{say('percent', { n: Math.round(value * 100) })}</output>
       </label>
       <input
         id={id}

@@ -1,6 +1,7 @@
 /** A machine card as the fields of a form. What the form does not know is kept as it stands in the text. Pure. */
 
 import { type Fault, readCard } from '../../flow/index.ts';
+import { type Language, typedIn } from '../../texts/index.ts';
 import type { FieldFaults } from './material-draft.ts';
 
 /** Texts by the name of the field in the file. */
@@ -19,6 +20,8 @@ export const cardMeasures = [
 
 const words = ['title', 'machineKind', 'units', 'crossReads', 'notes'] as const;
 const lists = ['speeds', 'feeds'] as const;
+/** Numbers with decimals, where the language may have a comma. Speeds are whole, so that a comma parts them. */
+const decimals = new Set(['feeds', 'efficiency', ...cardMeasures.map(({ key }) => key)]);
 const mayBeEmpty = new Set(['crossReads', 'notes', ...cardMeasures.map(({ key }) => key)]);
 
 type CardObject = Readonly<Record<string, unknown>>;
@@ -65,10 +68,12 @@ function unitOf(measure: string): string {
 }
 
 /** The card's text with the form's fields put in. Without a unit a list takes that of its last member. */
-export function cardWith(text: string, texts: CardTexts): string {
+export function cardWith(text: string, texts: CardTexts, language: Language): string {
   const card = objectIn(text) ?? {};
   const changed = Object.entries(texts).flatMap(([key, value]): [string, unknown][] => {
-    const plain = value.trim();
+    const plain = decimals.has(key) ? typedIn(language, value.trim()) : value.trim();
+    // A machine fed by hand has no feeds in its card.
+    if (key === 'feeds' && plain === '' && !('feeds' in card)) return [];
     if (key === 'speeds' || key === 'feeds') return [[key, listOf(plain)]];
     if (key === 'efficiency') return plain === '' ? [] : [[key, Number(plain.replace(',', '.'))]];
     return plain === '' && mayBeEmpty.has(key) ? [] : [[key, plain]];

@@ -13,11 +13,14 @@ import frame from './frame.json';
 import glossary from './glossary.json';
 import hearing from './hearing.json';
 import logbook from './logbook.json';
+import machine from './machine.json';
 import options from './options.json';
 import people from './people.json';
 import proof from './proof.json';
 import record from './record.json';
+import settings from './settings.json';
 import shop from './shop.json';
+import slate from './slate.json';
 import spoken from './spoken.json';
 import voice from './voice.json';
 import why from './why.json';
@@ -30,13 +33,16 @@ const tables: Tables = {
   dock,
   flow,
   logbook,
+  machine,
   hearing,
   options,
   batch,
   apprentice,
   glossary,
   frame,
+  settings,
   shop,
+  slate,
   voice,
   why,
   proof,

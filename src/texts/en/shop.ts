@@ -87,5 +87,17 @@ export const shopTexts = {
     example: 'such as {example}',
     keepCard: 'Keep the card',
     whole: 'The card is whole.',
+    cards: 'Machine cards',
+    cardsAbout:
+      'A card says what one real machine can do. Every speed on the Bench comes from it, so write one from the plate of your machine and the mark on your chuck.',
+    copyCard: 'Copy to make your own',
+    copyCardNamed: 'Copy to make your own: {name}',
+    plateSpeeds: 'Speeds',
+    plateRange: '{count, number}, {low} to {high} rev/min',
+    plateChuck: 'Chuck’s mark',
+    plateSpeed: '{speed} rev/min',
+    plateDials: 'Dials',
+    plateCross: 'Cross dial reads',
+    notGiven: 'not given',
   },
 } as const;

@@ -4,15 +4,15 @@ import { textWidth } from '../../../src/screens/drawing/text-width.ts';
 import { DRILL_ART } from '../../../src/screens/machine/DrillPicture.tsx';
 import { GRINDER_ART } from '../../../src/screens/machine/GrinderPicture.tsx';
 import { LATHE_ART } from '../../../src/screens/machine/LathePicture.tsx';
-import {
-  findPart,
-  MachinePicture,
-  PARTS_BY_KIND,
-} from '../../../src/screens/machine/MachinePicture.tsx';
+import { MachinePicture, PARTS_BY_KIND } from '../../../src/screens/machine/MachinePicture.tsx';
 import { MILL_ART } from '../../../src/screens/machine/MillPicture.tsx';
+import { partWords } from '../../../src/screens/machine/part-words.ts';
 import type { Box, PartArt } from '../../../src/screens/machine/picture.ts';
 import { LEAST_TOUCH, PICTURE_WIDTH, STOP_RED } from '../../../src/screens/machine/picture.ts';
 import { SAW_ART } from '../../../src/screens/machine/SawPicture.tsx';
+import { LanguageOfPage } from '../../../src/screens/use-say.ts';
+import { german } from '../../../src/texts/de/index.ts';
+import { englishLanguage } from '../../../src/texts/index.ts';
 
 const ART: readonly (readonly [keyof typeof PARTS_BY_KIND, readonly PartArt<string>[]])[] = [
   ['lathe', LATHE_ART],
@@ -28,9 +28,6 @@ function overlap(a: Box, b: Box): boolean {
 }
 
 describe.each(ART)('the picture of a %s', (kind, art) => {
-  const facts: Readonly<Record<string, { readonly name: string; readonly what: string }>> =
-    PARTS_BY_KIND[kind];
-
   // Source: WCAG 2.2, 2.5.8 Target Size (Minimum): 24 by 24 CSS pixels.
   it.each(GUARDS)('has touch areas of 24 px and more on a 360 px screen, guard %s', (guard) => {
     const scale = 360 / PICTURE_WIDTH;
@@ -54,11 +51,12 @@ describe.each(ART)('the picture of a %s', (kind, art) => {
     expect(clashes).toEqual([]);
   });
 
-  it('has words for every part it draws and draws every part it has words for', () => {
-    expect(art.map((part) => part.id).sort()).toEqual(Object.keys(facts).sort());
-    for (const { name, what } of Object.values(facts)) {
-      expect(name).toMatch(/^[A-Z]/);
-      expect(what).toMatch(/^[A-Z][^.]+\.$/);
+  it.each([englishLanguage, german])('has words for every part it draws, in $name', (language) => {
+    expect(art.map((part) => part.id).sort()).toEqual([...PARTS_BY_KIND[kind]].sort());
+    for (const { id } of art) {
+      const { name = '', what = '' } = partWords(kind, id, language) ?? {};
+      expect(name).toMatch(/^\p{Lu}/u);
+      expect(what).toMatch(/^\p{Lu}[^.]+\.$/u);
     }
   });
 
@@ -70,39 +68,36 @@ describe.each(ART)('the picture of a %s', (kind, art) => {
     expect(stop.split('data-part=')[1]).toContain(STOP_RED);
   });
 
-  it('keeps the name of each part inside its width', () => {
-    for (const { id } of art) {
-      const drawing = render(
-        <MachinePicture kind={kind} title="machine" lit={id} direction="away-from-chuck" />,
-      );
-      const [, x = 'NaN', name = ''] =
-        drawing.match(/<text x="([\d.]+)" y="36"[^>]*>([^<]+)</) ?? [];
-      const half = textWidth(name, 38, true) / 2;
-      expect(Number(x) - half, id).toBeGreaterThanOrEqual(0);
-      expect(Number(x) + half, id).toBeLessThanOrEqual(PICTURE_WIDTH);
-    }
-  });
+  it.each([englishLanguage, german])(
+    'keeps the name of each part inside its width, in $name',
+    (language) => {
+      for (const { id } of art) {
+        const drawing = render(
+          <LanguageOfPage.Provider value={language}>
+            <MachinePicture kind={kind} title="machine" lit={id} direction="away-from-chuck" />
+          </LanguageOfPage.Provider>,
+        );
+        const [, x = 'NaN', size = '0', name = ''] =
+          drawing.match(/<text x="([\d.]+)" y="36" font-size="([\d.]+)"[^>]*>([^<]+)</) ?? [];
+        expect(Number(size), id).toBeGreaterThanOrEqual(30);
+        const half = textWidth(name, Number(size), true) / 2;
+        expect(Number(x) - half, id).toBeGreaterThanOrEqual(0);
+        expect(Number(x) + half, id).toBeLessThanOrEqual(PICTURE_WIDTH);
+      }
+    },
+  );
 
-  it('has no two parts that answer to the same name', () => {
-    const names = Object.values(PARTS_BY_KIND[kind]).flatMap((part: object) => [
-      ...('name' in part ? [String(part.name).toLowerCase()] : []),
-      ...('alsoCalled' in part && Array.isArray(part.alsoCalled) ? part.alsoCalled : []),
-    ]);
+  it.each([englishLanguage, german])('has no two parts of one name, in $name', (language) => {
+    const names = art.map(({ id }) => partWords(kind, id, language)?.name);
     expect(new Set(names).size).toBe(names.length);
   });
 });
 
-describe('finding a part by name', () => {
-  it('knows a part by its id, its name and the other names of the shop', () => {
-    expect(findPart('lathe', 'the tailstock')?.id).toBe('tailstock');
-    expect(findPart('lathe', 'Half nut lever')?.id).toBe('half-nut-lever');
-    expect(findPart('lathe', 'saddle')?.id).toBe('carriage');
-    expect(findPart('lathe', 'top slide')?.what).toContain('cross slide');
-  });
-
-  it('answers nothing for a part or machine it does not have', () => {
-    expect(findPart('lathe', 'knee')).toBeUndefined();
-    expect(findPart('shaper', 'ram')).toBeUndefined();
+describe('a part or a machine that there is none of', () => {
+  it('has no words and no picture', () => {
+    expect(partWords('lathe', 'knee', englishLanguage)).toBeUndefined();
+    expect(partWords('way', 'left', englishLanguage)).toBeUndefined();
+    expect(partWords('shaper', 'ram', englishLanguage)).toBeUndefined();
     expect(render(<MachinePicture kind="shaper" title="Shaper" />)).toBe('');
   });
 

@@ -36,7 +36,7 @@ describe('the parts that flows and machine kinds point at', () => {
     const file: FlowOrKind = JSON.parse(readFileSync(url, 'utf8'));
     const kind = file.machineKind ?? file.id;
     expect(isPictured(kind)).toBe(true);
-    const parts = isPictured(kind) ? Object.keys(PARTS_BY_KIND[kind]) : [];
+    const parts: readonly string[] = isPictured(kind) ? PARTS_BY_KIND[kind] : [];
     const unknown = pointing(file).filter(
       ({ part }) => part !== undefined && !parts.includes(String(part)),
     );

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readCard } from '../../../src/flow/index.ts';
 import { cardFaults, cardTexts, cardWith } from '../../../src/screens/toolroom/card-draft.ts';
+import { englishLanguage } from '../../../src/texts/index.ts';
 
 const folder = new URL('../../../flows/machines/', import.meta.url);
 const shipped = readdirSync(folder).map(
@@ -17,13 +18,13 @@ function textsIn(text: string) {
 
 function changed(field: string, value: string) {
   const texts = { ...textsIn(first), [field]: value };
-  const text = cardWith(first, texts);
+  const text = cardWith(first, texts, englishLanguage);
   return { text, faults: cardFaults(text, texts) };
 }
 
 describe('a machine card in its form', () => {
   test.each(shipped)('says the same as its text: %s', (_name, text) => {
-    expect(JSON.parse(cardWith(text, textsIn(text)))).toEqual(JSON.parse(text));
+    expect(JSON.parse(cardWith(text, textsIn(text), englishLanguage))).toEqual(JSON.parse(text));
   });
 
   test('takes speeds as they stand on the plate, the unit once', () => {
@@ -51,7 +52,7 @@ describe('a machine card in its form', () => {
 
   test('keeps what the form does not know', () => {
     const more = JSON.stringify({ ...JSON.parse(first), $schema: 'there', id: 'ours' });
-    expect(JSON.parse(cardWith(more, textsIn(more)))).toMatchObject({
+    expect(JSON.parse(cardWith(more, textsIn(more), englishLanguage))).toMatchObject({
       $schema: 'there',
       id: 'ours',
     });

@@ -1,0 +1,40 @@
+/** Settings of the page, and the keys of the Bench. */
+
+export const settingsTexts = {
+  area: 'settings',
+  texts: {
+    title: 'Settings',
+    look: 'Look',
+    theme: 'Light or dark',
+    themeAuto: 'As the device',
+    themeLight: 'Light',
+    themeDark: 'Dark',
+    textSize: 'Size of text',
+    percent: '{n, number} %',
+    mouth: 'Mouth',
+    voice: 'Voice',
+    rate: 'Speed of speech',
+    volume: 'Loudness',
+    pitch: 'Pitch',
+    ear: 'Ear',
+    whatListens: 'What listens',
+    leavesNo: 'Sound does not leave this device.',
+    leavesYes:
+      'Sound leaves this device: the service that recognises it hears what the microphone hears.',
+    leavesMay: 'Sound may leave this device, as the browser decides.',
+    neverStored: 'Sound is never stored.',
+    keys: 'Keys of the Bench',
+    keysAbout:
+      'A foot switch that types the space bar says next. It answers no gate and takes no size.',
+    keysNext: 'Space, Enter',
+    keysNextDoes: 'next; carry on while held',
+    keysSize: '0–9 . -',
+    keysSizeDoes: 'a size, taken with Enter',
+    keysRub: 'Backspace, Esc',
+    keysRubDoes: 'rub out a figure; all of them',
+    keysChoice: '1–9',
+    keysChoiceDoes: 'the choices that are shown, in their order',
+    keysFact: 'a letter on a fact',
+    keysFactDoes: 'says its word: the same letter through the whole run',
+  },
+} as const;

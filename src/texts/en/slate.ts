@@ -1,0 +1,31 @@
+/** The Slate: one working outside a run, asked by a form or in words. */
+
+export const slateTexts = {
+  area: 'slate',
+  texts: {
+    find: 'Find a working',
+    findHint: 'speed, thread, taper',
+    workings: 'Workings',
+    noneFits: 'No working has these words.',
+    all: 'All workings',
+    stillToGive: 'Still to give: {names}.',
+    ifKnown: 'if known',
+    notKnown: 'not known',
+    unitOf: 'Unit of {name}',
+    unitOfAnswer: 'Unit of the answer',
+    range: '{low} to {high} {unit}',
+    rangeAbove: 'above {low} to {high} {unit}',
+    rules: '{limit} rules.',
+    ask: 'Ask in words',
+    askHint: 'speed for thirty millimetres brass',
+    workOut: 'Work it out',
+    last: 'Last answers',
+    change: 'Change its numbers',
+    plotFinish: 'Roughness in theory over the feed',
+    plotRun: 'Means and ranges',
+    plotSpeeds: 'Speeds of the card over the diameter',
+    plotPasses: 'Passes',
+    plotReading: 'The reading against its limits',
+    notListening: 'Not listening. Type the question.',
+  },
+} as const;
