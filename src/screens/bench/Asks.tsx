@@ -57,6 +57,11 @@ export function Asks({ scene, say, onGiveUp }: AsksProps) {
           <span class="say-word">{capital(commandSaid(language, 'back'))}</span>
         </SayButton>
       )}
+      {scene.layout !== 'held' && offers(scene, 'carry-on') && (
+        <SayButton word="carry on" say={say} look="small">
+          <span class="say-word">{capital(commandSaid(language, 'carry on'))}</span>
+        </SayButton>
+      )}
       {!scene.waiting && offers(scene, 'answer:wrong') && (
         <SayButton word="wrong" say={say} shortcut="x" look="small">
           <span class="say-word">{text('takeBack')}</span>
