@@ -22,6 +22,14 @@ export function isSo(condition: Condition, job: Job, snapshot: FlowSnapshot): bo
   return 'is' in condition ? state === condition.is : state !== condition.not;
 }
 
+/** True where the condition holds for no facts at all, at a place where this snapshot stands. */
+export function isRuledOut(condition: Condition, job: Job, at: FlowSnapshot): boolean {
+  if ('all' in condition) return condition.all.some((one) => isRuledOut(one, job, at));
+  if ('any' in condition) return condition.any.every((one) => isRuledOut(one, job, at));
+  if ('moment' in condition) return !isMoment(condition.moment, at);
+  return 'asking' in condition && !isAsking(condition.asking, job, at);
+}
+
 /** Moments are the tags of the chart's states; the end is one as well. */
 function isMoment(moment: string, snapshot: FlowSnapshot): boolean {
   if (moment === 'end') return positionOf(snapshot).step === endStep;

@@ -3,7 +3,7 @@
 import { type Job, readingsBehind, type Step, type StepPlan } from '../flow/index.ts';
 import type { Ids } from './ids.ts';
 import type { Live } from './live.ts';
-import { refsOf, shapeOf } from './shape.ts';
+import { refsOf, type Shaping, shapeOf, speedText } from './shape.ts';
 import type { Names } from './tree.ts';
 import { type Variable, type Variables, valueRefsOf } from './variables.ts';
 
@@ -27,6 +27,7 @@ export class Frame implements Names {
   readonly dead: readonly (readonly number[])[];
   private readonly near: readonly string[];
   private readonly variables: Variables;
+  private readonly shaping: Shaping;
 
   constructor(
     readonly plan: StepPlan,
@@ -41,7 +42,8 @@ export class Frame implements Names {
     this.near = list.filter((name) => variables.named(name));
     this.nearby = new Set(list);
     const called = (name: string) => this.called(name);
-    this.shape = ids.ofText(shapeOf({ job, plan, slots: this.slots, called, ids }));
+    this.shaping = { job, plan, slots: this.slots, called, ids };
+    this.shape = ids.ofText(shapeOf(this.shaping));
     this.dead = this.slots.map((id) =>
       id === step.id ? [] : live.deadBetween(step.id, id).map(({ level }) => level),
     );
@@ -76,6 +78,11 @@ export class Frame implements Names {
   nameOf(variable: Variable): string {
     const at = this.near.indexOf(variable.name);
     return at < 0 ? variable.name : `@${at}`;
+  }
+
+  /** What stands behind the speed of a step: its number, or all that it is worked out from. */
+  speedText(step: string): string {
+    return speedText(this.shaping, step);
   }
 
   private called(name: string): string {

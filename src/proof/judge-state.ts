@@ -15,8 +15,9 @@ import {
   stateOf,
   unknownState,
 } from '../flow/index.ts';
+import { alikeWhere } from './alike.ts';
 import { goesOn, hears, noSizes, sizesOf, wordsOf } from './alphabet.ts';
-import { isSo } from './condition.ts';
+import { isRuledOut, isSo } from './condition.ts';
 
 /** Readings are told apart no finer than this (verdict.ts). */
 const resolution = 1e-5;
@@ -43,7 +44,8 @@ export interface Question {
 export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
   const { step, phase } = positionOf(at);
   const plan = planAt(job, at);
-  const hazards = job.flow.kind.hazards.map(
+  const near = job.flow.kind.hazards.filter(({ never }) => !isRuledOut(never, job, at));
+  const hazards = near.map(
     (hazard): Question => ({
       claim: hazard.id,
       ...alikeAs(hazard, plan, at),
@@ -54,11 +56,11 @@ export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
   return [
     ...hazards,
     powerQuestion(job, at),
-    stopQuestion('stop', step),
-    stopQuestion('hold', step),
+    stopQuestion('stop', step, at),
+    stopQuestion('hold', step, at),
     onwardQuestion(job, plan, at),
     ...releaseQuestions(plan, phase),
-    ...missingQuestions(job, plan, phase),
+    ...missingQuestions(job, plan, phase, at),
     ...sizeQuestions(job, plan),
   ];
 }
@@ -81,13 +83,13 @@ function powerQuestion(job: Job, at: FlowSnapshot): Question {
     !may && stateOf(context.facts, power.fact) === power.on
       ? `It is known to be ${power.on}, and this is no cut, and nothing asks for it to stop.`
       : undefined;
-  return { claim: 'FORMAT-POWER', ask };
+  return { claim: 'FORMAT-POWER', alike: `FORMAT-POWER ${may}`, ask };
 }
 
-function stopQuestion(type: 'stop' | 'hold', step: string): Question {
+function stopQuestion(type: 'stop' | 'hold', step: string, at: FlowSnapshot): Question {
   const ask = (snapshot: FlowSnapshot) =>
     accepts(snapshot, { type }) ? undefined : `"${type}" is not heard in step "${step}".`;
-  return { claim: 'FORMAT-STOP', ask };
+  return { claim: 'FORMAT-STOP', ...alikeWhere(at, 'FORMAT-STOP', [type]), ask };
 }
 
 /** Where next is refused, something else that goes on is taken. */
@@ -102,6 +104,9 @@ function onwardQuestion(job: Job, plan: StepPlan, at: FlowSnapshot): Question {
   );
   // What is asked for first: the sooner a word is taken, the fewer facts are looked at.
   words.sort((a, b) => Number(isWanted(plan, b)) - Number(isWanted(plan, a)));
+  // No size is heard where no reading is taken; then words and arrows tell all.
+  const types = new Set(['reading', ...words.map(({ type }) => type)]);
+  const alike = alikeWhere(at, JSON.stringify(['FORMAT-NAMES', words]), [...types]);
   const ask = (snapshot: FlowSnapshot) => {
     const sizes = sizesOf(job, plan.step, snapshot.context.readings);
     // Sizes first: they are judged without a look at any fact.
@@ -113,7 +118,7 @@ function onwardQuestion(job: Job, plan: StepPlan, at: FlowSnapshot): Question {
       ? undefined
       : `"next" is refused, and nothing can be said that would help.`;
   };
-  return { claim: 'FORMAT-NAMES', ask };
+  return { claim: 'FORMAT-NAMES', ...alike, ask };
 }
 
 function isWanted({ gate, step }: StepPlan, event: FlowEvent): boolean {
@@ -133,10 +138,16 @@ function releaseQuestions({ step }: StepPlan, phase: Phase): readonly Question[]
 }
 
 /** Each condition of a gate that is not met can be answered, and has a word. */
-function missingQuestions(job: Job, plan: StepPlan, phase: Phase): readonly Question[] {
+function missingQuestions(
+  job: Job,
+  plan: StepPlan,
+  phase: Phase,
+  at: FlowSnapshot,
+): readonly Question[] {
   if (phase !== 'gate') return [];
   return Object.entries(plan.gate).map(([fact, state]) => ({
     claim: 'FORMAT-NAMES',
+    ...alikeWhere(at, JSON.stringify(['missing', fact, state]), ['fact', 'release']),
     ask: (snapshot) => {
       if (stateOf(snapshot.context.facts, fact) === state) return undefined;
       const word = accepts(snapshot, { type: 'fact', fact, state });

@@ -2,7 +2,7 @@
 
 import type { FlowContext, FlowEvent, FlowMachine, FlowSnapshot, Job } from '../flow/index.ts';
 import { beginJob, endStep, positionOf } from '../flow/index.ts';
-import { hears, sizesOf } from './alphabet.ts';
+import { sizesOf } from './alphabet.ts';
 import type { Frame } from './frame.ts';
 import { judgeMove } from './judge-move.ts';
 import { type Move, refused, type SpotName } from './move.ts';
@@ -21,7 +21,7 @@ export class Player {
   private readonly snapshots = new Map<string, FlowSnapshot>();
 
   constructor(
-    private readonly job: Job,
+    readonly job: Job,
     private readonly room: Room,
     private readonly variables: Variables,
   ) {
@@ -58,7 +58,6 @@ export class Player {
   play(frame: Frame, spot: SpotName, event: FlowEvent | null, look: Look): Move {
     this.runs += 1;
     const before = this.at(frame, spot);
-    if (event && !hears(before, event)) return refused;
     const { step } = this.chartOf(frame.step.id, frame.slots);
     const move = this.lens.through(look, frame.nearby, (): Move => {
       const after = event ? step.first(before, event) : step.follow(before);
@@ -71,19 +70,6 @@ export class Player {
       };
     });
     return this.room.oneMove(move);
-  }
-
-  /**
-   * One text for all that an event can do at a spot, where none of its arrows leads anywhere: they are data, and the same
-   * data does the same in any step. Nothing where an arrow has a target, or names its step for more than the speed.
-   */
-  arrowsKey(frame: Frame, spot: SpotName, event: FlowEvent): string | undefined {
-    if (event.type !== 'fact' || event.fact === this.job.flow.kind.roles.speed.fact)
-      return undefined;
-    const { _nodes: nodes } = this.at(frame, spot);
-    const inmostFirst = [...nodes].sort((a, b) => b.order - a.order);
-    const arrows = inmostFirst.flatMap(({ config }) => config.on?.fact ?? []) as readonly Arrow[];
-    return arrowsText(arrows);
   }
 
   /** Asks one question of a spot. */
@@ -134,26 +120,6 @@ export class Player {
 interface Chart {
   readonly machine: FlowMachine;
   readonly step: Stepper;
-}
-
-interface Arrow {
-  readonly target?: unknown;
-  readonly guard?: unknown;
-  readonly actions?: readonly unknown[];
-}
-
-/** What is set is set alike in every step, but for the speed: only that action may name its step. */
-function arrowsText(arrows: readonly Arrow[]): string | undefined {
-  const texts = arrows.map(({ target, guard, actions = [] }) => {
-    const names = actions.map((one) => (isNamed(one, 'setFact') ? 'setFact' : one));
-    return target === undefined ? JSON.stringify([guard ?? null, names]) : undefined;
-  });
-  if (texts.some((text) => text === undefined || text.includes('"step":'))) return undefined;
-  return texts.join();
-}
-
-function isNamed(action: unknown, name: string): boolean {
-  return typeof action === 'object' && action !== null && 'type' in action && action.type === name;
 }
 
 function nameOf(snapshot: FlowSnapshot, settled: boolean): SpotName {

@@ -99,6 +99,12 @@ function figureKey({ job, called, ids }: Shaping, ref: ValueRef | undefined, ste
   return 'reading' in ref ? names : [names, ref, numbersOf(job, ids)];
 }
 
+/** The speed of a step, as `figureKey` has it. */
+export function speedText(shaping: Shaping, id: string): string {
+  const step = shaping.job.plans.get(id)?.step;
+  return JSON.stringify(step && 'speed' in step ? figureKey(shaping, step.speed, step) : null);
+}
+
 /** All that readings can be worked into something by. */
 function numbersOf({ flow, card, numbers }: Job, ids: Ids): number {
   const { inputs, running } = numbers;

@@ -20,6 +20,8 @@ export interface Spot extends SpotName {
   readonly groups: Map<string, Grown>;
   /** By event, the rows it was last played for, parted by what it does. */
   readonly parts: Map<string, { readonly rows: ValueSet; readonly parts: readonly Parted[] }>;
+  /** What is heard here, but for sizes. */
+  words?: readonly Said[];
   /** The sizes last tried, and for which rows. */
   sized?: { readonly rows: ValueSet; readonly said: readonly Said[] };
 }

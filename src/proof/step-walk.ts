@@ -1,6 +1,7 @@
 /** Walks inside one step until nothing new comes: from the rows that come in, to those that stand and those that leave. */
 
 import type { FlowEvent } from '../flow/index.ts';
+import { Arrows } from './arrows.ts';
 import type { Frame } from './frame.ts';
 import { insideOf, isDull, type Move, type SpotName, type Target, targetFrom } from './move.ts';
 import type { Player } from './player.ts';
@@ -18,9 +19,13 @@ export interface Said {
 
 const follows: readonly Said[] = [{ key: '(follows)', event: null }];
 
+/** Any: only its type counts. */
+const reading: FlowEvent = { type: 'reading', value: 0 };
+
 export class StepWalk {
   readonly home: StepRoom;
   private readonly words: readonly Said[];
+  private readonly arrows: Arrows;
 
   constructor(
     readonly frame: Frame,
@@ -28,6 +33,7 @@ export class StepWalk {
     private readonly room: Room,
     private readonly player: Player,
   ) {
+    this.arrows = new Arrows(player.job, frame);
     this.home = room.stepRoom(frame);
     this.words = words.map(said);
   }
@@ -45,12 +51,18 @@ export class StepWalk {
   /** The events of a spot: those of its step, and sizes on both sides of the limits for these rows. */
   eventsAt(spot: Spot, rows: ValueSet): readonly Said[] {
     if (!spot.rests) return follows;
-    return [...this.words, ...this.sizesAt(spot, rows)];
+    return [...this.wordsAt(spot), ...this.sizesAt(spot, rows)];
+  }
+
+  /** Only what some arrow hears: everything else is refused there, whatever the rows. */
+  private wordsAt(spot: Spot): readonly Said[] {
+    spot.words ??= this.words.filter(({ event }) => event && this.arrows.hears(spot, event));
+    return spot.words;
   }
 
   private sizesAt(spot: Spot, rows: ValueSet): readonly Said[] {
     const { frame, player } = this;
-    if (!('reading' in frame.step)) return [];
+    if (!('reading' in frame.step) || !this.arrows.hears(spot, reading)) return [];
     if (spot.sized?.rows === rows) return spot.sized.said;
     const sizes = new Set<number>();
     explore(spot.trees.sizes, rows, {
@@ -109,10 +121,10 @@ export class StepWalk {
     return groups;
   }
 
-  /** Shared by all spots where the same arrows hear the event. */
+  /** Shared by all spots where the arrows of the event have the same text. */
   private newTree(spot: Spot, key: string, event: FlowEvent | null): Tree<Move> {
-    const arrows = event && this.player.arrowsKey(this.frame, spot, event);
-    return arrows ? this.room.arrowTree(`${key} ${arrows}`) : {};
+    const text = this.arrows.textOf(spot, event);
+    return text === undefined ? {} : this.room.arrowTree(`${key} ${text}`);
   }
 
   /** What a move sets; on the way into another step, what nothing looks at from there on is set to nothing as well. */
