@@ -8,16 +8,8 @@ import { expect, it } from 'vitest';
 import { howToStart, kill } from './chromium.ts';
 import * as words from './hinge-pin.ts';
 import { Person } from './person.ts';
+import { chooser } from './seeded.ts';
 import { serveDist } from './site.ts';
-
-/** A small seeded chooser, so that a failure can be run again. */
-function chooser(seed: number) {
-  let state = seed;
-  return (most: number) => {
-    state = (state * 1_103_515_245 + 12_345) % 2_147_483_648;
-    return state % most;
-  };
-}
 
 /** Says at least `more` words, and on until a word begins a new step; gives back how many were said in all. */
 async function saysOn(ida: Person, script: readonly string[], said: number, more: number) {

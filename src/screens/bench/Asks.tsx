@@ -86,14 +86,16 @@ function Changed({ scene, say, onGiveUp }: AsksProps) {
           ))}
         </More>
       )}
-      <More name={`${text('pace')}: ${text(PACE_NAMES[scene.pace])}`}>
-        {PACES.map((pace) => (
-          <SayButton key={pace} word={wordFor(scene, `pace:${pace}`)} say={say} look="small">
-            <span class="say-word">{text(PACE_NAMES[pace])}</span>
-            {pace === scene.pace && <Icon name="tick" />}
-          </SayButton>
-        ))}
-      </More>
+      {offers(scene, `pace:${scene.pace}`) && (
+        <More name={`${text('pace')}: ${text(PACE_NAMES[scene.pace])}`}>
+          {PACES.map((pace) => (
+            <SayButton key={pace} word={wordFor(scene, `pace:${pace}`)} say={say} look="small">
+              <span class="say-word">{text(PACE_NAMES[pace])}</span>
+              {pace === scene.pace && <Icon name="tick" />}
+            </SayButton>
+          ))}
+        </More>
+      )}
       <More name={text('words')} wide>
         <WordList
           near={near}

@@ -11,8 +11,8 @@ export function placeIn(state: RunState, step: string): string {
   return at.walk ? `${at.walk.id}.${at.walk.item}` : at.phase;
 }
 
-/** Called with every state that is come to. */
-export type Look = (state: RunState, word: string) => void;
+/** Called with every state that is come to, what was said, and the state before it. */
+export type Look = (state: RunState, word: string, before: RunState) => void;
 
 const mostWords = 30;
 const opensAtOnce: ReadonlySet<string> = new Set(['open', 'start', 'dial']);
@@ -65,7 +65,7 @@ function afterAnswers(
 function directly(state: RunState, arrow: ChartArrow, look: Look): RunState | undefined {
   if (arrow.event === 'interrupted') {
     const { state: next } = comeBack(state, 3_000);
-    look(next, 'interrupted');
+    look(next, 'interrupted', state);
     return next;
   }
   if (arrow.event === 'reading') return readsOff(state, arrow, look);
@@ -88,7 +88,7 @@ function wordsFor(state: RunState, { event }: ChartArrow): readonly string[] {
 export function says(state: RunState, word: string, look: Look): RunState {
   const heard = { text: word, alternatives: [], confidence: 1, from: 'script', at: 2_000 } as const;
   const { state: next } = hear(state, heard);
-  look(next, word);
+  look(next, word, state);
   return next;
 }
 
