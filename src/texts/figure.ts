@@ -22,9 +22,13 @@ export function unitIn({ spoken }: Language, unit: string): string {
   return spoken?.unitsShown[unit] ?? unit;
 }
 
-/** A written text with its figures: "0.25" is "0,25", and a list of such figures is parted by ";". */
+/** Figures alone or in a list, with or without a unit, and a metric thread. */
+const figures =
+  /^[+\-−]?\d[\d.]*(?:e[+-]?\d+)?(?:, [-−]?\d[\d.]*)*(?: \D*)?$|^M\d[\d.]*(?:x[\d.]+)?$/;
+
+/** Written figures: "0.25 mm" is "0,25 mm", and a list of such figures is parted by ";". Other texts stay. */
 export function figuresIn({ spoken }: Language, text: string): string {
   const sign = spoken?.decimalSign ?? '.';
-  if (sign === '.') return text;
-  return text.replace(/(?<=\d), (?=[-−]?\d)/g, '; ').replace(/(?<=\d)\.(?=\d)/g, sign);
+  if (sign === '.' || !figures.test(text)) return text;
+  return text.replaceAll(', ', '; ').replaceAll('.', sign);
 }

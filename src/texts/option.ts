@@ -6,7 +6,12 @@ import { tableIn } from './say.ts';
 
 /** As shown; an id that no table knows is shown as it is written, without its hyphens. */
 export function optionText(language: Language, id: string): string {
-  return namesOf(language, id)[0] ?? id.replaceAll('-', ' ');
+  return optionShown(language, id) ?? id.replaceAll('-', ' ');
+}
+
+/** As shown; nothing for what no table knows as a choice. */
+export function optionShown(language: Language, id: string): string | undefined {
+  return namesOf(language, id)[0];
 }
 
 /** What people say for it; empty where the trade's own table has the names. */

@@ -5,6 +5,7 @@
 
 import { figuresIn } from './figure.ts';
 import type { Language } from './language.ts';
+import { optionShown } from './option.ts';
 import { filled } from './say.ts';
 
 export interface Sentence {
@@ -49,12 +50,13 @@ export function wordedIn(language: Language, said: Piece): string {
   );
 }
 
+/** A text without values may be a whole sentence, a choice by its id, or a figure. */
 function ofWhole(
   language: Language,
   sentences: Readonly<Record<string, string>>,
   text: string,
 ): string {
-  return found(sentences, text) ?? figuresIn(language, text);
+  return found(sentences, text) ?? optionShown(language, text) ?? figuresIn(language, text);
 }
 
 function found(sentences: Readonly<Record<string, string>>, key: string): string | undefined {

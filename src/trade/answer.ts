@@ -1,6 +1,6 @@
 /** Asks one rule: checks what was given against the rule's inputs, then works it out. */
 
-import { englishLanguage, type Worded, worded } from '../texts/index.ts';
+import { englishLanguage, sequence, type Worded, worded } from '../texts/index.ts';
 import { inLanguage } from './in-language.ts';
 import { nearestName } from './nearest.ts';
 import type {
@@ -24,8 +24,9 @@ interface Ranged {
   readonly aboveMin?: boolean;
 }
 
-function withUnit(value: number, input: Ranged): string {
-  return `${show(value, 8)} ${baseUnitOf(input.quantity)}`.trim();
+function withUnit(value: number, input: Ranged): Worded {
+  const unit = baseUnitOf(input.quantity);
+  return unit === '' ? show(value, 8) : worded`${show(value, 8)} ${unit}`;
 }
 
 /** The allowed range in words: "above 0 and up to 500 mm". */
@@ -68,7 +69,7 @@ function choiceFault(input: ChoiceInput, value: RuleValue): Worded | undefined {
   if (typeof value === 'string' && input.options.includes(value)) return undefined;
   const meant = nearestName(String(value), input.options);
   const hint = meant === undefined ? '' : worded` Did you mean "${meant}"?`;
-  return worded`${labelOf(input)} came as "${String(value)}"; it can be ${input.options.join(', ')}.${hint}`;
+  return worded`${labelOf(input)} came as "${String(value)}"; it can be ${sequence(input.options, ', ')}.${hint}`;
 }
 
 function listFault(input: ListInput, value: RuleValue): Worded | undefined {
@@ -101,7 +102,7 @@ function whatToGive(input: RuleInput): Worded {
     case 'list':
       return worded`${input.meaning}, a list of numbers ${rangeOf(input)}`;
     case 'choice':
-      return worded`${input.meaning}: ${input.options.join(', ')}`;
+      return worded`${input.meaning}: ${sequence(input.options, ', ')}`;
     case 'text':
       return worded`${input.meaning}, for example "${input.example}"`;
   }
@@ -109,13 +110,14 @@ function whatToGive(input: RuleInput): Worded {
 
 function strangerFault(rule: Rule, given: RuleValues): Worded | undefined {
   const names = rule.inputs.map((input) => input.name);
+  const known = sequence(rule.inputs.map(labelOf), ', ');
   const stranger = Object.keys(given).find(
     (name) => given[name] !== undefined && !names.includes(name),
   );
   if (stranger === undefined) return undefined;
   const meant = nearestName(stranger, names);
   const hint = meant === undefined ? '' : worded` Did you mean "${meant}"?`;
-  return worded`"${rule.name}" has no input "${stranger}"; it has ${names.join(', ')}.${hint}`;
+  return worded`"${rule.name}" has no input "${stranger}"; it has ${known}.${hint}`;
 }
 
 function defaultOf(input: RuleInput): RuleValue | undefined {

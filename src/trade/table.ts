@@ -42,12 +42,24 @@ const byName: ReadonlyMap<string, Rule> = new Map(rules.map((rule) => [rule.name
 /** The rule of exactly this name, or undefined; in English unless another language is asked for. */
 export function findRule(name: string, language?: Language): Rule | undefined {
   const rule = byName.get(name);
-  return rule && language ? ruleIn(rule, language) : rule;
+  if (!rule || language?.sentences === undefined) return rule;
+  return keptIn(language, rule);
+}
+
+/** A flow asks for the same rules again and again. */
+const kept = new WeakMap<Language, Map<string, Rule>>();
+
+function keptIn(language: Language, rule: Rule): Rule {
+  const known = kept.get(language) ?? new Map<string, Rule>();
+  kept.set(language, known);
+  const told = known.get(rule.name) ?? ruleIn(rule, language);
+  known.set(rule.name, told);
+  return told;
 }
 
 /** Every rule, by topic, in a language. */
 export function rulesIn(language: Language): readonly Rule[] {
-  return rules.map((rule) => ruleIn(rule, language));
+  return language.sentences === undefined ? rules : rules.map((rule) => keptIn(language, rule));
 }
 
 /** All names, in the order of the table. */

@@ -22,6 +22,7 @@ import settings from './settings.json';
 import shop from './shop.json';
 import slate from './slate.json';
 import spoken from './spoken.json';
+import sentences from './trade.json';
 import voice from './voice.json';
 import why from './why.json';
 
@@ -50,4 +51,11 @@ const tables: Tables = {
   record,
 };
 
-export const german: Language = { code: 'de', locale: 'de-DE', name: 'Deutsch', tables, spoken };
+export const german: Language = {
+  code: 'de',
+  locale: 'de-DE',
+  name: 'Deutsch',
+  tables,
+  sentences,
+  spoken,
+};

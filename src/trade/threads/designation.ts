@@ -102,9 +102,9 @@ function unified(written: string, given: number | undefined, series: string): Re
 const numberIn = (digits: string | undefined) =>
   digits === undefined ? undefined : Number(digits);
 
-/** The thread, or why the words do not make one. A tolerance class behind it is read over. */
+/** The thread, or why the words do not make one. A tolerance class behind it is read over; "M10x1,5" is M10x1.5. */
 export function parseThread(text: string): Read {
-  const written = text.trim();
+  const written = text.trim().replace(/(?<=\d),(?=\d)/g, '.');
   const asMetric = METRIC.exec(written);
   if (asMetric) return metric(Number(asMetric[1]), numberIn(asMetric[2]));
   const asUnified = UNIFIED.exec(written);
