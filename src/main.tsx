@@ -1,6 +1,6 @@
 /** The front door: opens the house and mounts the screens. Holds no logic. */
 
-import { openFront } from './front/index.ts';
+import { cannotOpen, openFront } from './front/index.ts';
 import { keepOffline } from './offline/page/index.ts';
 import { mountScreens } from './screens/index.ts';
 
@@ -13,7 +13,7 @@ if (page) {
         document.documentElement.dataset.offline = news.kind;
       }, anyRunOpen);
     })
-    .catch((error: unknown) => {
-      page.textContent = `Followrest cannot open: ${error instanceof Error ? error.message : String(error)}`;
+    .catch(async (error: unknown) => {
+      page.textContent = await cannotOpen(error);
     });
 }

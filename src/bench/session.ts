@@ -1,6 +1,6 @@
 /** Runs a job against the world: one thing heard at a time, kept before it counts, then shown and said. */
 
-import { benchTexts, sayIn } from '../texts/index.ts';
+import { benchTexts, sayIn, sentenceOf } from '../texts/index.ts';
 import { normalise } from '../words/index.ts';
 import { leaveSlate } from './ask-slate.ts';
 import { deafLine, hearsAgainLine } from './deaf-line.ts';
@@ -302,7 +302,7 @@ class LiveSession implements Session {
   }
 
   private notKept(error: unknown): void {
-    const why = error instanceof Error ? error.message : String(error);
+    const why = sentenceOf(error, this.run.job.flow.language);
     const trouble = this.says('notKept', { why });
     this.notice = { ...this.notice, trouble };
     this.world.show(this.run, this.notice);

@@ -8,7 +8,15 @@ import type {
   Settings,
   ShelfEntry,
 } from '../screens/world.ts';
-import { type Language, proofTexts, sayIn } from '../texts/index.ts';
+import {
+  beginTexts,
+  frontTexts,
+  type Language,
+  proofTexts,
+  type Say,
+  sayIn,
+  sentenceOf,
+} from '../texts/index.ts';
 import { piecesOfBatch } from './batch-pieces.ts';
 import { type Cards, openCards } from './cards.ts';
 import { browserClock } from './clock.ts';
@@ -43,7 +51,8 @@ interface Rooms {
   readonly desk: RunDesk;
   readonly operators: Operators;
   readonly releases: Releases;
-  readonly troubles: readonly string[];
+  /** Faults, or sentences. */
+  readonly troubles: readonly unknown[];
   readonly news: News;
 }
 
@@ -56,23 +65,26 @@ interface News {
 /** Rejects when this browser keeps nothing: a run that cannot be kept is not led. */
 export async function openFront(): Promise<Front> {
   const clock = browserClock;
-  const troubles: string[] = [];
-  const logbook = await openLogbook((fault) => troubles.push(fault.message));
+  const troubles: unknown[] = [];
+  const logbook = await openLogbook((fault) => troubles.push(fault));
   const settings = await openSettings(logbook);
   const language = await loadLanguage(settings.current().language);
   document.documentElement.lang = language.code;
   const shelf = language.spoken ? await shippedFlowsIn(language) : shippedFlows();
-  const cards = await openCards(logbook);
-  const materials = openMaterials(logbook, (sentence) => troubles.push(sentence));
+  const say = sayIn(language, frontTexts);
+  const cards = await openCards(logbook, say);
+  const materials = openMaterials(logbook, say, (sentence) => troubles.push(sentence));
   const news = newsDesk();
   const voices = voicesInTime(clock, () => settings.current().operator, news.changed, language);
-  const operators = await openOperators(logbook, clock.now);
-  const releases = openReleases(operators, logbook.secrets, clock.now);
+  const operators = await openOperators(logbook, clock.now, language);
+  const releases = openReleases(operators, logbook.secrets, clock.now, language);
   const changeSettings = async (part: Partial<Settings>) => {
     await settings.change(part);
     news.changed();
   };
-  const desk = openRunDesk({ logbook, settings, changeSettings, voices, clock, releases });
+  const desk = openRunDesk({
+    ...{ logbook, settings, changeSettings, voices, clock, releases, language },
+  });
   const people = { operators, releases };
   const rooms = {
     language,
@@ -144,10 +156,10 @@ function worldOf(rooms: Rooms): AppWorld {
     mouths: () => voices.mouths(),
     open: (runId) => desk.open(runId),
     slate: openSlateDesk(rooms),
-    troubles: () => troubles,
+    troubles: () => troubles.map((one) => sentenceOf(one, language)),
     materials: materialsIn(rooms),
     operators: operatorsIn(rooms),
-    photos: openPhotos(logbook, browserClock.now),
+    photos: openPhotos(logbook, browserClock.now, language),
     releasesGenuine: async (run) => (await import('./begin.ts')).allGenuine(run, releases),
     persistent: async () => (await navigator.storage?.persisted?.()) ?? null,
     ...records(rooms),
@@ -156,6 +168,7 @@ function worldOf(rooms: Rooms): AppWorld {
 
 /** The part of the world that reads and writes the logbook. */
 function records({ language, shelf, logbook, cards, materials, settings, operators, news }: Rooms) {
+  const say = sayIn(language, frontTexts);
   const proofs = openProofs(shelf, () => cards.all().map(materials.onCardNow));
   return {
     shelf,
@@ -164,7 +177,7 @@ function records({ language, shelf, logbook, cards, materials, settings, operato
       const entry = shelf.find((one) => one.id === choice.flowId);
       const card = cards.all().find((one) => one.id === choice.cardId);
       if (!entry || !card) {
-        return { ok: false, faults: ['Choose a flow and a machine card first.'] };
+        return { ok: false, faults: [sayIn(language, beginTexts)('chooseFirst')] };
       }
       const whole = await materials.onCard(card);
       const { beginInLogbook } = await import('./begin.ts');
@@ -189,11 +202,11 @@ function records({ language, shelf, logbook, cards, materials, settings, operato
     exportAll: async () =>
       new Blob([...(await logbook.exportRuns()).parts], { type: 'application/json' }),
     importAll: async (text) => {
-      const result = await logbook.importRuns(text, judgeKept);
+      const result = await logbook.importRuns(text, judgeKept(say), language);
       materials.again();
       await Promise.all([cards.again(), settings.again(), operators.again()]);
       news.changed();
-      return { ok: result.ok, message: importMessage(result) };
+      return { ok: result.ok, message: importMessage(result, say) };
     },
     readingsTable: (runs) => readingsCsv(runs),
   } satisfies Partial<AppWorld>;
@@ -230,12 +243,12 @@ function operatorsIn({ operators, news }: Rooms): OperatorsDesk {
   };
 }
 
-function importMessage(result: Imported): string {
+function importMessage(result: Imported, say: Say<typeof frontTexts>): string {
   if (!result.ok) {
     const reasons = result.faults.map(({ path, message }) => `${path} ${message}`.trim());
-    return `Refused, and nothing is changed. ${reasons.join(' ')}`;
+    return say('refused', { reasons: reasons.join(' ') });
   }
-  const { added, alreadyHere, keptAdded, keptLeft, photosAdded } = result;
-  const left = keptLeft.length > 0 ? ` Left as they are here: ${keptLeft.join(', ')}.` : '';
-  return `Taken in: ${added} new runs; ${alreadyHere} were here already. ${photosAdded} photos, ${keptAdded} cards, names and settings.${left}`;
+  const { added, alreadyHere: here, keptAdded: kept, keptLeft, photosAdded: photos } = result;
+  const taken = say('takenIn', { added, here, photos, kept });
+  return keptLeft.length > 0 ? say('leftHere', { taken, names: keptLeft.join(', ') }) : taken;
 }

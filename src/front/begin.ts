@@ -16,7 +16,7 @@ import {
 import { releaseFirst } from '../flow/index.ts';
 import type { Logbook } from '../logbook/index.ts';
 import type { Begun, CardEntry, Operator, RunChoice, ShelfEntry } from '../screens/world.ts';
-import { englishLanguage, type Language } from '../texts/index.ts';
+import { englishLanguage, frontTexts, type Language, sayIn } from '../texts/index.ts';
 import { loadLanguage } from './language.ts';
 
 /** What a run is begun with beside the choice. */
@@ -94,13 +94,11 @@ export async function resumeKept(
   kept: KeptRun,
   now: number,
   releases: ReleaseCheck,
+  /** Of the page, where a run that does not open is told of. */
+  pages: Language = englishLanguage,
 ): Promise<Resumed> {
   if (!(await allGenuine(kept, releases))) {
-    return {
-      ok: false,
-      fault:
-        'A release in this run was not given on this device. It can be read in the Logbook, and begun again with the same numbers.',
-    };
+    return { ok: false, fault: sayIn(pages, frontTexts)('strangeRelease') };
   }
   const language = await loadLanguage(kept.head.language);
   const started = startJob(kept.source, kept.head.inputs, language);

@@ -2,6 +2,7 @@
 
 import type { Logbook } from '../logbook/index.ts';
 import type { CardEntry } from '../screens/world.ts';
+import type { frontTexts, Say } from '../texts/index.ts';
 import { cardEntry, readCardEntry, shippedCards } from './texts.ts';
 
 const cardKey = 'card/';
@@ -15,7 +16,7 @@ export interface Cards {
   again(): Promise<void>;
 }
 
-export async function openCards(logbook: Logbook): Promise<Cards> {
+export async function openCards(logbook: Logbook, say: Say<typeof frontTexts>): Promise<Cards> {
   const shipped = shippedCards();
   let own = await ownCards(logbook);
   return {
@@ -24,9 +25,7 @@ export async function openCards(logbook: Logbook): Promise<Cards> {
       const read = await readCardEntry(text, true);
       if (!read.ok) return read.faults;
       if (shipped.some((card) => card.id === read.value.id)) {
-        return [
-          `"${read.value.id}" is the id of a card that came with Followrest. Give yours another id.`,
-        ];
+        return [say('cardTaken', { id: read.value.id })];
       }
       await logbook.keep(cardKey + read.value.id, text);
       own = await ownCards(logbook);

@@ -4,3 +4,4 @@
  */
 
 export { type Front, openFront } from './app-world.ts';
+export { cannotOpen } from './cannot-open.ts';

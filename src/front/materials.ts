@@ -2,6 +2,7 @@
 
 import type { Logbook } from '../logbook/index.ts';
 import type { CardEntry, MaterialsDesk } from '../screens/world.ts';
+import type { frontTexts, Say } from '../texts/index.ts';
 import type { Material } from '../trade/index.ts';
 
 export const materialKey = 'material/';
@@ -10,7 +11,7 @@ export const materialKey = 'material/';
 export function parseMaterial(value: unknown, name: string): Material {
   const row = value as Material;
   if (typeof value !== 'object' || value === null || row.name !== name) {
-    throw new Error('It is no material of this name.');
+    throw new TypeError(name);
   }
   return row;
 }
@@ -26,6 +27,7 @@ export interface Materials extends MaterialsDesk {
 
 export function openMaterials(
   logbook: Pick<Logbook, 'keep' | 'forget' | 'recallAll'>,
+  say: Say<typeof frontTexts>,
   complain: (sentence: string) => void,
 ): Materials {
   let known: readonly Material[] | undefined;
@@ -40,7 +42,7 @@ export function openMaterials(
     known = [...rows].flatMap(([key, value]) => {
       const read = readMaterial(value);
       if (read.ok) return [read.material];
-      complain(`The material "${key}" is left out: ${read.faults.join(' ')}`);
+      complain(say('materialLeft', { name: key, faults: read.faults.join(' ') }));
       return [];
     });
     return known;

@@ -4,6 +4,7 @@ import { z } from 'zod';
 import type { Logbook } from '../logbook/index.ts';
 import { SHORTEST_PASSPHRASE } from '../logbook/index.ts';
 import type { Credential, Operator, OperatorsDesk } from '../screens/world.ts';
+import { englishLanguage, frontTexts, type Language, type Say, sayIn } from '../texts/index.ts';
 import { openPatience } from './patience.ts';
 
 export const operatorKey = 'operator/';
@@ -30,13 +31,15 @@ export interface Operators extends OperatorsDesk {
 
 type Keeper = Pick<Logbook, 'keep' | 'recallAll' | 'forget' | 'secrets'>;
 
-export async function openOperators(logbook: Keeper, now: () => number): Promise<Operators> {
-  const desk = new Desk(logbook, now);
+export async function openOperators(
+  logbook: Keeper,
+  now: () => number,
+  language: Language = englishLanguage,
+): Promise<Operators> {
+  const desk = new Desk(logbook, now, sayIn(language, frontTexts));
   await desk.again();
   return desk;
 }
-
-const NOT_AN_INSTRUCTOR = 'An instructor of this device must agree with a passphrase.';
 
 class Desk implements Operators {
   private list: readonly Operator[] = [];
@@ -45,6 +48,7 @@ class Desk implements Operators {
   constructor(
     private readonly logbook: Keeper,
     private readonly now: () => number,
+    private readonly say: Say<typeof frontTexts>,
   ) {
     this.patience = openPatience(now);
   }
@@ -68,22 +72,22 @@ class Desk implements Operators {
     const there = this.find(name);
     if (there) return there;
     await this.keep({ id: crypto.randomUUID(), name: name.trim(), addedAt: this.now() });
-    return this.find(name) ?? Promise.reject(new Error(`"${name}" is not in the list.`));
+    return this.find(name) ?? Promise.reject(new Error(this.say('nameMissing', { name })));
   }
 
   async add(name: string): Promise<string | null> {
-    if (name.trim() === '') return 'Write a name.';
-    if (this.find(name)) return `${name.trim()} is in the list already.`;
+    if (name.trim() === '') return this.say('writeName');
+    if (this.find(name)) return this.say('nameThere', { name: name.trim() });
     await this.named(name);
     return null;
   }
 
   async rename(id: string, name: string): Promise<string | null> {
     const operator = this.list.find((one) => one.id === id);
-    if (!operator) return 'This name is not in the list any more.';
-    if (name.trim() === '') return 'Write a name.';
+    if (!operator) return this.say('nameGone');
+    if (name.trim() === '') return this.say('writeName');
     const other = this.find(name);
-    if (other && other.id !== id) return `${name.trim()} is in the list already.`;
+    if (other && other.id !== id) return this.say('nameThere', { name: name.trim() });
     await this.keep({ ...keptOf(operator), name: name.trim() });
     return null;
   }
@@ -104,12 +108,12 @@ class Desk implements Operators {
   /** The first instructor of a device is whoever says so; each later one needs the word of one who is. */
   async makeInstructor(id: string, passphrase: string, by?: Credential): Promise<string | null> {
     const operator = this.list.find((one) => one.id === id);
-    if (!operator) return 'This name is not in the list any more.';
+    if (!operator) return this.say('nameGone');
     if (passphrase.length < SHORTEST_PASSPHRASE) {
-      return `A passphrase has at least ${SHORTEST_PASSPHRASE} letters. Several words are best.`;
+      return this.say('shortPassphrase', { n: SHORTEST_PASSPHRASE });
     }
     if (this.list.some(({ instructor }) => instructor)) {
-      const wrong = by ? await this.check(by) : NOT_AN_INSTRUCTOR;
+      const wrong = by ? await this.check(by) : this.say('mustAgree');
       if (wrong !== null) return wrong;
     }
     await this.logbook.secrets.setPassphrase(id, passphrase);
@@ -118,15 +122,15 @@ class Desk implements Operators {
   }
 
   async check({ id, passphrase }: Credential): Promise<string | null> {
-    if (!this.list.some((one) => one.id === id && one.instructor)) return NOT_AN_INSTRUCTOR;
+    if (!this.list.some((one) => one.id === id && one.instructor)) return this.say('mustAgree');
     const wait = this.patience.wait();
-    if (wait > 0) return `Too many wrong passphrases. Wait ${Math.ceil(wait / 1000)} seconds.`;
+    if (wait > 0) return this.say('wait', { n: Math.ceil(wait / 1000) });
     if (await this.logbook.secrets.checkPassphrase(id, passphrase)) {
       this.patience.right();
       return null;
     }
     this.patience.wrong();
-    return 'That is not the passphrase.';
+    return this.say('wrongPassphrase');
   }
 
   private find(name: string): Operator | undefined {

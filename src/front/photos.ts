@@ -2,14 +2,15 @@
 
 import type { Photo, Photos } from '../logbook/index.ts';
 import type { PhotosDesk, RunPhoto } from '../screens/world.ts';
+import { frontTexts, type Language, sayIn, sentenceOf } from '../texts/index.ts';
 
-export function openPhotos(logbook: Photos, now: () => number): PhotosDesk {
+export function openPhotos(logbook: Photos, now: () => number, language: Language): PhotosDesk {
   return {
     of: async (runId) => (await logbook.photosOf(runId)).map(shown),
     async add(runId, { picture, ...about }) {
       const bytes = new Uint8Array(await picture.arrayBuffer());
       const type = typeOf(picture);
-      if (type === undefined) return 'This is no picture that can be kept: JPEG, WebP or PNG.';
+      if (type === undefined) return sayIn(language, frontTexts)('notPicture');
       try {
         await logbook.addPhoto({
           ...{ id: crypto.randomUUID(), runId, at: now(), type, bytes },
@@ -17,7 +18,7 @@ export function openPhotos(logbook: Photos, now: () => number): PhotosDesk {
         });
         return null;
       } catch (error) {
-        return error instanceof Error ? error.message : String(error);
+        return sentenceOf(error, language);
       }
     },
     remove: (id) => logbook.removePhoto(id),

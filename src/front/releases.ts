@@ -3,6 +3,7 @@
 import type { Release, ReleaseCheck } from '../bench/ports.ts';
 import type { Secrets } from '../logbook/index.ts';
 import type { Credential } from '../screens/world.ts';
+import { englishLanguage, frontTexts, type Language, sayIn } from '../texts/index.ts';
 import type { Operators } from './operators.ts';
 
 export type Sealed =
@@ -18,10 +19,13 @@ export function openReleases(
   operators: Pick<Operators, 'all' | 'check'>,
   secrets: Pick<Secrets, 'seal' | 'isSealed'>,
   now: () => number,
+  language: Language = englishLanguage,
 ): Releases {
   return {
     async make(runId, step, by) {
-      const byName = operators.all().find(({ id }) => id === by.id)?.name ?? 'nobody known';
+      const byName =
+        operators.all().find(({ id }) => id === by.id)?.name ??
+        sayIn(language, frontTexts)('nobody');
       const why = await operators.check(by);
       if (why !== null) return { ok: false, byName, why };
       const unsealed = { runId, step, by: by.id, byName, at: now() };

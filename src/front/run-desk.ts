@@ -9,6 +9,7 @@ import {
   type TabOwnership,
 } from '../logbook/index.ts';
 import type { Opened } from '../screens/world.ts';
+import { frontTexts, type Language, type Say, sayIn, sentenceOf } from '../texts/index.ts';
 import { earlierPieces } from './batch-pieces.ts';
 import type { LiveSession, openLiveRun } from './live-run.ts';
 import type { Releases } from './releases.ts';
@@ -34,6 +35,8 @@ export interface DeskWorld {
   readonly voices: LateVoices;
   readonly clock: Clock;
   readonly releases: Releases;
+  /** Of the page; a run brings its own. */
+  readonly language: Language;
 }
 
 /** A piece of a batch knows what those before it measured. */
@@ -49,8 +52,10 @@ class Desk implements RunDesk {
   private live: LiveSession | null = null;
   private readonly screen = browserScreenLock();
   private readonly tabs: TabOwnership;
+  private readonly say: Say<typeof frontTexts>;
 
   constructor(private readonly world: DeskWorld) {
+    this.say = sayIn(world.language, frontTexts);
     this.tabs = openOwnership(() => void this.live?.leave());
   }
 
@@ -61,20 +66,21 @@ class Desk implements RunDesk {
   async open(runId: string): Promise<Opened> {
     await this.live?.leave();
     if (!(await this.tabs.claim(runId)) && !(await this.tabs.takeOver(runId))) {
-      const fault = 'This run is led in another tab. Go on there, or close that tab first.';
-      return { ok: false, fault };
+      return { ok: false, fault: this.say('otherTab') };
     }
     try {
       return await this.lead(runId);
     } catch (error) {
-      return this.refused(runId, error instanceof Error ? error.message : String(error));
+      return this.refused(runId, sentenceOf(error, this.world.language));
     }
   }
 
   async voicesChanged({ ear, mouth }: { ear?: string; mouth?: string }): Promise<void> {
     const { settings } = this.world;
     if (ear === undefined && mouth === undefined) return;
-    const voices = await this.world.voices.found;
+    if (!this.live) return;
+    const { language } = this.live.current().state.job.flow;
+    const voices = await this.world.voices.inLanguage(language);
     if (!this.live) return;
     if (ear !== undefined) await this.live.session.listenWith(voices.ear(settings.current()));
     if (mouth !== undefined) this.live.session.speakWith(voices.mouth(settings.current()));
@@ -83,11 +89,10 @@ class Desk implements RunDesk {
   private async lead(runId: string): Promise<Opened> {
     const { logbook, clock } = this.world;
     const kept = await logbook.read(runId);
-    if (!kept) return this.refused(runId, 'This run is not in the Logbook of this device.');
-    if (kept.head.status !== 'open')
-      return this.refused(runId, 'This run is over. It can be read in the Logbook.');
+    if (!kept) return this.refused(runId, this.say('noRun'));
+    if (kept.head.status !== 'open') return this.refused(runId, this.say('runOver'));
     const { resumeKept } = await import('./begin.ts');
-    const resumed = await resumeKept(kept, clock.now(), this.world.releases);
+    const resumed = await resumeKept(kept, clock.now(), this.world.releases, this.world.language);
     if (!resumed.ok) return this.refused(runId, resumed.fault);
     const earlier = await earlierPieces(logbook, kept.head);
     this.live = await this.begin(runId, inBatch(resumed.step, earlier));
@@ -101,7 +106,10 @@ class Desk implements RunDesk {
     step: Parameters<typeof openLiveRun>[0],
   ): Promise<LiveSession> {
     const { logbook, clock, settings, releases } = this.world;
-    const [voices, liveRun] = await Promise.all([this.world.voices.found, import('./live-run.ts')]);
+    const [voices, liveRun] = await Promise.all([
+      this.world.voices.inLanguage(step.state.job.flow.language),
+      import('./live-run.ts'),
+    ]);
     const chosen = settings.current();
     const manner = () => {
       const { rate, volume, pitch } = settings.current();

@@ -5,7 +5,7 @@ import type { SlateReply } from '../bench/index.ts';
 import type { Ear } from '../bench/ports.ts';
 import type { Logbook } from '../logbook/index.ts';
 import type { SlateDesk } from '../screens/world.ts';
-import { englishLanguage, sayIn, voiceTexts } from '../texts/index.ts';
+import { type Language, sayIn, slateTexts, voiceTexts } from '../texts/index.ts';
 import { browserClock } from './clock.ts';
 import type { SettingsKeeper } from './settings.ts';
 import type { LateVoices } from './voices.ts';
@@ -37,9 +37,10 @@ export interface SlateWorld {
   readonly logbook: Pick<Logbook, 'keep' | 'recall'>;
   readonly settings: SettingsKeeper;
   readonly voices: LateVoices;
+  readonly language: Language;
 }
 
-export function openSlateDesk({ logbook, settings, voices }: SlateWorld): SlateDesk {
+export function openSlateDesk({ logbook, settings, voices, language }: SlateWorld): SlateDesk {
   const last = async (): Promise<readonly SlateReply[]> =>
     (await logbook.recall(slateKey, parseReplies)) ?? [];
   return {
@@ -53,10 +54,10 @@ export function openSlateDesk({ logbook, settings, voices }: SlateWorld): SlateD
     async listen(report) {
       const ear = (await voices.found).ear(settings.current());
       if (!ear) {
-        report({ kind: 'deaf', sentence: 'Not listening. Type the question.' });
+        report({ kind: 'deaf', sentence: sayIn(language, slateTexts)('notListening') });
         return async () => undefined;
       }
-      return hearOne(ear, report);
+      return hearOne(ear, report, language);
     },
     async say(line) {
       const { rate, volume, pitch } = settings.current();
@@ -65,12 +66,11 @@ export function openSlateDesk({ logbook, settings, voices }: SlateWorld): SlateD
   };
 }
 
-const say = sayIn(englishLanguage, voiceTexts);
-
 /** What is said first ends it: the microphone is never left open on a screen that waits for nothing. */
 async function hearOne(
   ear: Ear,
   report: Parameters<SlateDesk['listen']>[0],
+  language: Language,
 ): Promise<() => Promise<void>> {
   let open = true;
   const { slatePhrases } = await import('../bench/index.ts');
@@ -98,6 +98,9 @@ async function hearOne(
     if (heard.kind === 'unclear') done(heard.text);
     if (heard.kind === 'deaf') giveUp(heard.deafness.sentence);
   });
-  if (open) cancelLimit = browserClock.after(mostWaitMs, () => giveUp(say('unheard')));
+  if (open)
+    cancelLimit = browserClock.after(mostWaitMs, () =>
+      giveUp(sayIn(language, voiceTexts)('unheard')),
+    );
   return close;
 }

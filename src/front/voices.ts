@@ -32,6 +32,8 @@ export interface LateVoices {
   ears(): readonly EarChoice[];
   mouths(): readonly MouthChoice[];
   readonly found: Promise<Voices>;
+  /** Those for a run, which may be in another language than the page. */
+  inLanguage(language: Language): Promise<Voices>;
 }
 
 /** Browsers may take seconds to tell their voices: the screens do not wait for them. */
@@ -47,7 +49,13 @@ export function voicesInTime(
     changed();
     return voices;
   });
-  return { found, ears: () => known?.ears() ?? [], mouths: () => known?.mouths() ?? [] };
+  return {
+    found,
+    ears: () => known?.ears() ?? [],
+    mouths: () => known?.mouths() ?? [],
+    inLanguage: (wanted) =>
+      wanted.code === language.code ? found : findVoices(clock, person, wanted),
+  };
 }
 
 /** Looks once what there is; nothing is started and no permission is asked. */

@@ -78,23 +78,16 @@ export function openDatabase(report: (fault: LogbookFault) => void): Database {
 
 function open(report: (fault: LogbookFault) => void, drop: () => void): Promise<Connection> {
   if (typeof indexedDB === 'undefined') {
-    return Promise.reject(
-      new LogbookFault('failing', 'This browser keeps nothing: it has no IndexedDB.'),
-    );
+    return Promise.reject(new LogbookFault('failing', (say) => say('noStore')));
   }
   return openDB<LogbookSchema>(NAME, VERSION, {
     upgrade: makeStores,
-    blocked: () =>
-      report(
-        new LogbookFault('taken', 'Another tab holds an older logbook open. Close the other tabs.'),
-      ),
+    blocked: () => report(new LogbookFault('taken', (say) => say('olderTab'))),
     // A newer program wants to upgrade in another tab: give way at once, or it waits for ever.
     blocking: (_current, _wanted, event) => {
       if (event.target instanceof IDBDatabase) event.target.close();
       drop();
-      report(
-        new LogbookFault('taken', 'A newer version was opened in another tab. Reload this one.'),
-      );
+      report(new LogbookFault('taken', (say) => say('newerTab')));
     },
     terminated: drop,
   });

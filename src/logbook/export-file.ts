@@ -44,13 +44,13 @@ export async function exportFrom(
     sources.set(source.key, source);
     runs.push(JSON.stringify(rest));
     for (const row of await photoRows(db, id)) {
-      const photo = await orElse(async () => fromStore(photoRow, row, 'A photo'), null);
+      const photo = await orElse(async () => fromStore(photoRow, row, (say) => say('photo')), null);
       if (photo) photos.push(JSON.stringify(filed(photo)));
     }
   }
   const kept: string[] = [];
   for (const row of beside ? await keptRows(db) : []) {
-    const value = await orElse(async () => fromStore(keptValue, row, 'A kept value'), null);
+    const value = await orElse(async () => fromStore(keptValue, row, (say) => say('value')), null);
     if (value) kept.push(JSON.stringify(value));
   }
   const texts = [...sources.values()].map((source) => JSON.stringify(source));

@@ -1,5 +1,7 @@
 /** What can go wrong with the logbook, each with a sentence for the person. */
 
+import { keepingTexts, type Say, sayIn, ToldFault } from '../texts/index.ts';
+
 export type FaultKind =
   /** The device has no room left. */
   | 'full'
@@ -12,12 +14,17 @@ export type FaultKind =
   /** The browser has no store, forbids it, or lost it. */
   | 'failing';
 
+export type SayKeeping = Say<typeof keepingTexts>;
+
+/** A text that waits for the language of whoever reads it. */
+export type Told = (say: SayKeeping) => string;
+
 /** Thrown by every promise of the logbook that does not keep its word. */
-export class LogbookFault extends Error {
+export class LogbookFault extends ToldFault {
   readonly kind: FaultKind;
 
-  constructor(kind: FaultKind, sentence: string, cause?: unknown) {
-    super(sentence, cause === undefined ? {} : { cause });
+  constructor(kind: FaultKind, told: Told, cause?: unknown) {
+    super((language) => told(sayIn(language, keepingTexts)), cause);
     this.name = 'LogbookFault';
     this.kind = kind;
   }
@@ -27,27 +34,16 @@ export class LogbookFault extends Error {
 export function asFault(error: unknown): LogbookFault {
   if (error instanceof LogbookFault) return error;
   if (nameOf(error) === 'QuotaExceededError') {
-    return new LogbookFault(
-      'full',
-      'This device has no room left for the logbook. Export the runs to a file, free some space, and answer again: the last word was not kept.',
-      error,
-    );
+    return new LogbookFault('full', (say) => say('full'), error);
   }
   if (nameOf(error) === 'VersionError') {
-    return new LogbookFault(
-      'taken',
-      'The logbook was opened by a newer version. Reload this page.',
-      error,
-    );
+    return new LogbookFault('taken', (say) => say('newerVersion'), error);
   }
   if (nameOf(error) === 'DataCloneError') {
-    return new LogbookFault('unfit', 'Only plain data can be kept, no functions.', error);
+    return new LogbookFault('unfit', (say) => say('plainData'), error);
   }
-  return new LogbookFault(
-    'failing',
-    `The logbook could not be read or written (${nameOf(error)}). Reload the page; if it stays, leave private browsing or allow site data.`,
-    error,
-  );
+  const name = nameOf(error);
+  return new LogbookFault('failing', (say) => say('failing', { name }), error);
 }
 
 /** True for the errors by which a browser says that it dropped the connection under us. */

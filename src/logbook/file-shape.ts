@@ -2,6 +2,8 @@
 
 import { z } from 'zod';
 import type { KeptReading, RunEntry, RunHead, RunSource } from '../bench/ports.ts';
+import type { SayKeeping } from './fault.ts';
+import { issueText } from './issue-text.ts';
 import { PHOTO_MOST_BYTES, photoHead } from './photo-shape.ts';
 import { keptReading, runEntry, runHead, runSource } from './rows.ts';
 
@@ -64,13 +66,16 @@ const MAX_TEXT = 256 * 1024 * 1024;
 const MAX_FAULTS = 20;
 
 /** Reads a file of any version as one of the present version. */
-export function readLogbookFile(text: string): FileRead {
-  if (text.length > MAX_TEXT) return refuse('', `The file is over ${MAX_TEXT} letters long.`);
+export function readLogbookFile(text: string, say: SayKeeping): FileRead {
+  if (text.length > MAX_TEXT) return refuse('', say('tooLong', { n: MAX_TEXT }));
   let data: unknown;
   try {
     data = JSON.parse(text);
   } catch (error) {
-    return refuse('', `The file is not JSON: ${error instanceof Error ? error.message : error}.`);
+    return refuse(
+      '',
+      say('noJson', { why: error instanceof Error ? error.message : String(error) }),
+    );
   }
   const parsed = either.safeParse(data);
   if (!parsed.success) {
@@ -79,11 +84,11 @@ export function readLogbookFile(text: string): FileRead {
       ok: false,
       faults: issues
         .slice(0, MAX_FAULTS)
-        .map(({ path, message }) => ({ path: path.join('.'), message })),
+        .map((issue) => ({ path: issue.path.join('.'), message: issueText(issue, say) })),
     };
   }
   const file = parsed.data.version === 1 ? fromFirst(parsed.data.runs) : parsed.data;
-  const faults = faultsIn(file);
+  const faults = faultsIn(file, say);
   return faults.length > 0
     ? { ok: false, faults: faults.slice(0, MAX_FAULTS) }
     : { ok: true, file };
@@ -105,7 +110,12 @@ function fromFirst(runs: readonly (FiledRun & { readonly source: RunSource })[])
 }
 
 /** What the shape alone cannot tell: how the parts of the file belong together. */
-function faultsIn({ sources, runs, kept, photos }: LogbookFile): readonly ImportFault[] {
+function faultsIn(
+  { sources, runs, kept, photos }: LogbookFile,
+  say: SayKeeping,
+): readonly ImportFault[] {
+  const twice = (list: string, name: string, keys: readonly string[]) =>
+    placesTwice(list, name, keys).map((path) => ({ path, message: say('twice') }));
   const sourceKeys = new Set(sources.map(({ key }) => key));
   const runIds = new Set(runs.map(({ head }) => head.id));
   return [
@@ -129,11 +139,9 @@ function faultsIn({ sources, runs, kept, photos }: LogbookFile): readonly Import
       'id',
       photos.map(({ id }) => id),
     ),
-    ...runs.flatMap((run, place) => faultsOfRun(run, `runs.${place}`, sourceKeys)),
+    ...runs.flatMap((run, place) => faultsOfRun(run, `runs.${place}`, sourceKeys, say)),
     ...photos.flatMap(({ runId }, place) =>
-      runIds.has(runId)
-        ? []
-        : [{ path: `photos.${place}.runId`, message: 'is no run of the file' }],
+      runIds.has(runId) ? [] : [{ path: `photos.${place}.runId`, message: say('noRun') }],
     ),
   ];
 }
@@ -142,27 +150,28 @@ function faultsOfRun(
   { head, entries }: FiledRun,
   path: string,
   sourceKeys: ReadonlySet<string>,
+  say: SayKeeping,
 ): readonly ImportFault[] {
   return [
     ...(sourceKeys.has(head.sourceKey)
       ? []
-      : [{ path: `${path}.head.sourceKey`, message: 'is no source of the file' }]),
+      : [{ path: `${path}.head.sourceKey`, message: say('noSource') }]),
     ...entries.flatMap(({ runId, seq }, place) => [
       ...(runId === head.id
         ? []
-        : [{ path: `${path}.entries.${place}.runId`, message: 'is of another run' }]),
+        : [{ path: `${path}.entries.${place}.runId`, message: say('otherRun') }]),
       ...(seq === place
         ? []
-        : [{ path: `${path}.entries.${place}.seq`, message: `must be ${place}: none missing` }]),
+        : [{ path: `${path}.entries.${place}.seq`, message: say('mustBe', { place }) }]),
     ]),
   ];
 }
 
-function twice(list: string, name: string, keys: readonly string[]): readonly ImportFault[] {
+function placesTwice(list: string, name: string, keys: readonly string[]): readonly string[] {
   const seen = new Set<string>();
   return keys.flatMap((key, place) => {
     const again = seen.has(key);
     seen.add(key);
-    return again ? [{ path: `${list}.${place}.${name}`, message: 'comes twice' }] : [];
+    return again ? [`${list}.${place}.${name}`] : [];
   });
 }

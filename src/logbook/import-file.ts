@@ -1,15 +1,17 @@
 /** Takes a logbook file in, whole or not at all. What is here already is never changed by it. */
 
 import type { RunHead } from '../bench/ports.ts';
+import { englishLanguage, keepingTexts, type Language, sayIn } from '../texts/index.ts';
 import { fromBase64 } from './base64.ts';
 import type { Database, Writing } from './database.ts';
-import { LogbookFault } from './fault.ts';
+import { LogbookFault, type SayKeeping } from './fault.ts';
 import {
   type FiledRun,
   type ImportFault,
   type LogbookFile,
   readLogbookFile,
 } from './file-shape.ts';
+import { issueText } from './issue-text.ts';
 import { putReadings, readingRows, rowsOf } from './ledger.ts';
 import { PHOTOS_A_RUN, type Photo, photoRow } from './photos.ts';
 import { putInDays } from './put-in-days.ts';
@@ -38,16 +40,18 @@ export async function importInto(
   db: Database,
   text: string,
   judge: JudgeKept = () => null,
+  language: Language = englishLanguage,
 ): Promise<Imported> {
-  const read = readLogbookFile(text);
+  const say = sayIn(language, keepingTexts);
+  const read = readLogbookFile(text, say);
   if (!read.ok) return read;
   const { file } = read;
-  const photos = photosOf(file);
+  const photos = photosOf(file, say);
   const strange = [...photos.faults, ...strangeValues(file, judge)];
   if (strange.length > 0) return { ok: false, faults: strange };
   const faults: ImportFault[] = [];
   try {
-    return await db.write([...STORES], (tx) => takeAll(tx, file, photos.rows, faults));
+    return await db.write([...STORES], (tx) => takeAll(tx, file, photos.rows, faults, say));
   } catch (error) {
     if (faults.length === 0) throw error;
     return { ok: false, faults };
@@ -60,6 +64,7 @@ async function takeAll(
   file: LogbookFile,
   photos: readonly Photo[],
   faults: ImportFault[],
+  say: SayKeeping,
 ): Promise<Imported> {
   faults.length = 0;
   const used = new Set(file.runs.map(({ head }) => head.sourceKey));
@@ -67,16 +72,16 @@ async function takeAll(
     if (!used.has(source.key)) continue;
     const here = await tx.objectStore('sources').get(source.key);
     if (here === undefined) await tx.objectStore('sources').put(source);
-    else if (!sameData(here, source)) faults.push(clash(`sources.${place}`));
+    else if (!sameData(here, source)) faults.push(clash(`sources.${place}`, say));
   }
   const added: RunHead[] = [];
   for (const [place, run] of file.runs.entries()) {
     const outcome = await addRun(tx, run);
-    if (outcome === 'clashes') faults.push(clash(`runs.${place}`));
+    if (outcome === 'clashes') faults.push(clash(`runs.${place}`, say));
     if (outcome === 'added') added.push(run.head);
   }
-  const photosAdded = await addPhotos(tx, photos, faults);
-  if (faults.length > 0) throw new LogbookFault('taken', 'The file clashes with what is here.');
+  const photosAdded = await addPhotos(tx, photos, faults, say);
+  if (faults.length > 0) throw new LogbookFault('taken', (told) => told('clashes'));
   await putInDays(tx, added);
   const keptLeft = await addKept(tx, file);
   return {
@@ -119,6 +124,7 @@ async function addPhotos(
   tx: Writing,
   photos: readonly Photo[],
   faults: ImportFault[],
+  say: SayKeeping,
 ): Promise<number> {
   const store = tx.objectStore('photos');
   let added = 0;
@@ -128,7 +134,7 @@ async function addPhotos(
       await store.add(photo);
       added += 1;
     } else if (!samePhoto(photoRow.safeParse(here).data, photo)) {
-      faults.push(clash(`photos.${place}`));
+      faults.push(clash(`photos.${place}`, say));
     }
   }
   return added;
@@ -162,7 +168,10 @@ async function addKept(
   return { left, same };
 }
 
-function photosOf({ photos }: LogbookFile): {
+function photosOf(
+  { photos }: LogbookFile,
+  say: SayKeeping,
+): {
   readonly rows: readonly Photo[];
   readonly faults: readonly ImportFault[];
 } {
@@ -175,11 +184,12 @@ function photosOf({ photos }: LogbookFile): {
     if (count > PHOTOS_A_RUN) {
       faults.push({
         path: `photos.${place}`,
-        message: `is one more than ${PHOTOS_A_RUN} of a run`,
+        message: say('onePhotoMore', { n: PHOTOS_A_RUN }),
       });
     }
     if (parsed.success) return [parsed.data];
-    const message = parsed.error.issues[0]?.message ?? 'is damaged';
+    const [issue] = parsed.error.issues;
+    const message = issue ? issueText(issue, say) : say('notSo');
     faults.push({ path: `photos.${place}.data`, message });
     return [];
   });
@@ -193,9 +203,6 @@ function strangeValues({ kept }: LogbookFile, judge: JudgeKept): readonly Import
   });
 }
 
-function clash(path: string): ImportFault {
-  return {
-    path,
-    message: 'is here already under the same name, and differs. Nothing was taken from the file.',
-  };
+function clash(path: string, say: SayKeeping): ImportFault {
+  return { path, message: say('differs') };
 }

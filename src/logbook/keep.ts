@@ -30,7 +30,7 @@ export function keepIn(db: Database, report: (fault: LogbookFault) => void): Kee
   };
   return {
     async keep(key, value) {
-      const row = toWrite(keptValue, { key, value }, `"${key}"`);
+      const row = toWrite(keptValue, { key, value }, (say) => say('named', { name: key }));
       await db.write(['kept'], (tx) => tx.objectStore('kept').put(row));
     },
     async recall(key, parse) {
@@ -44,10 +44,10 @@ export function keepIn(db: Database, report: (fault: LogbookFault) => void): Kee
 }
 
 function valueIn<T>(row: unknown, parse: Parse<T>): readonly [string, T] {
-  const { key, value } = fromStore(keptValue, row, 'A kept value');
+  const { key, value } = fromStore(keptValue, row, (say) => say('value'));
   try {
     return [key, parse(value)];
   } catch (cause) {
-    throw new LogbookFault('damaged', `What was kept as "${key}" is damaged and not used.`, cause);
+    throw new LogbookFault('damaged', (say) => say('damagedValue', { key }), cause);
   }
 }

@@ -3,7 +3,7 @@
 import type { KeptReading, KeptRun, Ledger, RunEntry, RunHead, RunSource } from '../bench/ports.ts';
 import type { Database, Reading, Writing } from './database.ts';
 import { dayReader, daysOf } from './days.ts';
-import { LogbookFault } from './fault.ts';
+import { LogbookFault, type Told } from './fault.ts';
 import { putInDays } from './put-in-days.ts';
 import {
   fromStore,
@@ -30,14 +30,15 @@ export function ledgerIn(db: Database, report: (fault: LogbookFault) => void): L
 }
 
 async function start(db: Database, head: RunHead, source: RunSource): Promise<void> {
-  const headRow = toWrite(runHead, head, 'The head of the run');
-  const sourceRow = toWrite(runSource, source, 'The text of the flow');
+  const headRow = toWrite(runHead, head, (say) => say('head'));
+  const sourceRow = toWrite(runSource, source, (say) => say('flowText'));
   if (headRow.sourceKey !== sourceRow.key) {
-    throw new LogbookFault('unfit', 'The run names another source than the one that came with it.');
+    throw new LogbookFault('unfit', (say) => say('otherSource'));
   }
   await db.write(['runs', 'sources', 'days'], async (tx) => {
     const runs = tx.objectStore('runs');
-    if (isNew(await runs.get(headRow.id), headRow, `Run ${headRow.id}`)) await runs.add(headRow);
+    if (isNew(await runs.get(headRow.id), headRow, (say) => say('runOf', { run: headRow.id })))
+      await runs.add(headRow);
     // The key is a hash of the text, so putting it again changes nothing, or mends a damaged row.
     await tx.objectStore('sources').put(sourceRow);
     await putInDays(tx, [headRow]);
@@ -46,15 +47,17 @@ async function start(db: Database, head: RunHead, source: RunSource): Promise<vo
 
 /** Refused unless the run exists and the entry is its next one, or is already there as it is. */
 async function append(db: Database, entry: RunEntry): Promise<void> {
-  const row = toWrite(runEntry, entry, 'The entry');
-  const name = `Entry ${row.seq} of run ${row.runId}`;
+  const row = toWrite(runEntry, entry, (say) => say('entry'));
+  const what: Told = (say) => say('entryOf', { place: row.seq, run: row.runId });
   await db.write(['runs', 'entries'], async (tx) => {
     const entries = tx.objectStore('entries');
     const before = await (row.seq === 0
       ? tx.objectStore('runs').getKey(row.runId)
       : entries.getKey([row.runId, row.seq - 1]));
-    if (before === undefined) throw new LogbookFault('unfit', `${name} has nothing before it.`);
-    if (isNew(await entries.get([row.runId, row.seq]), row, name)) await entries.add(row);
+    if (before === undefined) {
+      throw new LogbookFault('unfit', (say) => say('nothingBefore', { what: what(say) }));
+    }
+    if (isNew(await entries.get([row.runId, row.seq]), row, what)) await entries.add(row);
   });
 }
 
@@ -65,10 +68,10 @@ async function append(db: Database, entry: RunEntry): Promise<void> {
  * @param there what stands under its key now, if anything
  * @throws LogbookFault 'taken' when something else stands there
  */
-function isNew(there: unknown, row: unknown, name: string): boolean {
+function isNew(there: unknown, row: unknown, what: Told): boolean {
   if (there === undefined) return true;
   if (sameData(there, row)) return false;
-  throw new LogbookFault('taken', `${name} is already written, and differently: by another tab?`);
+  throw new LogbookFault('taken', (say) => say('written', { what: what(say) }));
 }
 
 async function finish(
@@ -78,14 +81,16 @@ async function finish(
 ): Promise<void> {
   await db.write(['runs', 'entries', 'readings', 'days'], async (tx) => {
     const head = await headOf(tx, runId);
-    if (head === null) throw new LogbookFault('unfit', `There is no run ${runId} to finish.`);
+    if (head === null) {
+      throw new LogbookFault('unfit', (say) => say('noRunToFinish', { run: runId }));
+    }
     const rows = await tx.objectStore('entries').getAll(rowsOf(runId));
     const tally = tallyOf(
       rows.map((row, place) => entryAt(row, place, runId)),
       end.readings,
     );
     const ended = { ...head, status: end.status, endedAt: end.endedAt, tally };
-    const row = toWrite(runHead, ended, 'The end of the run');
+    const row = toWrite(runHead, ended, (say) => say('end'));
     await tx.objectStore('runs').put(row);
     await putInDays(tx, [row]);
     await putReadings(tx, runId, end.readings);
@@ -101,7 +106,9 @@ export async function putReadings(tx: Writing, runId: string, readings: readonly
 
 export function readingRows(runId: string, readings: readonly KeptReading[]) {
   return readings.map((reading, place) =>
-    toWrite(readingRow, { runId, place, reading }, `Reading "${reading.label}"`),
+    toWrite(readingRow, { runId, place, reading }, (say) =>
+      say('reading', { label: reading.label }),
+    ),
   );
 }
 
@@ -115,7 +122,7 @@ async function read(db: Database, runId: string): Promise<KeptRun | null> {
     const readings = await tx.objectStore('readings').getAll(rowsOf(runId));
     return {
       head,
-      source: fromStore(runSource, source, `The flow text of run ${runId}`),
+      source: fromStore(runSource, source, (say) => say('flowTextOf', { run: runId })),
       entries: entries.map((row, place) => entryAt(row, place, runId)),
       readings: readings.map((row, place) => readingAt(row, place, runId).reading),
     };
@@ -124,17 +131,18 @@ async function read(db: Database, runId: string): Promise<KeptRun | null> {
 
 async function headOf(tx: Reading | Writing, runId: string): Promise<RunHead | null> {
   const row = await tx.objectStore('runs').get(runId);
-  return row === undefined ? null : fromStore(runHead, row, `The head of run ${runId}`);
+  return row === undefined ? null : fromStore(runHead, row, (say) => say('headOf', { run: runId }));
 }
 
 function entryAt(row: unknown, place: number, runId: string): RunEntry {
-  const entry = fromStore(runEntry, row, `Entry ${place} of run ${runId}`);
+  const what: Told = (say) => say('entryOf', { place, run: runId });
+  const entry = fromStore(runEntry, row, what);
   if (entry.seq === place) return entry;
-  throw new LogbookFault('damaged', `Entry ${place} of run ${runId} is missing.`);
+  throw new LogbookFault('damaged', (say) => say('missingEntry', { what: what(say) }));
 }
 
 function readingAt(row: unknown, place: number, runId: string): ReadingRow {
-  return fromStore(readingRow, row, `Reading ${place} of run ${runId}`);
+  return fromStore(readingRow, row, (say) => say('readingOf', { place, run: runId }));
 }
 
 /** All keys [runId, n]: an array is greater than every number. */
@@ -164,7 +172,11 @@ async function mendDays(
     return runs;
   });
   return rows.flatMap((row) =>
-    whole(() => fromStore(runHead, row, `The head of run ${idIn(row)}`), report),
+    whole(
+      () =>
+        fromStore(runHead, row, (say) => say('headOf', { run: idIn(row) ?? say('unknownRun') })),
+      report,
+    ),
   );
 }
 
@@ -179,6 +191,6 @@ export function whole<T>(parse: () => T, report: (fault: LogbookFault) => void):
   }
 }
 
-function idIn(row: unknown): string {
-  return typeof row === 'object' && row !== null && 'id' in row ? String(row.id) : '(unknown)';
+function idIn(row: unknown): string | undefined {
+  return typeof row === 'object' && row !== null && 'id' in row ? String(row.id) : undefined;
 }

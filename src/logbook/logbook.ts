@@ -1,6 +1,7 @@
 /** The logbook of this device, opened: runs, kept values, and the ways in and out as files. */
 
 import type { Ledger } from '../bench/ports.ts';
+import type { Language } from '../texts/index.ts';
 import { openDatabase } from './database.ts';
 import { type Exported, exportFrom } from './export-file.ts';
 import type { LogbookFault } from './fault.ts';
@@ -14,8 +15,8 @@ export interface Logbook extends Ledger, Keep, Photos {
   readonly secrets: Secrets;
   /** Everything but the secrets as one file; or the runs with these ids alone. */
   exportRuns(ids?: readonly string[]): Promise<Exported>;
-  /** Takes a file in whole, or refuses it with reasons and changes nothing. */
-  importRuns(text: string, judge?: JudgeKept): Promise<Imported>;
+  /** Takes a file in whole, or refuses it with reasons, in English or the language given, and changes nothing. */
+  importRuns(text: string, judge?: JudgeKept, language?: Language): Promise<Imported>;
   close(): void;
 }
 
@@ -39,7 +40,7 @@ export async function openLogbook(report: (fault: LogbookFault) => void): Promis
       const chosen = ids ?? (await ledger.list()).map((head) => head.id);
       return exportFrom(db, chosen, ledger.read, ids === undefined);
     },
-    importRuns: (text, judge) => importInto(db, text, judge),
+    importRuns: (text, judge, language) => importInto(db, text, judge, language),
     close: () => db.close(),
   };
 }

@@ -3,6 +3,7 @@
 import { z } from 'zod';
 import type { Database } from './database.ts';
 import { LogbookFault } from './fault.ts';
+import { saidOf } from './issue-text.ts';
 import { whole } from './ledger.ts';
 import { PHOTO_MOST_BYTES, photoHead } from './photo-shape.ts';
 import { fromStore, toWrite } from './rows.ts';
@@ -34,24 +35,21 @@ export const photoRow: z.ZodType<Photo> = z.strictObject({
   ...photoHead,
   bytes: z
     .instanceof(Uint8Array<ArrayBuffer>)
-    .refine(({ length }) => length > 0, 'is empty')
-    .refine(({ length }) => length <= PHOTO_MOST_BYTES, `is over ${PHOTO_MOST_BYTES / 1e6} MB`),
+    .refine(({ length }) => length > 0, saidOf('photoEmpty'))
+    .refine(({ length }) => length <= PHOTO_MOST_BYTES, saidOf('photoLarge')),
 });
 
 export function photosIn(db: Database, report: (fault: LogbookFault) => void): Photos {
   return {
     async addPhoto(photo) {
-      const row = toWrite(photoRow, photo, 'The photo');
+      const row = toWrite(photoRow, photo, (say) => say('photo'));
       await db.write(['runs', 'photos'], async (tx) => {
         if ((await tx.objectStore('runs').getKey(row.runId)) === undefined) {
-          throw new LogbookFault('unfit', `There is no run ${row.runId} for this photo.`);
+          throw new LogbookFault('unfit', (say) => say('noRunForPhoto', { run: row.runId }));
         }
         const store = tx.objectStore('photos');
         if ((await store.index('run').count(row.runId)) >= PHOTOS_A_RUN) {
-          throw new LogbookFault(
-            'unfit',
-            `This run has ${PHOTOS_A_RUN} photos. Take one away first.`,
-          );
+          throw new LogbookFault('unfit', (say) => say('manyPhotos', { n: PHOTOS_A_RUN }));
         }
         await store.put(row);
       });
@@ -61,7 +59,7 @@ export function photosIn(db: Database, report: (fault: LogbookFault) => void): P
         tx.objectStore('photos').index('run').getAll(runId),
       );
       return rows
-        .flatMap((row) => whole(() => fromStore(photoRow, row, 'A photo'), report))
+        .flatMap((row) => whole(() => fromStore(photoRow, row, (say) => say('photo')), report))
         .sort((one, other) => one.at - other.at);
     },
     async removePhoto(id) {

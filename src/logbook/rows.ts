@@ -2,7 +2,8 @@
 
 import { z } from 'zod';
 import type { KeptReading, RunEntry, RunHead, RunSource, RunTally } from '../bench/ports.ts';
-import { LogbookFault } from './fault.ts';
+import { LogbookFault, type Told } from './fault.ts';
+import { issueText } from './issue-text.ts';
 
 const id = z.string().min(1).max(200);
 const time = z.number().nonnegative();
@@ -94,23 +95,22 @@ export interface KeptValue {
 export const keptValue: z.ZodType<KeptValue> = z.strictObject({ key: id, value: z.unknown() });
 
 /** Parses what is about to be written. @throws LogbookFault 'unfit', naming the field */
-export function toWrite<T>(shape: z.ZodType<T>, row: unknown, name: string): T {
+export function toWrite<T>(shape: z.ZodType<T>, row: unknown, what: Told): T {
   const parsed = shape.safeParse(row);
   if (parsed.success) return parsed.data;
-  throw new LogbookFault('unfit', `${name} cannot be kept: ${firstTrouble(parsed.error)}.`);
+  const why = firstTrouble(parsed.error);
+  throw new LogbookFault('unfit', (say) => say('cannotKeep', { what: what(say), why: why(say) }));
 }
 
 /** Parses what was read. @throws LogbookFault 'damaged', naming the field */
-export function fromStore<T>(shape: z.ZodType<T>, row: unknown, name: string): T {
+export function fromStore<T>(shape: z.ZodType<T>, row: unknown, what: Told): T {
   const parsed = shape.safeParse(row);
   if (parsed.success) return parsed.data;
-  throw new LogbookFault(
-    'damaged',
-    `${name} is damaged and is not shown: ${firstTrouble(parsed.error)}.`,
-  );
+  const why = firstTrouble(parsed.error);
+  throw new LogbookFault('damaged', (say) => say('damaged', { what: what(say), why: why(say) }));
 }
 
-function firstTrouble(error: z.ZodError): string {
-  const [first] = error.issues;
-  return first === undefined ? 'no reason given' : `${first.path.join('.')} ${first.message}`;
+function firstTrouble({ issues: [first] }: z.ZodError): Told {
+  if (first === undefined) return (say) => say('noReason');
+  return (say) => `${first.path.join('.')} ${issueText(first, say)}`;
 }

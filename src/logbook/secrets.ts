@@ -77,10 +77,10 @@ async function put(db: Database, key: string, value: unknown): Promise<void> {
 async function recall<T>(db: Database, key: string, shape: z.ZodType<T>): Promise<T | null> {
   const found: unknown = await db.read(['secrets'], (tx) => tx.objectStore('secrets').get(key));
   if (found === undefined) return null;
-  const { value } = fromStore(row, found, 'A secret');
+  const { value } = fromStore(row, found, (say) => say('secret'));
   const { success, data } = shape.safeParse(value);
   if (success) return data;
-  throw new LogbookFault('damaged', 'What is kept of a passphrase or seal is damaged.');
+  throw new LogbookFault('damaged', (say) => say('damagedSecret'));
 }
 
 function bytesOf(text: string): Uint8Array<ArrayBuffer> {

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { judgeKept } from '../../src/front/kept-shapes.ts';
+import { englishLanguage, frontTexts, sayIn } from '../../src/texts/index.ts';
 import { textOf } from '../flow/shipped.ts';
 
+const say = sayIn(englishLanguage, frontTexts);
 const ida = { id: 'ida', name: 'Ida', addedAt: 1 };
 
 describe('a kept value in a file', () => {
@@ -11,7 +13,7 @@ describe('a kept value in a file', () => {
     ['operator/ida', ida],
     ['card/metric-lathe', textOf('machines/metric-lathe.json')],
   ])('under "%s" is read by its owner', (key, value) => {
-    expect(judgeKept(key, value)).toBeNull();
+    expect(judgeKept(say)(key, value)).toBeNull();
   });
 
   it.each([
@@ -25,6 +27,6 @@ describe('a kept value in a file', () => {
     ['secret/ida', 'x'],
     ['', ''],
   ])('under "%s" is refused when it is %j', (key, value) => {
-    expect(judgeKept(key, value)).toMatch(/cannot be read|nothing that this version keeps/);
+    expect(judgeKept(say)(key, value)).toMatch(/cannot be read|nothing that this version keeps/);
   });
 });

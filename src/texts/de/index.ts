@@ -10,8 +10,10 @@ import dock from './dock.json';
 import ear from './ear.json';
 import flow from './flow.json';
 import frame from './frame.json';
+import front from './front.json';
 import glossary from './glossary.json';
 import hearing from './hearing.json';
+import keeping from './keeping.json';
 import logbook from './logbook.json';
 import machine from './machine.json';
 import options from './options.json';
@@ -33,6 +35,8 @@ const tables: Tables = {
   commands,
   dock,
   flow,
+  keeping,
+  front,
   logbook,
   machine,
   hearing,
