@@ -1,6 +1,7 @@
 /** The sizes that the drawing of a piece shows, each with what stands behind it. Pure. */
 
 import { type Figure, figureOf, type Job, type ReadingsHeld } from '../../flow/index.ts';
+import { optionText, pieceTexts, sayIn } from '../../texts/index.ts';
 
 const SIZES = [
   'diameter',
@@ -17,22 +18,25 @@ const MORE = ['angle', 'pointAngle', 'lower', 'upper'] as const;
 export function pieceFigures(job: Job, held: ReadingsHeld): readonly Figure[] {
   const { piece } = job.flow.file;
   if (!piece) return [];
+  const { language } = job.flow;
+  const say = sayIn(language, pieceTexts);
   const named = [
-    ['stock diameter', piece.stockDiameter] as const,
-    ['stock length', piece.stockLength] as const,
+    [say('stockDiameter'), piece.stockDiameter] as const,
+    [say('stockLength'), piece.stockLength] as const,
     ...piece.features.flatMap((feature) =>
       [...SIZES, ...MORE].flatMap((key) => {
         const ref = feature[key];
-        return ref ? [[`${feature.id} ${wordsOf(key)}`, ref] as const] : [];
+        return ref
+          ? [
+              [
+                say('sizeOf', { feature: optionText(language, feature.id), size: say(key) }),
+                ref,
+              ] as const,
+            ]
+          : [];
       }),
     ),
   ];
   const once = new Map(named.map(([label, ref]) => [JSON.stringify(ref), [label, ref] as const]));
-  return [...once].flatMap(
-    ([id, [label, ref]]) => figureOf(job, held, id, label.replaceAll('-', ' '), ref) ?? [],
-  );
-}
-
-function wordsOf(key: string): string {
-  return key.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+  return [...once].flatMap(([id, [label, ref]]) => figureOf(job, held, id, label, ref) ?? []);
 }

@@ -18,6 +18,7 @@ import logbook from './logbook.json';
 import machine from './machine.json';
 import options from './options.json';
 import people from './people.json';
+import piece from './piece.json';
 import proof from './proof.json';
 import record from './record.json';
 import settings from './settings.json';
@@ -38,6 +39,7 @@ const tables: Tables = {
   keeping,
   front,
   logbook,
+  piece,
   machine,
   hearing,
   options,

@@ -17,6 +17,7 @@ export { logbookTexts } from './logbook.ts';
 export { machineTexts } from './machine.ts';
 export { optionTexts } from './options.ts';
 export { peopleTexts } from './people.ts';
+export { pieceTexts } from './piece.ts';
 export { proofTexts } from './proof.ts';
 export { recordTexts } from './record.ts';
 export { settingsTexts } from './settings.ts';
