@@ -61,7 +61,10 @@ function fewest(state: RunState, items: readonly BenchItem[]): readonly BenchIte
   if (answerState(state.talk) !== 'none') return items.filter(answersNumber);
   const hidden = hiddenLists(state, items);
   const view = viewNow(state);
+  // At a gate the troubles are named by "trouble" first.
+  const troubles = state.opened === 'troubles' || positionOf(state.snapshot).phase !== 'gate';
   return items.filter((item) => {
+    if (item.kind === 'trouble' && !troubles) return false;
     if (item.opens !== undefined) return hidden(item.opens);
     const list = leadListOf(item);
     if (list !== undefined && hidden(list)) return false;

@@ -5,8 +5,10 @@ import {
   askedFacts,
   commandWord,
   joined,
+  planAt,
   positionOf,
   releaseAwaited,
+  type StepPlan,
   type View,
 } from '../flow/index.ts';
 import { apprenticeTexts, benchTexts, type Language, midSentence, sayIn } from '../texts/index.ts';
@@ -45,15 +47,25 @@ export function replyTo(ask: Ask, state: RunState): string {
 
 const noFigure = { speed: 'noSpeed', feed: 'noFeed', depth: 'noDepth' } as const;
 
-/** The troubles that are written for this moment, by their words. */
-function troubleReply(state: RunState): string {
+/** The troubles that are written for this moment, by their words; where none counts, what comes first or where they do. */
+export function troubleReply(state: RunState): string {
   const { language } = state.job.flow;
   const say = sayIn(language, apprenticeTexts);
+  const listed = (words: readonly string[]) => ({ words: joinList(words, 'or', language) });
   const troubles = saidNow(state).items.filter((item) => item.kind === 'trouble');
-  const words = troubles.map((item) => item.phrases[0] ?? '');
-  return words.length === 0
-    ? say('noTrouble')
-    : say('whatTrouble', { words: joinList(words, 'or', language) });
+  if (troubles.length > 0)
+    return say('whatTrouble', listed(troubles.map((item) => item.phrases[0] ?? '')));
+  if (positionOf(state.snapshot).phase === 'walk') return say('inTrouble');
+  const plan = planAt(state.job, state.snapshot);
+  const here = state.job.flow.kind.walks.filter(({ id }) => plan?.walks.includes(id));
+  if (here.length > 0) return say('troubleThen', listed(here.map(({ word }) => word)));
+  return say(cutBefore(state.job, plan) ? 'troubleAtCut' : 'noTrouble');
+}
+
+/** True where "back", said often enough, leads to a cut. */
+function cutBefore(job: RunState['job'], plan: StepPlan | undefined): boolean {
+  const before = plan?.back && job.plans.get(plan.back.to);
+  return before !== undefined && (before.powered || cutBefore(job, before));
 }
 
 /** While a number waits for its answer, that is what is said again. */

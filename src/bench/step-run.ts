@@ -34,6 +34,7 @@ import {
   readBack,
   refusal,
   replyTo,
+  troubleReply,
 } from './replies.ts';
 import type { Effect, RunState, RunStep } from './run-state.ts';
 import { alwaysFirst, type BenchItem, type BenchList, saidNow } from './said-now.ts';
@@ -177,7 +178,9 @@ function askNote(state: RunState, heard: Heard): RunStep {
 function takeAsk(state: RunState, heard: Heard, ask: Ask): RunStep {
   const figure = figureOfAsk(ask, viewNow(state));
   const told = figure === undefined ? state : { ...state, told: { figure } };
-  return asked(told, heard, replyTo(ask, state));
+  // An ear of few phrases listens for the troubles themselves from here on.
+  const opened = ask === 'trouble' ? { ...told, opened: 'troubles' } : told;
+  return asked(opened, heard, replyTo(ask, state));
 }
 
 /** Answered beside the run: nothing in it moves. */
@@ -383,6 +386,7 @@ function miss(
   meant: { readonly kind: 'nothing'; readonly words: number },
 ): RunStep {
   if (meant.words === 0 || meant.words > longestMiss) return { state, effects: [] };
+  if (isTroubleWord(state, heard.text)) return refused(state, heard, troubleReply(state));
   if (isMachineWord(state, heard.text)) return refused(state, heard, refusal(state));
   const next = talked(state, { type: 'missed' });
   const { misses } = next.talk.context;
@@ -398,7 +402,11 @@ function miss(
 /** A right word at the wrong moment is refused, not misheard. */
 function isMachineWord(state: RunState, text: string): boolean {
   const said = normalise(text, state.job.flow.language);
-  const { facts, walks } = state.job.flow.kind;
-  const spoken = [...facts.flatMap(({ states }) => states), ...walks];
+  const spoken = state.job.flow.kind.facts.flatMap(({ states }) => states);
   return spoken.some(({ word, also }) => [word, ...also].includes(said));
+}
+
+function isTroubleWord({ job }: RunState, text: string): boolean {
+  const said = normalise(text, job.flow.language);
+  return job.flow.kind.walks.some(({ word, also }) => [word, ...also].includes(said));
 }

@@ -72,6 +72,7 @@ class StepChart {
       on: {
         fact: this.arrows.answers(plan.gate),
         ...this.arrows.release(false),
+        ...this.turning.trouble(),
         ...this.arrows.back(),
       },
     };

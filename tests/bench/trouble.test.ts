@@ -1,6 +1,7 @@
 /** Fault walks by words: what is asked first, what is offered, and the way back with new numbers. */
 
 import { describe, expect, it } from 'vitest';
+import { listenFor } from '../../src/bench/index.ts';
 import { positionOf, walkNow } from '../../src/flow/index.ts';
 import { latheKind } from '../flow/shipped.ts';
 import { begun, hears, type Turn, throughGate, toBar, toFirstGate } from './scripted.ts';
@@ -15,12 +16,51 @@ describe('trouble', () => {
     expect(hears(cutting, 'trouble').line).toBe(
       'Say will not start, it chatters, poor finish or tool rubs.',
     );
-    expect(hears(begun(), 'trouble').line).toBe('No trouble is written for this moment.');
+    expect(hears(begun(), 'trouble').line).toBe(
+      'No trouble is written for this moment. Say repeat, and go on.',
+    );
   });
 
-  it('waits at a gate until the gate is answered, and says what is open', () => {
+  it('opens at a gate, where what the last cut left is seen, and leads back to that gate', () => {
     const gate = hears(begun(), ...toBar, ...toFirstGate);
-    expect(hears(gate, 'it chatters').line).toBe('Not yet: tool place, speed, guard and hands.');
+    expect(gate.at).toBe('face/gate');
+    expect(hears(gate, 'trouble').line).toBe(
+      'Say will not start, it chatters, poor finish or tool rubs.',
+    );
+    const turn = hears(gate, 'poor finish');
+    expect(walk(turn)).toEqual({ id: 'poor-finish', item: 'settle' });
+    const back = hears(turn, 'spindle stopped', 'carry on');
+    expect(back.at).toBe('face/gate');
+    expect(hears(back, 'next').line).toMatch(/^Not yet: .*tool place, speed, guard and hands\.$/);
+  });
+
+  it('is named by its words where a person waits for them: an ear of few phrases hears them after "trouble"', () => {
+    const gate = hears(begun(), ...toBar, ...toFirstGate);
+    expect(listenFor(gate.state).phrases).not.toContain('poor finish');
+    expect(listenFor(hears(gate, 'trouble').state).phrases).toContain('poor finish');
+  });
+
+  it('says what comes first, or where it counts, wherever it does not count', () => {
+    const stopping = hears(cutting, 'tool clear');
+    expect(hears(stopping, 'poor finish').line).toBe(
+      'First what is asked here. Before the next start, say will not start, it chatters, poor finish or tool rubs.',
+    );
+    const inside = hears(cutting, 'it chatters', 'spindle stopped');
+    expect(hears(inside, 'poor finish').line).toBe(
+      'You are at a trouble already. Say next for its next cause, or carry on.',
+    );
+    const { job, snapshot } = stopping.state;
+    const context = {
+      ...snapshot.context,
+      facts: { ...snapshot.context.facts, spindle: 'stopped' },
+    };
+    const measuring = job.machine.resolveState({ value: { 'measure-length': 'open' }, context });
+    const at = { ...stopping, state: { ...stopping.state, snapshot: measuring } };
+    for (const word of ['trouble', 'poor finish']) {
+      expect(hears(at, word).line).toBe(
+        'Trouble belongs to a cut. Say back to return to it, or go on here.',
+      );
+    }
   });
 
   it('makes it stand still before anything is looked at', () => {
