@@ -70,7 +70,7 @@ export interface Advised {
 /** What the rule says to `base`, a number in the base unit of its quantity; a rule that refuses says why. */
 export function advise({ job, snapshot }: RunState, base: number): Advised | undefined {
   const advice = walkNow(job, snapshot)?.item?.advice;
-  const rule = advice && findRule(advice.rule);
+  const rule = advice && findRule(advice.rule, job.flow.language);
   if (!advice || !rule) return undefined;
   const answer = answerRule(rule, {
     ...givenTo(advice, rule, { job, snapshot }),
@@ -83,7 +83,10 @@ export function advise({ job, snapshot }: RunState, base: number): Advised | und
     quantity,
     formatOf(quantity, job.card.units),
   );
-  const line = advice.say.replaceAll('{answer}', sayNumber(value, unit, decimals));
+  const line = advice.say.replaceAll(
+    '{answer}',
+    sayNumber(value, unit, decimals, { language: job.flow.language }),
+  );
   return { line, why: answer.working };
 }
 

@@ -15,8 +15,8 @@ export function batchFigures(job: Job, one: Characteristic): readonly Figure[] {
   const readings = one.values.map(mm);
   const limits = { lower: mm(one.lower), upper: mm(one.upper) };
   const size = (value: number) => sizeText(job, value);
-  const spread = asked('batch-spread', { readings });
-  const capable = asked('capability', { readings, ...limits });
+  const spread = asked(job, 'batch-spread', { readings });
+  const capable = asked(job, 'capability', { readings, ...limits });
   const drift = driftOf(job, one);
   const given = readings.map((value, at) => ({ label: String(at + 1), ...size(value) }));
   const range = spread?.parts?.range?.value;
@@ -26,8 +26,8 @@ export function batchFigures(job: Job, one: Characteristic): readonly Figure[] {
     ...told,
     given,
     working: answer.working,
-    formula: findRule(rule)?.formula ?? '',
-    source: answer.source ?? findRule(rule)?.source ?? '',
+    formula: findRule(rule, job.flow.language)?.formula ?? '',
+    source: answer.source ?? findRule(rule, job.flow.language)?.source ?? '',
   });
   return [
     ...(spread ? [figure('mean', say('mean'), 'batch-spread', spread, size(spread.value))] : []),
@@ -37,14 +37,16 @@ export function batchFigures(job: Job, one: Characteristic): readonly Figure[] {
     ...(capable
       ? [figure('cpk', say('cpk'), 'capability', capable, plain(job.flow.language, capable.value))]
       : []),
-    ...(drift.ok ? [figure('drift', say('drift'), 'drift', drift, word(drift.word ?? ''))] : []),
+    ...(drift.ok
+      ? [figure('drift', say('drift'), 'drift', drift, word(drift.wordShown ?? drift.word ?? ''))]
+      : []),
   ];
 }
 
 type Told = Pick<Figure, 'text' | 'spoken'>;
 
-function asked(name: string, values: RuleValues): Good | undefined {
-  const rule = findRule(name);
+function asked(job: Job, name: string, values: RuleValues): Good | undefined {
+  const rule = findRule(name, job.flow.language);
   const answer = rule && answerRule(rule, values);
   return answer?.ok ? answer : undefined;
 }

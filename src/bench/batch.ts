@@ -47,7 +47,7 @@ function lastOfEach(readings: readonly KeptReading[]): ReadonlyMap<string, KeptR
 
 /** What the trade's rule says of the drift of a size, in mm. */
 export function driftOf(job: Job, one: Characteristic): RuleAnswer {
-  const rule = findRule('drift');
+  const rule = findRule('drift', job.flow.language);
   if (!rule) return { ok: false, fault: 'The trade has no rule "drift".' };
   const mm = (value: number) => toBase(value, one.unit, 'length');
   const { crossReads, crossDivision } = dialOf(job.card);

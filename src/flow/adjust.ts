@@ -64,7 +64,9 @@ function stillRunning(job: Job, snapshot: FlowSnapshot, was: Numbers, is: Number
 function runAt(job: Job, snapshot: FlowSnapshot, speed: number, toSet: boolean): Adjusted {
   const working = speedWorking(job, snapshot);
   if (working === undefined) return refused(sayIn(job.flow.language, flowTexts)('nothingTurns'));
-  if (!(speed > 0)) return refused('A speed is above nothing.');
+  if (!(speed > 0)) {
+    return refused(sayIn(job.flow.language, flowTexts)('aboveNothing'));
+  }
   const limit = limitsOn(job, snapshot, working).find((one) => speed > one.value);
   if (limit) {
     const spoken = sayNumber(limit.value, 'rev/min', 0);

@@ -48,7 +48,7 @@ function behindWorking(job: FigureWorld, held: ReadingsHeld, id: string): Behind
   const { readings } = held.context;
   const answer = job.numbers.working(id, readings);
   const file = job.flow.scope.workings.get(id);
-  const rule = file && findRule(file.rule);
+  const rule = file && findRule(file.rule, job.flow.language);
   if (!answer.ok || !file || !rule) return undefined;
   const given = Object.entries(file.given).flatMap(([name, ref]) => {
     const input = rule.inputs.find((one) => one.name === name);

@@ -148,7 +148,7 @@ function passNow(job: Job, snapshot: FlowSnapshot) {
   const goal = figureOf(job, snapshot, 'finish', sayWhy(job)('finish'), step.finish);
   const from = goal ? [size, goal] : [size];
   const so = lengthFigure(job, 'dial-so-far', sayWhy(job)('dialSoFar'), state.dial, undefined);
-  const given = behindPass(pass, [...from, so]);
+  const given = behindPass(pass, [...from, so], job.flow.language);
   const say = sayIn(job.flow.language, flowTexts);
   const row = { now: size.text, goal: goal?.text ?? '' };
   const figures = [
@@ -169,8 +169,9 @@ function passNow(job: Job, snapshot: FlowSnapshot) {
 function behindPass(
   { answer }: ReturnType<typeof nextPass>,
   given: Behind['given'],
+  language: Language,
 ): Behind | undefined {
-  const rule = findRule('next-pass');
+  const rule = findRule('next-pass', language);
   if (!rule) return undefined;
   const source = (answer.ok ? answer.source : undefined) ?? rule.source;
   const working = answer.ok ? answer.working : answer.fault;

@@ -38,7 +38,7 @@ function judgedBehind(
   reading: number,
 ): Behind | undefined {
   const step = job.flow.steps.get(stepId);
-  const rule = findRule('judge-reading');
+  const rule = findRule('judge-reading', job.flow.language);
   if (!rule || (step?.kind !== 'inspect' && step?.kind !== 'passes')) return undefined;
   const limits = limitsOf(step, job.numbers, held.context.readings);
   const answer = limits && answerRule(rule, { reading, ...limits, side: step.side });

@@ -1,5 +1,6 @@
 /** The numbers of one job: this flow on this machine with these inputs, worked out by the trade's rules. */
 
+import { figureIn, flowTexts, type Language, sayIn, unitIn, whyTexts } from '../texts/index.ts';
 import {
   findRule,
   type Quantity,
@@ -27,6 +28,8 @@ export type Running = Readonly<Record<string, number>>;
 export interface Numbers {
   readonly inputs: JobInputs;
   readonly running: Running;
+  /** Whose words the answers have. */
+  readonly language: Language;
   /**
    * The value in base units, or undefined when a reading behind it is not taken or a rule refuses.
    * `quantity` is what the place wants: "um" is a roughness in one place and a length in another.
@@ -78,27 +81,35 @@ export function workOut(
 
 function inputFaults(flow: Flow, card: Card, inputs: JobInputs): readonly string[] {
   const faults = flow.file.inputs.flatMap((input) => {
-    const fault = inputFault(input, inputs[input.id]);
+    const fault = inputFault(input, inputs[input.id], flow.language);
     return fault === undefined ? [] : [fault];
   });
   if (card.machineKind !== flow.file.machineKind) {
-    faults.push(
-      `"${card.title}" is a ${card.machineKind}; this flow is for a ${flow.file.machineKind}. Choose another machine card.`,
-    );
+    const kinds = { kind: card.machineKind, wanted: flow.file.machineKind };
+    faults.push(sayIn(flow.language, flowTexts)('wrongMachine', { card: card.title, ...kinds }));
   }
   return faults;
 }
 
-function inputFault(input: FlowInput, value: number | string | undefined): string | undefined {
+function inputFault(
+  input: FlowInput,
+  value: number | string | undefined,
+  language: Language,
+): string | undefined {
+  const say = sayIn(language, flowTexts);
+  const { label } = input;
   if ('options' in input) {
     if (typeof value === 'string' && input.options.includes(value)) return undefined;
-    return `${input.label}: "${value}" is not one of ${input.options.join(', ')}.`;
+    return say('noChoice', { label, value: String(value), options: input.options.join(', ') });
   }
   const low = inBase(input, input.min);
   const high = inBase(input, input.max);
   const slack = 1e-9 * Math.max(Math.abs(low), Math.abs(high));
   if (typeof value === 'number' && value >= low - slack && value <= high + slack) return undefined;
-  return `${input.label}: ${value} is outside ${input.min} to ${input.max} ${input.unit}.`;
+  const shown = (one: unknown) => figureIn(language, String(one));
+  const limits = { least: shown(input.min), most: shown(input.max) };
+  const unit = unitIn(language, input.unit);
+  return say('outside', { label, is: shown(value), ...limits, unit });
 }
 
 type NumberInput = Exclude<FlowInput, { options: string[] }>;
@@ -129,7 +140,7 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
 
   function answerAnew(id: string, readings: Readings): RuleAnswer {
     const file = flow.scope.workings.get(id);
-    const rule = file && findRule(file.rule);
+    const rule = file && findRule(file.rule, flow.language);
     if (!file || !rule) return { ok: false, fault: `There is no working "${id}".` };
     const given: Record<string, RuleValue> = {};
     for (const [name, ref] of Object.entries(file.given)) {
@@ -139,7 +150,7 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
     }
     const answer = answerOn(card, rule, given as RuleValues);
     const set = running[id];
-    return set === undefined ? answer : asItRuns(set, answer);
+    return set === undefined ? answer : asItRuns(set, answer, flow.language);
   }
 
   function value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined {
@@ -156,6 +167,7 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
   return {
     inputs,
     running,
+    language: flow.language,
     value,
     working,
     number: (ref, readings, quantity) => {
@@ -166,14 +178,15 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
 }
 
 /** The machine is set to it, so nothing rounds or limits it here: what it must not exceed was refused before. */
-function asItRuns(speed: number, worked: RuleAnswer): RuleAnswer {
-  const said = `${speed} rev/min, as you run it`;
-  if (!worked.ok) return { ok: true, value: speed, working: said };
+function asItRuns(speed: number, worked: RuleAnswer, language: Language): RuleAnswer {
+  const say = sayIn(language, whyTexts);
+  const set = figureIn(language, String(speed));
+  if (!worked.ok) return { ok: true, value: speed, working: say('asYouRun', { speed: set }) };
   const { value, working, parts } = worked;
   return {
     ok: true,
     value: speed,
-    working: `${said}; worked out it would be: ${working}`,
+    working: say('asYouRunElse', { speed: set, working }),
     ...(parts ? { parts: atSpeed(parts, speed / value) } : {}),
   };
 }

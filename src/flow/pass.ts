@@ -1,5 +1,6 @@
 /** The next pass of a passes step: what is left, how deep, and what the cross dial must read. */
 
+import { figureIn, type Language, sayIn, whyTexts } from '../texts/index.ts';
 import { answerRule, findRule, type RuleAnswer, type RuleValues } from '../trade/index.ts';
 import type { PassState } from './events.ts';
 import type { StepOf } from './flow-shape.ts';
@@ -43,7 +44,7 @@ export function nextPass(
     dialReads: card.crossReads,
     direction: step.side,
   };
-  const answer = passAnswer(asked, card.crossDivision);
+  const answer = passAnswer(asked, card.crossDivision, numbers.language);
   if (!answer.ok) return { ...standing(state), left, answer };
   const limits = limitsOf(step, numbers, readings);
   const rounded = cutOf(answer);
@@ -54,7 +55,7 @@ export function nextPass(
     ...cut,
     dial: state.dial + cut.advance,
     left,
-    answer: cut === rounded ? answer : { ...answer, working: `${answer.working}; ${onward(cut)}` },
+    answer: cut === rounded ? answer : onward(answer, cut, numbers.language),
   };
 }
 
@@ -107,13 +108,17 @@ function reaching(
   return further.find((one) => verdict(one.diameterAfter) === 'within') ?? cut;
 }
 
-function onward({ advance, diameterAfter }: Cut): string {
-  const mm = (value: number) => Number(value.toFixed(4));
-  return `that stops short of the limits: go on to ${mm(advance)} mm on the dial, then ${mm(diameterAfter)} mm`;
+type Good = Extract<RuleAnswer, { ok: true }>;
+
+function onward(answer: Good, { advance, diameterAfter }: Cut, language: Language): Good {
+  const mm = (value: number) => figureIn(language, String(Number(value.toFixed(4))));
+  const { working } = answer;
+  const told = { working, dial: mm(advance), size: mm(diameterAfter) };
+  return { ...answer, working: sayIn(language, whyTexts)('onward', told) };
 }
 
-function passAnswer(values: RuleValues, graduation: number): RuleAnswer {
-  const rule = findRule('next-pass');
+function passAnswer(values: RuleValues, graduation: number, language: Language): RuleAnswer {
+  const rule = findRule('next-pass', language);
   if (!rule) return { ok: false, fault: 'The trade has no rule "next-pass".' };
   return answerRule(rule, { ...values, graduation });
 }
