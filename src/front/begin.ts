@@ -39,7 +39,7 @@ export async function beginInLogbook(
   const texts = { flow, kind: entry.kind, card: card.card };
   const started = startJob(texts, choice.inputs, language);
   if (!started.ok) return started;
-  const source: RunSource = { key: await keyOf(texts), ...texts };
+  const source: RunSource = { key: await sourceKey(texts), ...texts };
   const batch = await nextOfBatch(choice.batchOf, logbook);
   const head: RunHead = {
     id: crypto.randomUUID(),
@@ -76,7 +76,7 @@ async function nextOfBatch(
 }
 
 /** The same texts give the same key, so they are kept once for all their runs. */
-async function keyOf(texts: Omit<RunSource, 'key'>): Promise<string> {
+export async function sourceKey(texts: Omit<RunSource, 'key'>): Promise<string> {
   const bytes = new TextEncoder().encode(JSON.stringify([texts.flow, texts.kind, texts.card]));
   const digest = await crypto.subtle.digest('SHA-256', bytes);
   return Array.from(new Uint8Array(digest), (byte) => byte.toString(16).padStart(2, '0')).join('');
@@ -88,7 +88,8 @@ export type Resumed =
 
 /**
  * The run where it was left; when anything had been said before, it comes back through a hold. A run with a release that
- * this device did not seal is not led on: it may have been written by hand.
+ * this device did not seal is not led on: it may have been written by hand. Nor is one whose flow is not the text that it
+ * was begun with: a condition may have been taken out.
  */
 export async function resumeKept(
   kept: KeptRun,
@@ -99,6 +100,9 @@ export async function resumeKept(
 ): Promise<Resumed> {
   if (!(await allGenuine(kept, releases))) {
     return { ok: false, fault: sayIn(pages, frontTexts)('strangeRelease') };
+  }
+  if ((await sourceKey(kept.source)) !== kept.head.sourceKey) {
+    return { ok: false, fault: sayIn(pages, frontTexts)('strangeSource') };
   }
   const language = await loadLanguage(kept.head.language);
   const started = startJob(kept.source, kept.head.inputs, language);

@@ -14,6 +14,31 @@ export interface DayRow {
   readonly heads: string;
 }
 
+/**
+ * A row that stands among the days and is written anew with every change of one. As long as it is the same, so is the
+ * list: one short row is read in place of all. Any tab may have changed it, so it is in the store and not in memory.
+ */
+export interface StampRow {
+  readonly day: typeof stampKey;
+  readonly stamp: string;
+}
+
+/** No day. */
+export const stampKey = '';
+const stampRow: z.ZodType<StampRow> = z.strictObject({
+  day: z.literal(stampKey),
+  stamp: z.string().min(1),
+});
+
+export function newStamp(): StampRow {
+  return { day: stampKey, stamp: crypto.randomUUID() };
+}
+
+/** Null when it is no stamp, or a damaged one: then everything is read. */
+export function stampIn(row: unknown): string | null {
+  return stampRow.safeParse(row).data?.stamp ?? null;
+}
+
 const dayRow: z.ZodType<DayRow> = z.strictObject({ day: z.iso.date(), heads: z.string() });
 const headList = z.array(runHead);
 
@@ -57,7 +82,7 @@ export function dayReader(): (rows: readonly unknown[]) => readonly RunHead[] | 
   return (rows) => {
     const all: RunHead[] = [];
     for (const row of rows) {
-      const heads = read(row);
+      const heads = stampIn(row) === null ? read(row) : [];
       if (heads === null) return null;
       for (const head of heads) all.push(head);
     }

@@ -2,7 +2,7 @@
 
 import type { KeptReading, KeptRun, Ledger, RunEntry, RunHead, RunSource } from '../bench/ports.ts';
 import type { Database, Reading, Writing } from './database.ts';
-import { dayReader, daysOf } from './days.ts';
+import { dayReader, daysOf, newStamp, stampIn, stampKey } from './days.ts';
 import { LogbookFault, type Told } from './fault.ts';
 import { putInDays } from './put-in-days.ts';
 import {
@@ -19,13 +19,13 @@ import { tallyOf } from './tally.ts';
 
 /** @param report hears of a damaged head, which is left out of the list */
 export function ledgerIn(db: Database, report: (fault: LogbookFault) => void): Ledger {
-  const readDays = dayReader();
+  const listed: Listed = { readDays: dayReader(), stamp: null, heads: [] };
   return {
     start: (head, source) => start(db, head, source),
     append: (entry) => append(db, entry),
     finish: (runId, end) => finish(db, runId, end),
     read: (runId) => read(db, runId),
-    list: () => list(db, readDays, report),
+    list: () => list(db, listed, report),
   };
 }
 
@@ -150,14 +150,31 @@ export function rowsOf(runId: string): IDBKeyRange {
   return IDBKeyRange.bound([runId, 0], [runId, []]);
 }
 
+/** The list as it was last read, and the stamp that stood beside it then. */
+interface Listed {
+  readonly readDays: ReturnType<typeof dayReader>;
+  stamp: string | null;
+  heads: readonly RunHead[];
+}
+
+/** The same list again as long as no tab has changed it. */
 async function list(
   db: Database,
-  readDays: ReturnType<typeof dayReader>,
+  listed: Listed,
   report: (fault: LogbookFault) => void,
 ): Promise<readonly RunHead[]> {
-  const days = await db.read(['days'], (tx) => tx.objectStore('days').getAll());
-  const heads = readDays(days) ?? (await mendDays(db, report));
-  return [...heads].sort((one, other) => other.startedAt - one.startedAt);
+  const { stamp, days } = await db.read(['days'], async (tx) => {
+    const store = tx.objectStore('days');
+    const stamp = stampIn(await store.get(stampKey));
+    const same = stamp !== null && stamp === listed.stamp;
+    return { stamp, days: same ? null : await store.getAll() };
+  });
+  if (days === null) return listed.heads;
+  const read = listed.readDays(days);
+  const heads = read ?? (await mendDays(db, report));
+  listed.stamp = read && stamp;
+  listed.heads = [...heads].sort((one, other) => other.startedAt - one.startedAt);
+  return listed.heads;
 }
 
 /** The rows of the list are damaged: they are made again from the heads themselves. */
@@ -169,6 +186,7 @@ async function mendDays(
     const runs: readonly unknown[] = await tx.objectStore('runs').getAll();
     await tx.objectStore('days').clear();
     for (const day of daysOf(runs)) await tx.objectStore('days').put(day);
+    await tx.objectStore('days').put(newStamp());
     return runs;
   });
   return rows.flatMap((row) =>

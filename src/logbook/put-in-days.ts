@@ -2,7 +2,7 @@
 
 import type { RunHead } from '../bench/ports.ts';
 import type { Writing } from './database.ts';
-import { type DayRow, dayOf, daysOf, headsOf } from './days.ts';
+import { type DayRow, dayOf, daysOf, headsOf, newStamp } from './days.ts';
 
 /** Puts new or changed heads into their days. `runs` must have them already: a damaged day is made from it. */
 export async function putInDays(tx: Writing, changed: readonly RunHead[]): Promise<void> {
@@ -15,6 +15,7 @@ export async function putInDays(tx: Writing, changed: readonly RunHead[]): Promi
     const heads = old && [...old.filter(({ id }) => !ids.has(id)), ...here];
     await store.put(heads ? { day, heads: JSON.stringify(heads) } : await madeAgain(tx, day));
   }
+  if (changed.length > 0) await store.put(newStamp());
 }
 
 async function madeAgain(tx: Writing, day: string): Promise<DayRow> {

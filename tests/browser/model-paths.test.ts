@@ -3,16 +3,14 @@
  * buttons. After every word the step, the instruction and the words on the screen must be the model's.
  */
 
-import 'fake-indexeddb/auto';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { openLogbook } from '../../src/logbook/index.ts';
 import type { ChartArrow } from '../bench/by-words/step-chart.ts';
-import { head, sources } from '../bench/scripted.ts';
 import { startChromium } from './chromium.ts';
 import * as words from './hinge-pin.ts';
 import { countsNow, shownByModel, shownOnPage } from './model-screen.ts';
-import { ChartWalks, entriesBySaying, type Walk } from './model-walks.ts';
+import { ChartWalks, type Walk } from './model-walks.ts';
+import { entriesBySaying, fileOf, takeIn, to } from './plant.ts';
 import { pick } from './seeded.ts';
 import { serveDist } from './site.ts';
 
@@ -62,7 +60,7 @@ describe.each(charts)('the chart of "%s", %s', (step, _, keep, count) => {
     const chart = new ChartWalks(before(step), step, keep);
     const walks = pick(chart.walks, Number(walksWanted ?? count), seed);
     const runs = walks.map((walk, index) => ({ walk, id: `${step}-${index}` }));
-    await takeIn(await fileOf(runs));
+    await takeIn(page, await fileOf(runs.map(({ walk, id }) => ({ id, entries: walk.entries }))));
     for (const { walk, id } of runs) await play(walk, id);
     const taken = new Set(walks.flatMap((walk) => walk.taken));
     console.info(
@@ -78,33 +76,8 @@ function wordsIn(walks: readonly Walk[]): number {
   return walks.reduce((sum, { said }) => sum + said.length, 0);
 }
 
-interface NamedWalk {
-  readonly walk: Walk;
-  readonly id: string;
-}
-
-/** An export that holds a run for each walk, with what was said before it. */
-async function fileOf(runs: readonly NamedWalk[]): Promise<string> {
-  const logbook = await openLogbook(() => undefined);
-  for (const { walk, id } of runs) {
-    await logbook.start({ ...head, id }, { key: head.sourceKey, ...sources() });
-    for (const entry of walk.entries) await logbook.append({ ...entry, runId: id });
-  }
-  const { parts } = await logbook.exportRuns(runs.map(({ id }) => id));
-  logbook.close();
-  return parts.join('');
-}
-
-async function takeIn(text: string): Promise<void> {
-  await to('#/logbook', '#keep-title');
-  await page
-    .getByLabel('File to take in')
-    .setInputFiles({ name: 'runs.json', mimeType: 'application/json', buffer: Buffer.from(text) });
-  await page.getByText(/taken in/i).waitFor();
-}
-
 async function play({ first, said }: Walk, id: string): Promise<void> {
-  await to(`#/run/${id}`, '.bench');
+  await to(page, `#/run/${id}`, '.bench');
   const past: string[] = [];
   for (const { word, state } of [{ word: '', state: first }, ...said]) {
     if (word === 'interrupted') await comeBack(id);
@@ -139,13 +112,6 @@ function keyOrPress(word: string): string | null {
 
 /** The Bench is left and come back to. */
 async function comeBack(id: string): Promise<void> {
-  await to('#/shelf', '.shelf');
-  await to(`#/run/${id}`, '.bench');
-}
-
-async function to(hash: string, landmark: string): Promise<void> {
-  await page.evaluate((text) => {
-    location.hash = text;
-  }, hash);
-  await page.locator(landmark).first().waitFor();
+  await to(page, '#/shelf', '.shelf');
+  await to(page, `#/run/${id}`, '.bench');
 }

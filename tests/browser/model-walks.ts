@@ -14,7 +14,8 @@ import {
 import { positionOf } from '../../src/flow/index.ts';
 import { placeIn, take } from '../bench/by-words/scripted-person.ts';
 import { arrowsOf, type ChartArrow, namesOfPaths } from '../bench/by-words/step-chart.ts';
-import { begun, heardAs } from '../bench/scripted.ts';
+import { heardAs } from '../bench/scripted.ts';
+import type { Entered } from './plant.ts';
 
 /** One word of a walk and the run after it, as the model has it. */
 export interface Said {
@@ -40,30 +41,6 @@ const mostArrows = 40;
 const mostAnswers = 40;
 /** Walks one after another that took nothing new. */
 const mostIdle = 4;
-
-interface Entered {
-  readonly state: RunState;
-  readonly entries: readonly RunEntry[];
-}
-
-/** The shipped job by words, as it stands when each step is come to, in the order of coming. */
-export function entriesBySaying(words: readonly string[]): ReadonlyMap<string, Entered> {
-  const found = new Map<string, Entered>();
-  let { state } = begun();
-  const entries: RunEntry[] = [];
-  const note = () => {
-    const { step } = positionOf(state.snapshot);
-    if (!found.has(step)) found.set(step, { state, entries: [...entries] });
-  };
-  note();
-  for (const word of words) {
-    const next = hear(state, heardAs(word));
-    entries.push(...next.effects.flatMap((one) => (one.kind === 'append' ? [one.entry] : [])));
-    state = next.state;
-    note();
-  }
-  return found;
-}
 
 /** Walks that take every arrow of a step's chart, but those that no word brings about. */
 export class ChartWalks {

@@ -8,14 +8,14 @@ import { entry, sampleRun } from './sample-run.ts';
 const DAY = 86_400_000;
 
 describe('the list', () => {
-  it('is read from few rows: one a day, and no entry', async () => {
+  it('is read from few rows: one a day, one that tells of changes, and no entry', async () => {
     const { logbook } = await freshLogbook();
     const { head, source } = sampleRun('run-0');
     for (let n = 0; n < 6; n++) {
       const startedAt = head.startedAt + Math.floor(n / 3) * DAY + n;
       await logbook.start({ ...head, id: `run-${n}`, startedAt }, source);
     }
-    expect((await allRows()).days).toHaveLength(2);
+    expect((await allRows()).days).toHaveLength(3);
     expect((await logbook.list()).map(({ id }) => id)).toEqual([
       'run-5',
       'run-4',
@@ -50,6 +50,19 @@ describe('the list', () => {
         },
       },
     ]);
+  });
+
+  it('is not read again until something has changed it, in this tab or in another', async () => {
+    const { logbook } = await freshLogbook();
+    const other = await openLogbook(() => undefined);
+    const { head, source } = sampleRun('run-1');
+    await logbook.start(head, source);
+    const before = await logbook.list();
+    expect(await logbook.list()).toBe(before);
+    await other.start({ ...head, id: 'run-2' }, source);
+    expect(await logbook.list()).toHaveLength(2);
+    await logbook.finish('run-2', { status: 'given-up', endedAt: 1.8e12, readings: [] });
+    expect((await other.list()).find(({ id }) => id === 'run-2')?.status).toBe('given-up');
   });
 
   it('is made again when its rows are damaged', async () => {

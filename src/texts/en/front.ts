@@ -10,6 +10,8 @@ export const frontTexts = {
     leftHere: '{taken} Left as they are here: {names}.',
     strangeRelease:
       'A release in this run was not given on this device. It can be read in the Logbook, and begun again with the same numbers.',
+    strangeSource:
+      'The flow of this run is not the text that it was begun with. It can be read in the Logbook; begin it again.',
     otherTab: 'This run is led in another tab. Go on there, or close that tab first.',
     noRun: 'This run is not in the Logbook of this device.',
     runOver: 'This run is over. It can be read in the Logbook.',
