@@ -1,4 +1,4 @@
-/** Puts the texts of another language into a flow or a machine kind. Steps, gates and numbers stay as they are. */
+/** Puts the texts of another language into a flow, a machine kind or a machine card. Steps, gates and numbers stay as they are. */
 
 import { z } from 'zod';
 import type { Fault, Path } from './fault.ts';
@@ -30,7 +30,7 @@ type Entry = string | readonly string[];
 
 /** Keys whose sentences are shown or said. */
 const saidKeys = new Set(
-  'title about label short say long why remedy ask sentence settle because word also cautions'.split(
+  'title about label short say long why remedy ask sentence settle because word also cautions notes'.split(
     ' ',
   ),
 );

@@ -72,7 +72,7 @@ export async function openFront(): Promise<Front> {
   document.documentElement.lang = language.code;
   const shelf = language.spoken ? await shippedFlowsIn(language) : shippedFlows();
   const say = sayIn(language, frontTexts);
-  const cards = await openCards(logbook, say);
+  const cards = await openCards(logbook, language);
   const materials = openMaterials(logbook, say, (sentence) => troubles.push(sentence));
   const news = newsDesk();
   const voices = voicesInTime(clock, () => settings.current().operator, news.changed, language);

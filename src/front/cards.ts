@@ -2,7 +2,7 @@
 
 import type { Logbook } from '../logbook/index.ts';
 import type { CardEntry } from '../screens/world.ts';
-import type { frontTexts, Say } from '../texts/index.ts';
+import { frontTexts, type Language, sayIn } from '../texts/index.ts';
 import { cardEntry, readCardEntry, shippedCards } from './texts.ts';
 
 const cardKey = 'card/';
@@ -16,8 +16,9 @@ export interface Cards {
   again(): Promise<void>;
 }
 
-export async function openCards(logbook: Logbook, say: Say<typeof frontTexts>): Promise<Cards> {
-  const shipped = shippedCards();
+export async function openCards(logbook: Logbook, language: Language): Promise<Cards> {
+  const say = sayIn(language, frontTexts);
+  const shipped = await shippedCards(language);
   let own = await ownCards(logbook);
   return {
     all: () => [...own, ...shipped],

@@ -23,8 +23,15 @@ type FlowHead = Pick<ShelfEntry, 'id' | 'title' | 'about' | 'machineKind' | 'rev
   readonly steps: readonly unknown[];
 };
 
-export function shippedCards(): readonly CardEntry[] {
-  const cards = cardTexts.map((card) => cardEntry(card, false));
+/** The cards in a language. English needs nothing fetched. */
+export async function shippedCards(language: Language): Promise<readonly CardEntry[]> {
+  const cards = await Promise.all(
+    cardTexts.map(async (card) => {
+      const entry = cardEntry(card, false);
+      if (!language.spoken) return entry;
+      return cardEntry(await inLanguage(entry.id, card, language), false);
+    }),
+  );
   // The file names put inch before metric; the metric card is the one most begin with.
   return cards.reverse();
 }

@@ -1,4 +1,4 @@
-/** The German texts of the shipped flows and machine kinds: whole, and only texts. */
+/** The German texts of the shipped flows, machine kinds and machine cards: whole, and only texts. */
 
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
@@ -17,7 +17,11 @@ const machines = jsonIn('kinds').map((name) => ({
   file: `kinds/${name}`,
   texts: `texts/de/${name}`,
 }));
-const shipped = [...machines, ...flows];
+const cards = jsonIn('machines').map((name) => ({
+  file: `machines/${name}`,
+  texts: `texts/de/${name}`,
+}));
+const shipped = [...machines, ...flows, ...cards];
 
 function inGerman({ file, texts }: (typeof shipped)[number]): string {
   const made = translateFile(texts, textOf(file), textOf(texts));

@@ -66,7 +66,7 @@ describe('words are seen', () => {
     ['in what is read aloud', '<a aria-label="leave">{text}</a>', ['leave']],
     ['in a part of the page that gets a text', '<Part name="a" lead="Take it" />', ['Take it']],
     ['in a choice inside a name', "<i title={on ? 'It is on' : text} />", ['It is on']],
-    ['in a template', 'const a = `Not kept: ${why}`;', ['Not kept: {}']],
+    ['in a template', `const a = \`Not kept: \${why}\`;`, ['Not kept: {}']],
     ['in a table', "const a = { auto: 'Light', b: ['two words'] };", ['Light', 'two words']],
     ['in a fault', "throw new Error('It is no text.');", ['It is no text.']],
     ['as a type that says more', "const a = ['Dark'] as const;", ['Dark']],
