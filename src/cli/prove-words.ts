@@ -4,7 +4,8 @@ export const proveHelp = `npm run -s prove -- [FILE…] [--json] [--mutants] [--
 
 Walks every situation that a flow can come to, and judges its claims. Without a FILE: all shipped flows.
   --json         one line of JSON a flow, also at a terminal
-  --mutants      takes each condition, effect, remedy and target out in turn: each that matters must be found
+  --mutants      takes each condition, limit, effect, remedy and target of a flow out in turn, and then each hazard,
+                 loss and question of its machine kind: each that matters must be found (a minute or two)
   --card ID      only with this machine card; without it, with every shipped card of the machine kind
   --replay LINE  plays what was said in one FILE, turn by turn, as a broken claim prints it
 

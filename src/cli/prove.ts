@@ -1,9 +1,11 @@
 /** `npm run -s prove -- [FILE…]`: proves flows. Wires only: reading, proving and telling stand elsewhere. */
 
-import { type Card, type Flow, faultText } from '../flow/index.ts';
-import type { JudgedMutant } from '../proof/index.ts';
+import { type Card, type Flow, faultText, type MachineKind } from '../flow/index.ts';
+import type { JudgedEdit, JudgedKindMutant, JudgedMutant } from '../proof/index.ts';
 import { readFlowAt, shippedCards, shippedFlows, shippedKinds } from './flow-files.ts';
-import { scoreMutants, tellScore } from './prove-mutants.ts';
+import { type Score, tellScore } from './mutant-score.ts';
+import { scoreKind } from './prove-kind-mutants.ts';
+import { scoreMutants } from './prove-mutants.ts';
 import { replayFlow } from './prove-replay.ts';
 import { proveFlow } from './prove-report.ts';
 import { tellReport } from './prove-told.ts';
@@ -17,36 +19,60 @@ else run(read.words);
 
 function run(words: ProveWords): void {
   const kinds = shippedKinds();
-  const paths = words.files.length > 0 ? words.files : shippedFlows();
-  for (const path of paths) {
+  const edits: JudgedEdit[] = [];
+  for (const path of words.files.length > 0 ? words.files : shippedFlows()) {
     const file = readFlowAt(path, kinds);
     if (!file.ok) refuse(file.faults.map(faultText).join('\n'));
-    else judge(path, file.flow, words);
+    else edits.push(...judge(path, file.flow, words));
+  }
+  // A machine kind is judged by all its flows, not by one that happens to be named.
+  if (words.files.length > 0) return;
+  for (const kind of kinds.values()) {
+    const own = edits.filter(({ flow }) => flow.file.machineKind === kind.id);
+    if (own.length > 0) scoreOfKind(kind, own, words);
   }
 }
 
-function judge(path: string, flow: Flow, words: ProveWords): void {
-  const cards = cardsFor(flow, words.card);
+/** Gives the edits of the flow that were judged; none but for mutants. */
+function judge(path: string, flow: Flow, words: ProveWords): readonly JudgedEdit[] {
+  const cards = cardsFor(flow.kind.id, words.card);
   const [first] = cards;
   if (!first) refuse(`${path}: there is no card "${words.card ?? ''}" for a ${flow.kind.id}.`);
   else if (words.replay !== undefined) replay(flow, first, words.replay);
-  else if (words.mutants) score(flow, first, words.json);
+  else if (words.mutants) return score(flow, first, words.json);
   else {
     const report = proveFlow(path, flow, cards);
     const told = words.json || !process.stdout.isTTY ? JSON.stringify(report) : tellReport(report);
     say(told);
     if (!report.ok) fail(1);
   }
+  return [];
 }
 
-function score(flow: Flow, card: Card, json: boolean): void {
-  const told = scoreMutants(flow, card, process.stderr.isTTY ? tellProgress : undefined);
-  say(json || !process.stdout.isTTY ? JSON.stringify(told) : tellScore(told));
-  if (!told.ok) fail(1);
+function score(flow: Flow, card: Card, json: boolean): readonly JudgedEdit[] {
+  const { score, edits } = scoreMutants(
+    flow,
+    card,
+    process.stderr.isTTY ? tellProgress : undefined,
+  );
+  tell(score.flow, score, json);
+  return edits;
 }
 
-/** Minutes pass: a person sees that it goes on. */
-function tellProgress(done: number, { mutant, fate }: JudgedMutant): void {
+function scoreOfKind(kind: MachineKind, edits: readonly JudgedEdit[], words: ProveWords): void {
+  const [card] = cardsFor(kind.id, words.card);
+  const progress = process.stderr.isTTY ? tellProgress : undefined;
+  if (!card) return;
+  tell(`kinds/${kind.id}`, scoreKind(kind, card, edits, progress), words.json);
+}
+
+function tell(name: string, score: Score, json: boolean): void {
+  say(json || !process.stdout.isTTY ? JSON.stringify(score) : tellScore(name, score));
+  if (!score.ok) fail(1);
+}
+
+/** A minute or two passes: a person sees that it goes on. */
+function tellProgress(done: number, { mutant, fate }: JudgedMutant | JudgedKindMutant): void {
   process.stderr.write(`${String(done).padStart(4)}  ${fate.padEnd(8)} ${mutant.name}\n`);
 }
 
@@ -56,9 +82,9 @@ function replay(flow: Flow, card: Card, line: string): void {
   else refuse(told.fault);
 }
 
-function cardsFor(flow: Flow, id: string | undefined): readonly Card[] {
+function cardsFor(kind: string, id: string | undefined): readonly Card[] {
   return shippedCards().filter(
-    (card) => card.machineKind === flow.kind.id && (id === undefined || card.id === id),
+    (card) => card.machineKind === kind && (id === undefined || card.id === id),
   );
 }
 

@@ -21,11 +21,14 @@ export const formatClaims = {
   'FORMAT-RANGE': 'No reading outside its range is taken.',
   'FORMAT-VERDICT': 'Every size inside the range leads somewhere.',
   'FORMAT-LOST': 'A lost piece is neither cut further nor judged again as if it were whole.',
+  'FORMAT-REWORK':
+    'A size that can still be made good leads on to be made good, not to be judged again as it is.',
   'FORMAT-OWN-ASK':
     'Where hands go in, and before the job ends, the step itself asks whether the power is off.',
   'FORMAT-POWER': 'The power is known to be on only in a cut, or where it is asked to stop.',
   'FORMAT-REPORT': 'Whatever must be so while it turns can be reported as lost.',
-  'FORMAT-WALK': 'A fault walk asks again for what hands change in it.',
+  'FORMAT-WALK':
+    'A fault walk asks again for what hands change in it, and for the same after the same work.',
   'FORMAT-RELEASE': 'A step that waits for an instructor opens by a release alone.',
   'FORMAT-SETTLES': 'Every word is answered: no step goes round by itself for ever.',
 } as const;

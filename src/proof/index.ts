@@ -4,9 +4,18 @@
  */
 
 export { type Claim, claimNamed, claimsOf, formatClaims } from './claims.ts';
+export type { Counted, Coverage } from './coverage.ts';
 export { excuseFor } from './excuse-mutant.ts';
 export { type HuntLimits, hunt } from './hunt.ts';
+export {
+  hazardsMet,
+  type JudgedEdit,
+  type JudgedKindMutant,
+  judgeKindMutants,
+  whyUnmet,
+} from './judge-kind-mutants.ts';
 export { type Fate, huntMutant, type JudgedMutant, judgeMutants } from './judge-mutants.ts';
+export { type KindMutant, kindMutantsOf } from './kind-mutants.ts';
 export { Memory } from './memory.ts';
 export { type Mutant, type MutantKind, mutantsOf } from './mutants.ts';
 export type { Problem, Proof, Verdict, Walked, Watch } from './proof.ts';

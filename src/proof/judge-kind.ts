@@ -11,7 +11,7 @@ export function judgeKind(job: Job): readonly BrokenStep[] {
   const powered = [...job.plans.values()].find((plan) => plan.powered);
   const [first] = job.plans.keys();
   const step = powered?.step.id ?? first;
-  return step === undefined ? [] : [...judgeReports(job, step), ...judgeWalks(job)];
+  return step === undefined ? [] : [...judgeReports(job, step), ...judgeWalks(job, step)];
 }
 
 /** A fact that a hazard looks at, with the states of it that do no harm. */
@@ -62,21 +62,34 @@ function watchedIn(condition: Condition): readonly Watched[] {
   return [...good].map(([fact, states]) => ({ fact, good: states }));
 }
 
-/** An item that only tells something says how to go on; one that does not has hands change something, and must ask for it. */
-function judgeWalks(job: Job): readonly BrokenStep[] {
+/**
+ * An item that only tells something says how to go on; one that does not has hands change something, and must ask for it.
+ * Two items that ask for one fact have hands do the same: what the one asks for besides, the other must ask for as well.
+ */
+function judgeWalks(job: Job, first: string): readonly BrokenStep[] {
   const { kind, language } = job.flow;
   const next = commandPhrases(language, 'next');
+  const all = kind.walks.flatMap(({ items }) => items);
   return kind.walks.flatMap((walk) => {
     const hung = [...job.plans.values()].find(({ walks }) => walks.includes(walk.id));
-    if (!hung) return [];
-    return walk.items
-      .filter((item) => asksNothing(item) && !tells(item.say, next))
-      .map((item) => ({
-        claim: 'FORMAT-WALK',
-        step: hung.step.id,
-        message: `"${walk.title}" tells "${item.say}", and asks for nothing afterwards.`,
-      }));
+    return walk.items.flatMap((item) => {
+      const mute = asksNothing(item) && !tells(item.say, next);
+      const missing = mute ? 'anything' : missingIn(item, all, job);
+      if (missing === undefined) return [];
+      const message = `"${walk.title}" tells "${item.say}", and does not ask for ${missing} afterwards.`;
+      return [{ claim: 'FORMAT-WALK', step: hung?.step.id ?? first, message }];
+    });
   });
+}
+
+/** The word for what a like item asks for and this one does not. */
+function missingIn(item: WalkItem, all: readonly WalkItem[], job: Job): string | undefined {
+  const like = all.filter(({ needs }) => Object.keys(needs).some((fact) => fact in item.needs));
+  const asked = like.flatMap(({ needs }) => Object.entries(needs));
+  const [fact, state] = asked.find(([one]) => !(one in item.needs)) ?? [];
+  if (fact === undefined) return undefined;
+  const states = job.flow.kind.facts.find(({ id }) => id === fact)?.states ?? [];
+  return `"${states.find(({ id }) => id === state)?.word ?? fact}"`;
 }
 
 function asksNothing({ needs, offer, advice }: WalkItem): boolean {

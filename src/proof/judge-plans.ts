@@ -9,6 +9,7 @@ export function judgePlans(job: Job): readonly BrokenStep[] {
   const ofSteps = [...job.plans.values()].flatMap((plan) => [
     ...judgeOwnAsk(job, plan),
     ...judgeLost(job, plan),
+    ...judgeRework(plan),
   ]);
   return [...ofSteps, ...judgeKind(job)];
 }
@@ -43,6 +44,12 @@ function judgeLost(job: Job, { step }: StepPlan): readonly BrokenStep[] {
   if (!to || (!to.powered && to.step.id !== step.id)) return [];
   const message = `A lost piece leads straight to "${to.step.title}", as if it could still be made good.`;
   return [{ claim: 'FORMAT-LOST', step: step.id, message }];
+}
+
+function judgeRework({ step }: StepPlan): readonly BrokenStep[] {
+  if (step.kind !== 'inspect' || step.rework !== step.id) return [];
+  const message = `"${step.title}" judges the same size again, and nothing makes it good in between.`;
+  return [{ claim: 'FORMAT-REWORK', step: step.id, message }];
 }
 
 /** Steps that name themselves as what follows: a walk that stays in one step does not show them as ways. */

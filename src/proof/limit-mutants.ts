@@ -54,8 +54,19 @@ export interface PassedLimit {
 
 const mostTried = 2_000;
 
-/** Looks for numbers at the ends of what may be put in, in all combinations, at which one of `steps` turns too fast. */
+const known = new WeakMap<Flow, PassedLimit>();
+
+/**
+ * Looks for numbers at the ends of what may be put in, in all combinations, at which one of `steps` turns too fast.
+ * A flow is a mutant here, and is asked about with the same card and steps again: the answer is kept.
+ */
 export function findPassedLimit(flow: Flow, card: Card, steps: readonly string[]): PassedLimit {
+  const found = known.get(flow) ?? lookForPassed(flow, card, steps);
+  known.set(flow, found);
+  return found;
+}
+
+function lookForPassed(flow: Flow, card: Card, steps: readonly string[]): PassedLimit {
   const powered = steps.flatMap((id) => {
     const step = flow.steps.get(id);
     return step && 'speed' in step ? [step] : [];

@@ -1,6 +1,7 @@
 /** The outcome of a proof. */
 
 import type { Facts, FlowEvent } from '../flow/index.ts';
+import type { Coverage } from './coverage.ts';
 
 /**
  * `proved`: every reachable situation was walked, and every claim held.
@@ -33,6 +34,8 @@ export interface Proof extends Walked {
   readonly verdict: Verdict;
   /** One for each broken claim at each step. */
   readonly problems: readonly Problem[];
+  /** How much of the charts of its steps was walked, where that was asked for. */
+  readonly coverage?: Coverage;
   /** For too-large and unseeable: the limit that was come to, or what was looked at. */
   readonly reason?: string;
 }

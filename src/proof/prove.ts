@@ -2,6 +2,7 @@
 
 import { beginJob, endStep, type FlowEvent, type Job } from '../flow/index.ts';
 import { claimNamed } from './claims.ts';
+import { coverageOf } from './coverage.ts';
 import { judgeMove } from './judge-move.ts';
 import { judgeReleases } from './judge-plans.ts';
 import { questionsAt } from './judge-state.ts';
@@ -24,6 +25,8 @@ export interface ProveOptions extends Watch {
   readonly nodes?: number;
   /** False where the verdict is enough: paths are not looked for. */
   readonly paths?: boolean;
+  /** True where it is to be counted how much of each step's chart was walked: it takes as long as the proof. */
+  readonly coverage?: boolean;
   /** Steps that an instructor must release, whatever the flow itself says. */
   readonly releases?: readonly string[];
 }
@@ -61,7 +64,10 @@ function gaveUp(verdict: Verdict, error: Error): Proof {
   };
 }
 
-function judged(walk: Walk, { paths: wanted = true, releases = [] }: ProveOptions): Proof {
+function judged(
+  walk: Walk,
+  { paths: wanted = true, releases = [], coverage = false }: ProveOptions,
+): Proof {
   const findings: readonly Finding[] = [...judgeWalk(walk), ...judgeReleases(walk.job, releases)];
   const paths = wanted ? shortestPaths(walk, findings) : new Map<Finding, readonly FlowEvent[]>();
   const problems = findings.map((finding) => problemOf(walk.job, finding, paths.get(finding)));
@@ -72,6 +78,7 @@ function judged(walk: Walk, { paths: wanted = true, releases = [] }: ProveOption
     places,
     states,
     transitions: walk.player.runs,
+    ...(coverage ? { coverage: coverageOf(walk) } : {}),
   };
 }
 

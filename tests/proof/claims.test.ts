@@ -213,6 +213,7 @@ const formats: Readonly<Record<keyof typeof formatClaims, () => Job>> = {
     }),
   'FORMAT-VERDICT': () => withGuards(tiny(inspect({})), { lost: false }),
   'FORMAT-LOST': () => tiny(inspect({ lost: 'look' })),
+  'FORMAT-REWORK': () => tiny(inspect({ rework: 'look' })),
   'FORMAT-OWN-ASK': () => tiny(step('reach', { kind: 'tell', hands: true, next: 'end' })),
   'FORMAT-POWER': () =>
     withChart(one(), ({ only }) => {

@@ -6,11 +6,15 @@ import type { Card, Flow, Job } from '../../src/flow/index.ts';
 import {
   claimNamed,
   excuseFor,
+  hazardsMet,
   huntMutant,
+  type JudgedEdit,
   type JudgedMutant,
+  judgeKindMutants,
   mutantsOf,
   prove,
   toldAs,
+  whyUnmet,
 } from '../../src/proof/index.ts';
 import { foreignWords } from './plain-words.ts';
 
@@ -29,6 +33,12 @@ function isLeftToTheWalk({ mutant, fate }: JudgedMutant): boolean {
   return fate === 'open' && mutant.kind === 'target';
 }
 
+/** All that was judged, for the mutants of the kinds. */
+const edits: JudgedEdit[] = [];
+
+const unexplained = ({ mutant, fate, job }: JudgedMutant) =>
+  fate === 'open' && (!job || excuseFor(mutant, job) === '');
+
 const names = (list: readonly JudgedMutant[]) => list.map(({ mutant }) => mutant.name);
 
 describe.each(shippedFlows())('%s', (path) => {
@@ -36,11 +46,18 @@ describe.each(shippedFlows())('%s', (path) => {
   let judged: readonly JudgedMutant[] = [];
   beforeAll(() => {
     judged = mutantsOf(flow.file).map((mutant) => huntMutant(mutant, flow.kind, card));
+    edits.push(...judged.map((one) => ({ flow, judged: one })));
   }, 60_000);
 
-  it('breaks a claim when any one condition is deleted', () => {
+  it('breaks a claim when a speed is no longer held to a limit, or has a reason that was looked up', () => {
+    const limits = judged.filter(({ mutant }) => mutant.kind === 'limit');
+    expect(names(limits.filter(unexplained))).toEqual([]);
+  });
+
+  it('breaks a claim when any one condition is deleted, or has a reason that was looked up why it does not count', () => {
     const conditions = judged.filter(({ mutant }) => mutant.kind === 'condition');
-    expect(names(conditions.filter(({ fate }) => fate === 'open'))).toEqual([]);
+    expect(conditions.length).toBeGreaterThan(10);
+    expect(names(conditions.filter(unexplained))).toEqual([]);
   });
 
   it('tells what is wrong in words of the trade, turn by turn', () => {
@@ -51,9 +68,34 @@ describe.each(shippedFlows())('%s', (path) => {
   });
 
   it('breaks a claim, or has a reason that was looked up, when an effect or a remedy is deleted', () => {
-    const open = judged.filter((one) => one.fate === 'open' && !isLeftToTheWalk(one));
-    const without = open.filter(({ mutant, job }) => !job || excuseFor(mutant, job) === '');
-    expect(names(without)).toEqual([]);
+    const open = judged.filter((one) => !isLeftToTheWalk(one) && unexplained(one));
+    expect(names(open)).toEqual([]);
+  });
+});
+
+const ofFlows = shippedFlows().map((path) => shipped(path));
+
+describe.each([...kinds.values()])('$id', (kind) => {
+  const own = ofFlows.filter(({ flow }) => flow.file.machineKind === kind.id);
+  const card = shippedCards().find((one) => one.machineKind === kind.id);
+  const known = () => {
+    if (!card) throw new Error(`No card for a ${kind.id}.`);
+    const judged = edits.filter(({ flow }) => flow.file.machineKind === kind.id);
+    return { kind, card, flows: own.map(({ flow }) => flow), edits: judged };
+  };
+
+  it('breaks a claim when a loss, a question of a fault walk or what hands undo is deleted', () => {
+    const noticed = ['loss', 'ask', 'forget', 'remedy'];
+    const judged = [...judgeKindMutants(known(), (mutant) => noticed.includes(mutant.kind))];
+    const missed = judged.filter(({ fate, why }) => fate === 'open' || why === '');
+    expect(judged.length).toBeGreaterThan(kind.facts.length);
+    expect(missed.map(({ mutant }) => mutant.name)).toEqual([]);
+  }, 60_000);
+
+  it('has a careless edit that meets each hazard, or a reason that was looked up why none can', () => {
+    const met = new Set(known().edits.flatMap(({ judged }) => hazardsMet(judged)));
+    const unmet = kind.hazards.filter(({ id }) => !met.has(id) && whyUnmet(known(), id) === '');
+    expect(unmet.map(({ id }) => id)).toEqual([]);
   });
 });
 
