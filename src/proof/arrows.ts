@@ -9,7 +9,9 @@
 
 import { endStep, type FlowEvent, type Job } from '../flow/index.ts';
 import type { Frame } from './frame.ts';
-import type { SpotName } from './move.ts';
+import { insideOf, type SpotName } from './move.ts';
+import type { Room } from './room.ts';
+import { answering } from './watched.ts';
 
 /** One state of the chart as it was given to XState. */
 interface Node {
@@ -32,75 +34,123 @@ interface Ref {
   readonly params?: Readonly<Record<string, unknown>>;
 }
 
+/** An arrow, the state that it is an arrow of, and what an answer is held against there. */
+interface Drawn {
+  readonly at: Standing;
+  readonly arrow: unknown;
+  readonly wanted: Readonly<Record<string, unknown>> | undefined;
+}
+
+interface DrawnAt {
+  readonly drawn: readonly Drawn[];
+  /** By which of them may be taken: the text's number, or none. */
+  readonly ids: Map<number, number | null>;
+}
+
 /** Something in an arrow that has no text: it is looked at in its own shape of step alone. */
 class Wordless extends Error {}
 
 export class Arrows {
   private readonly root: Node;
+  private readonly drawn = new Map<string, DrawnAt>();
   private readonly standing = new Map<string, readonly Standing[]>();
 
   constructor(
     private readonly job: Job,
     private readonly frame: Frame,
+    private readonly room: Room,
   ) {
     this.root = job.machine.config as Node;
   }
 
-  /** Whether any state that stands has an arrow for such an event: without, it is refused unseen. */
-  hears(spot: SpotName, { type }: FlowEvent): boolean {
-    const at = [...this.standingAt(spot).map(({ node }) => node), this.root];
-    return at.some(({ on }) => on !== undefined && type in on);
+  /** The kinds of event that some arrow hears: others are refused unseen. */
+  heardAt(spot: SpotName): ReadonlySet<string> {
+    const nodes = [...this.standingAt(spot).map(({ node }) => node), this.root];
+    return new Set(nodes.flatMap(({ on }) => Object.keys(on ?? {})));
   }
 
-  /** One text for all that the event can do, or without one, that can follow by itself; none where it has no text. */
-  textOf(spot: SpotName, event: FlowEvent | null): string | undefined {
+  /** A number for all that an event can do, or without one, that follows by itself; none where there is no text for it. */
+  idOf(spot: SpotName, event: FlowEvent | null): number | undefined {
+    const { drawn, ids } = this.drawnAt(spot, event?.type);
+    let which = setsSpeed(this.job, event) ? 1 : 0;
+    for (const one of drawn) which = which * 2 + (mayAnswer(one, event) ? 1 : 0);
+    const old = ids.get(which);
+    if (old !== undefined) return old ?? undefined;
+    const live = drawn.filter((one) => mayAnswer(one, event));
+    const text = this.textOf(spot, event, live, new Words(this.frame, setsSpeed(this.job, event)));
+    const id = text === undefined ? null : this.room.ids.ofText(text);
+    ids.set(which, id);
+    return id ?? undefined;
+  }
+
+  /** The arrows of one kind of event, or those that follow by themselves, from the inmost out. */
+  private drawnAt(spot: SpotName, type: FlowEvent['type'] | undefined): DrawnAt {
+    const key = `${insideOf(spot)} ${type}`;
+    const old = this.drawn.get(key);
+    if (old) return old;
+    const inmostFirst = [...this.standingAt(spot)].reverse();
+    const drawn = inmostFirst.flatMap((at) =>
+      listed(type ? at.node.on?.[type] : at.node.always).map((arrow) => drawnIn(at, arrow)),
+    );
+    const made = { drawn, ids: new Map<number, number | null>() };
+    this.drawn.set(key, made);
+    return made;
+  }
+
+  private textOf(
+    spot: SpotName,
+    event: FlowEvent | null,
+    drawn: readonly Drawn[],
+    words: Words,
+  ): string | undefined {
     // Going back is judged by the steps between: they are no part of an arrow.
     if (event?.type === 'back' || this.root.always || this.root.on) return undefined;
     try {
-      return this.told(spot, event);
+      const arrows = drawn.map(({ at, arrow }) => this.arrowText(spot, at, arrow, words));
+      // An event that leads nowhere and leaves holds alone does the same wherever it is heard.
+      const where = words.moves ? this.whereText(spot, words) : null;
+      return JSON.stringify([where, event?.type ?? null, arrows]);
     } catch (error) {
       if (error instanceof Wordless) return undefined;
       throw error;
     }
   }
 
-  private told(spot: SpotName, event: FlowEvent | null): string {
-    const inmostFirst = [...this.standingAt(spot)].reverse();
-    const words = new Words(this.job, this.frame, event);
-    const arrows = inmostFirst.flatMap((at) =>
-      listed(event ? at.node.on?.[event.type] : at.node.always).map((arrow) =>
-        this.arrowText(at, arrow, words),
-      ),
-    );
-    const exits = words.moves ? inmostFirst.map(({ node }) => words.refs(node.exit)) : null;
-    // An event that leads nowhere and leaves holds alone does the same wherever it is heard.
-    const where = words.moves || !event ? [spot.inner, spot.held] : null;
-    return JSON.stringify([where, exits, event?.type ?? null, arrows]);
+  /** Where a hold goes on, and what is done on the way out. */
+  private whereText(spot: SpotName, words: Words): unknown {
+    const exits = [...this.standingAt(spot)].reverse().map(({ node }) => words.refs(node.exit));
+    return [spot.held, isHold(spot), exits];
   }
 
-  private arrowText(at: Standing, arrow: unknown, words: Words): unknown {
-    if (!isArrow(arrow)) throw new Wordless();
+  private arrowText(spot: SpotName, at: Standing, arrow: unknown, words: Words): unknown {
+    if (!isRecord(arrow)) throw new Wordless();
     const { target, guard, actions, ...rest } = arrow;
-    const to = target === undefined ? null : this.targetText(at, target, words);
-    if (to !== null) words.moves = true;
-    return [words.refs(guard), words.refs(actions), to && [at.path.length, to], rest];
+    if (target !== undefined) words.moves = true;
+    const to = target === undefined ? null : this.targetText(spot, at, target, words);
+    return [words.refs(guard), words.refs(actions), to, rest];
   }
 
   /** Where it leads, and what is done on the way in. */
-  private targetText(at: Standing, target: unknown, words: Words): unknown {
+  private targetText(spot: SpotName, at: Standing, target: unknown, words: Words): unknown {
     const { step, path } = this.resolved(at, target);
     const slot = this.frame.slots.indexOf(step);
     if (slot < 0) throw new Wordless();
     if (step === endStep) return [slot];
     let node = this.root.states?.[step];
     const entries: unknown[] = [words.refs(node?.entry)];
-    for (let depth = 0; depth < path.length || node?.initial !== undefined; depth += 1) {
-      const name: string = path[depth] ?? node?.initial ?? '';
+    const names: string[] = [];
+    while (names.length < path.length || node?.initial !== undefined) {
+      const name: string = path[names.length] ?? node?.initial ?? '';
       node = node?.states?.[name];
       if (!node) throw new Wordless();
-      entries.push(name, words.refs(node.entry));
+      names.push(name);
+      entries.push(words.refs(node.entry));
     }
-    return [slot, path, entries];
+    if (slot !== 0) return [slot, names, entries];
+    // How far out it goes on the way, and whether it comes to where it was.
+    const common = path.findIndex((name, depth) => name !== at.path[depth]);
+    const stays = names.join() === this.standingAt(spot).at(-1)?.path.join();
+    return [slot, names, entries, path.length, at.path.length, common, stays];
   }
 
   /** As XState reads targets: "#flow.step.state", ".child", or the name of a sibling. */
@@ -141,17 +191,11 @@ const aboutHolds = new Set(['holdFor', 'release', 'mayCarryOn']);
 class Words {
   /** True where anything leads somewhere, or has to do with a hold. */
   moves = false;
-  private readonly setsSpeed: boolean;
 
   constructor(
-    job: Job,
     private readonly frame: Frame,
-    event: FlowEvent | null,
-  ) {
-    const { speed } = job.flow.kind.roles;
-    this.setsSpeed =
-      event?.type === 'fact' && event.fact === speed.fact && event.state === speed.set;
-  }
+    readonly setsSpeed: boolean,
+  ) {}
 
   refs(refs: unknown): readonly unknown[] {
     return listed(refs).map((one) => this.ref(one));
@@ -165,6 +209,7 @@ class Words {
     if (!isRef(ref)) throw new Wordless();
     const { type, params } = ref;
     if (aboutHolds.has(type)) this.moves = true;
+    if (answering.has(type)) return [type, { ...params, wanted: 'what is answered' }];
     // What was lost, and who holds, is told and never looked at: watched.ts leaves it out.
     if (type === 'holdFor') return [type, params?.to];
     const step = params?.step;
@@ -175,6 +220,22 @@ class Words {
     if (slot < 0) throw new Wordless();
     return [type, slot, this.frame.shape];
   }
+}
+
+function drawnIn(at: Standing, arrow: unknown): Drawn {
+  const guard = isRecord(arrow) ? arrow.guard : undefined;
+  const wanted = isRef(guard) && answering.has(guard.type) ? guard.params?.wanted : undefined;
+  return { at, arrow, wanted: isRecord(wanted) ? wanted : undefined };
+}
+
+/** False where the answer is none that is wanted: then it never goes this way, and watched.ts makes sure of it. */
+function mayAnswer({ wanted }: Drawn, event: FlowEvent | null): boolean {
+  return !wanted || event?.type !== 'fact' || wanted[event.fact] === event.state;
+}
+
+function setsSpeed({ flow }: Job, event: FlowEvent | null): boolean {
+  const { speed } = flow.kind.roles;
+  return event?.type === 'fact' && event.fact === speed.fact && event.state === speed.set;
 }
 
 function pathIn(inner: string): readonly string[] {
@@ -189,16 +250,20 @@ function pathIn(inner: string): readonly string[] {
   return typeof at === 'string' ? [...path, at] : path;
 }
 
+function isHold({ inner }: SpotName): boolean {
+  return inner === JSON.stringify('hold');
+}
+
 function listed(one: unknown): readonly unknown[] {
   if (one === undefined) return [];
   return Array.isArray(one) ? one : [one];
 }
 
-function isArrow(value: unknown): value is Readonly<Record<string, unknown>> {
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null;
 }
 
 function isRef(value: unknown): value is Ref {
-  if (!isArrow(value) || typeof value.type !== 'string') return false;
-  return value.params === undefined || isArrow(value.params);
+  if (!isRecord(value) || typeof value.type !== 'string') return false;
+  return value.params === undefined || isRecord(value.params);
 }

@@ -61,7 +61,7 @@ export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
     onwardQuestion(job, plan, at),
     ...releaseQuestions(plan, phase),
     ...missingQuestions(job, plan, phase, at),
-    ...sizeQuestions(job, plan),
+    ...sizeQuestions(job, plan, at),
   ];
 }
 
@@ -169,7 +169,7 @@ export function wordFor(job: Job, fact: string, state: string): string {
   return states?.find((one) => one.id === state)?.word ?? `${fact} ${state}`;
 }
 
-function sizeQuestions(job: Job, plan: StepPlan): readonly Question[] {
+function sizeQuestions(job: Job, plan: StepPlan, at: FlowSnapshot): readonly Question[] {
   const { step } = plan;
   if (!('reading' in step)) return [];
   const takes = (snapshot: FlowSnapshot, value: number) =>
@@ -184,7 +184,6 @@ function sizeQuestions(job: Job, plan: StepPlan): readonly Question[] {
     return taken === undefined ? undefined : `${taken} is outside its range, and is taken.`;
   };
   const lost = (snapshot: FlowSnapshot) => {
-    if (!snapshot.tags.has('measuring')) return undefined;
     const { readings } = snapshot.context;
     const range = plausibleRange(step, job.numbers, readings);
     const inside = sizesOf(job, step, readings).filter(
@@ -195,7 +194,7 @@ function sizeQuestions(job: Job, plan: StepPlan): readonly Question[] {
     return refused === undefined ? undefined : `The size ${refused} leads nowhere.`;
   };
   return [
-    { claim: 'FORMAT-RANGE', ask: strange },
-    { claim: 'FORMAT-VERDICT', ask: lost },
+    ...(hears(at, { type: 'reading', value: 0 }) ? [{ claim: 'FORMAT-RANGE', ask: strange }] : []),
+    ...(at.tags.has('measuring') ? [{ claim: 'FORMAT-VERDICT', ask: lost }] : []),
   ];
 }

@@ -1,8 +1,11 @@
 /** What one small step does, told without the names of steps. */
 
 export interface Move {
-  /** Refused, or where it leads: a slot of the frame, and the spot inside that step; or it stays where it is. */
-  readonly to: Target | 'here' | null;
+  /**
+   * Refused, or where it leads: a slot of the frame, and the spot inside that step. Or it stays where it is: after an event
+   * more may follow, and where nothing follows it comes to rest.
+   */
+  readonly to: Target | 'here' | 'rests' | null;
   /** Variables that are set, by the frame's names. */
   readonly writes: readonly (readonly [name: string, held: string | number | null])[];
   /** The claim that the move itself breaks. */
@@ -33,5 +36,5 @@ export function insideOf({ inner, held, rests }: SpotName): string {
 
 /** Where a move leads from a spot; what stays has still to see whether anything follows by itself. */
 export function targetFrom({ inner, held }: SpotName, { to }: Move): Target | null {
-  return to === 'here' ? { slot: 0, inner, held, rests: false } : to;
+  return to === 'here' || to === 'rests' ? { slot: 0, inner, held, rests: to === 'rests' } : to;
 }

@@ -14,10 +14,12 @@ interface Node {
   readonly states?: Readonly<Record<string, Node>>;
 }
 
+/** `implementations`: of guards and actions, in place of the machine's own; XState would build a chart twice to swap them. */
 export function nearbyChart(
   machine: FlowMachine,
   step: string,
   slots: readonly string[],
+  implementations: unknown = machine.implementations,
 ): FlowMachine {
   const states = (machine.config.states ?? {}) as Readonly<Record<string, Node>>;
   const others = [...slots, endStep]
@@ -30,7 +32,7 @@ export function nearbyChart(
   };
   const made: unknown = createMachine(
     config as Parameters<typeof createMachine>[0],
-    machine.implementations as Parameters<typeof createMachine>[1],
+    implementations as Parameters<typeof createMachine>[1],
   );
   return made as FlowMachine;
 }

@@ -11,12 +11,13 @@ import type { Room } from './room.ts';
 import { type Stepper, stepperOf } from './stepper.ts';
 import { type Row, type ValueSet, zeroRow } from './value-sets.ts';
 import { type Held, heldIn, type Variable, type Variables } from './variables.ts';
-import { Lens, type Look, Unseeable, watchedMachine } from './watched.ts';
+import { Lens, type Look, Unseeable, watched } from './watched.ts';
 
 export class Player {
   /** Runs of the chart that were needed; what was remembered from other proofs is not among them. */
   runs = 0;
   private readonly lens: Lens;
+  private readonly implementations: unknown;
   private readonly charts = new Map<string, Chart>();
   private readonly snapshots = new Map<string, FlowSnapshot>();
 
@@ -26,12 +27,13 @@ export class Player {
     private readonly variables: Variables,
   ) {
     this.lens = new Lens(variables);
+    this.implementations = watched(job.machine, this.lens);
   }
 
   private chartOf(step: string, slots: readonly string[]): Chart {
     const old = this.charts.get(step);
     if (old) return old;
-    const machine = watchedMachine(nearbyChart(this.job.machine, step, slots), this.lens);
+    const machine = nearbyChart(this.job.machine, step, slots, this.implementations);
     const made = { machine, step: stepperOf(machine) };
     this.charts.set(step, made);
     return made;
@@ -138,8 +140,9 @@ function targetOf(
   const { step } = positionOf(after);
   const slot = frame.slots.indexOf(step);
   const name = nameOf(after, settled);
-  const stays = slot === 0 && !name.rests && name.inner === from.inner && name.held === from.held;
-  if (stays) return 'here';
+  if (slot === 0 && name.inner === from.inner && name.held === from.held) {
+    return name.rests ? 'rests' : 'here';
+  }
   if (slot >= 0) return { slot, ...name };
   throw new Unseeable(`Step "${frame.step.id}" leads on to "${step}".`);
 }

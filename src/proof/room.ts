@@ -3,12 +3,14 @@
 import { endStep, type MachineKind, type Phase } from '../flow/index.ts';
 import { Domain } from './domain.ts';
 import type { Frame } from './frame.ts';
+import { newShared, type SharedTree } from './grown.ts';
 import { Ids } from './ids.ts';
 import { insideOf, type Move, type SpotName } from './move.ts';
 import type { Spot } from './spot.ts';
+import type { SpotTrees } from './spot-trees.ts';
 import { StepRoom } from './step-room.ts';
 import type { AskedStates } from './told-apart.ts';
-import type { SpotTrees, Tree } from './tree.ts';
+import type { Tree } from './tree.ts';
 import { ValueSets, widest } from './value-sets.ts';
 import { KnownVariables } from './variables.ts';
 
@@ -18,7 +20,7 @@ export class Room {
   readonly variables: KnownVariables;
   private readonly shapes = new Map<number, Map<string, SpotTrees>>();
   private readonly steps = new Map<string, StepRoom>();
-  private readonly arrows = new Map<string, Tree<Move>>();
+  private readonly arrows = new Map<string, SharedTree<Move>>();
   private readonly questions = new Map<string, Tree<boolean>>();
   private readonly moves = new Map<string, Move>();
   private readonly lists = new Map<string, readonly number[]>();
@@ -36,10 +38,10 @@ export class Room {
   }
 
   /** The tree of arrows that are the same in many steps. */
-  arrowTree(arrows: string): Tree<Move> {
+  arrowTree(arrows: string): SharedTree<Move> {
     const old = this.arrows.get(arrows);
     if (old) return old;
-    const made: Tree<Move> = {};
+    const made = newShared<Move>();
     this.arrows.set(arrows, made);
     return made;
   }
@@ -93,7 +95,7 @@ export class Room {
       phase: phaseIn(inner),
       trees: this.trees(shape, inside),
       domain: new Domain(this.sets, levels),
-      groups: new Map(),
+      grown: new Map(),
       parts: new Map(),
     };
   }

@@ -2,9 +2,10 @@
 
 import type { Phase } from '../flow/index.ts';
 import type { Domain } from './domain.ts';
+import type { Grown } from './grown.ts';
 import { insideOf, type Move, type SpotName } from './move.ts';
+import type { SpotTrees } from './spot-trees.ts';
 import type { Said } from './step-walk.ts';
-import type { Groups, SpotTrees } from './tree.ts';
 import type { ValueSet } from './value-sets.ts';
 
 export type Parted = readonly [move: Move, rows: ValueSet];
@@ -17,21 +18,13 @@ export interface Spot extends SpotName {
   /** Every value that came here, in any proof. */
   readonly domain: Domain;
   /** By event, what it does with which values; grown for a version of the domain. */
-  readonly groups: Map<string, Grown>;
+  readonly grown: Map<string, { readonly version: number; readonly grown: Grown<Move> }>;
   /** By event, the rows it was last played for, parted by what it does. */
   readonly parts: Map<string, { readonly rows: ValueSet; readonly parts: readonly Parted[] }>;
   /** What is heard here, but for sizes. */
   words?: readonly Said[];
   /** The sizes last tried, and for which rows. */
   sized?: { readonly rows: ValueSet; readonly said: readonly Said[] };
-}
-
-/** What an event does with which values: for a version of the domain, or as long as the levels looked at are as wide. */
-interface Grown {
-  readonly version: number;
-  readonly levels: ReadonlySet<number>;
-  readonly width: number;
-  readonly groups: Groups<Move>;
 }
 
 /** Spots of one kind of step by name. */

@@ -3,13 +3,15 @@
 import type { FlowEvent } from '../flow/index.ts';
 import { Arrows } from './arrows.ts';
 import type { Frame } from './frame.ts';
+import { grownFor, isGrownFor, newShared, type SharedTree } from './grown.ts';
 import { insideOf, isDull, type Move, type SpotName, type Target, targetFrom } from './move.ts';
 import type { Player } from './player.ts';
 import type { Room } from './room.ts';
 import type { Parted, Spot } from './spot.ts';
 import { type Closed, type Exit, type StepRoom, standingKey } from './step-room.ts';
-import { explore, type Groups, groupsOf, type Tree, visitGroups } from './tree.ts';
+import { explore, type Groups, visitGroups } from './tree.ts';
 import { noRows, type Row, type ValueSet } from './value-sets.ts';
+import type { Look } from './watched.ts';
 
 /** An event with its key; without one it is what follows by itself. */
 export interface Said {
@@ -18,9 +20,6 @@ export interface Said {
 }
 
 const follows: readonly Said[] = [{ key: '(follows)', event: null }];
-
-/** Any: only its type counts. */
-const reading: FlowEvent = { type: 'reading', value: 0 };
 
 export class StepWalk {
   readonly home: StepRoom;
@@ -33,7 +32,7 @@ export class StepWalk {
     private readonly room: Room,
     private readonly player: Player,
   ) {
-    this.arrows = new Arrows(player.job, frame);
+    this.arrows = new Arrows(player.job, frame, room);
     this.home = room.stepRoom(frame);
     this.words = words.map(said);
   }
@@ -56,13 +55,15 @@ export class StepWalk {
 
   /** Only what some arrow hears: everything else is refused there, whatever the rows. */
   private wordsAt(spot: Spot): readonly Said[] {
-    spot.words ??= this.words.filter(({ event }) => event && this.arrows.hears(spot, event));
+    if (spot.words) return spot.words;
+    const heard = this.arrows.heardAt(spot);
+    spot.words = this.words.filter(({ event }) => event && heard.has(event.type));
     return spot.words;
   }
 
   private sizesAt(spot: Spot, rows: ValueSet): readonly Said[] {
     const { frame, player } = this;
-    if (!('reading' in frame.step) || !this.arrows.hears(spot, reading)) return [];
+    if (!('reading' in frame.step) || !this.arrows.heardAt(spot).has('reading')) return [];
     if (spot.sized?.rows === rows) return spot.sized.said;
     const sizes = new Set<number>();
     explore(spot.trees.sizes, rows, {
@@ -97,34 +98,26 @@ export class StepWalk {
   private groups(spot: Spot, key: string, event: FlowEvent | null, rows: ValueSet): Groups<Move> {
     const { domain, trees } = spot;
     domain.include(rows);
-    const old = spot.groups.get(key);
-    if (old?.version === domain.version) return old.groups;
-    // Values that came at levels which this event never looks at change nothing.
-    if (old && domain.widthOf(old.levels) === old.width) {
-      spot.groups.set(key, { ...old, version: domain.version });
-      return old.groups;
-    }
+    const old = spot.grown.get(key);
+    if (old?.version === domain.version) return old.grown.groups;
     const { frame, player } = this;
+    const how = {
+      names: frame,
+      valuesAt: (level: number) => domain.valuesAt(level),
+      run: (look: Look) => player.play(frame, spot, event, look),
+    };
     const tree = trees.moves.get(key) ?? this.newTree(spot, key, event);
     trees.moves.set(key, tree);
-    const levels = new Set<number>();
-    const groups = groupsOf(tree, {
-      names: frame,
-      valuesAt: (level) => {
-        levels.add(level);
-        return domain.valuesAt(level);
-      },
-      run: (look) => player.play(frame, spot, event, look),
-    });
-    const width = domain.widthOf(levels);
-    spot.groups.set(key, { version: domain.version, levels, width, groups });
-    return groups;
+    // Values that came at levels which this event never looks at change nothing.
+    const grown = old && isGrownFor(old.grown, how) ? old.grown : grownFor(tree, how);
+    spot.grown.set(key, { version: domain.version, grown });
+    return grown.groups;
   }
 
   /** Shared by all spots where the arrows of the event have the same text. */
-  private newTree(spot: Spot, key: string, event: FlowEvent | null): Tree<Move> {
-    const text = this.arrows.textOf(spot, event);
-    return text === undefined ? {} : this.room.arrowTree(`${key} ${text}`);
+  private newTree(spot: Spot, key: string, event: FlowEvent | null): SharedTree<Move> {
+    const arrows = this.arrows.idOf(spot, event);
+    return arrows === undefined ? newShared() : this.room.arrowTree(`${key} ${arrows}`);
   }
 
   /** What a move sets; on the way into another step, what nothing looks at from there on is set to nothing as well. */
@@ -144,7 +137,7 @@ export class StepWalk {
 }
 
 function slotOf({ to }: Move): number {
-  return to === null || to === 'here' ? 0 : to.slot;
+  return typeof to === 'object' ? (to?.slot ?? 0) : 0;
 }
 
 /** One closing: rows only grow, and every event is played for all rows that stand. */

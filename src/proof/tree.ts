@@ -1,6 +1,5 @@
 /** What a run depended on, kept as a tree: at each fork one variable was looked at, at each leaf stands what came of it. */
 
-import type { Move } from './move.ts';
 import { noRows, type ValueSet, type ValueSets } from './value-sets.ts';
 import type { Held, Variable } from './variables.ts';
 import type { Look } from './watched.ts';
@@ -15,13 +14,6 @@ export interface Tree<T> {
 export interface Names {
   variable(name: string): Variable;
   nameOf(variable: Variable): string;
-}
-
-/** The trees of one spot in a shape: of each event, of the sizes that can be tried, and of each question of the proof. */
-export interface SpotTrees {
-  readonly moves: Map<string, Tree<Move>>;
-  readonly sizes: Tree<readonly number[]>;
-  readonly questions: Map<number, Tree<boolean>>;
 }
 
 export interface Growing<T> {

@@ -7,6 +7,7 @@
  */
 
 import { bottom, Diagram, type NodeId, noNode, zeroNode } from './diagram.ts';
+import { emptyList, type ListId, NumberLists, zeroList } from './number-lists.ts';
 import { Recent } from './recent.ts';
 
 /** A set; only numbers from the same ValueSets may meet. */
@@ -21,7 +22,8 @@ export const zeroRow: ValueSet = zeroNode;
 
 /** Numbers at one level, at most; readings take the most. */
 export const widest = 4096;
-const pairs = 1 << 22;
+/** Values that one event sets, at most. */
+const longestRow = 256;
 
 export class ValueSets {
   private readonly nodes: Diagram;
@@ -29,7 +31,10 @@ export class ValueSets {
   private readonly differences = new Recent(15);
   private readonly parts = new Recent(16);
   private readonly changes = new Recent(16);
-  private readonly found: Map<ValueSet, readonly number[]>[] = [];
+  private readonly found = new Recent(15);
+  private readonly comings = new Recent(15);
+  private readonly rows = new Map<Row, number>();
+  readonly lists = new NumberLists();
 
   /** `small`: the upper levels, whose numbers are below 8. */
   constructor(private readonly small = 0) {
@@ -155,30 +160,29 @@ export class ValueSets {
 
   /** The numbers that rows hold at `level`, rising. */
   valuesAt(set: ValueSet, level: number): readonly number[] {
-    if (set === noRows) return [];
     if (level < this.small) return numbersIn(this.nodes.smallValues(set, level));
-    const own = this.nodes.level(set);
-    if (own > level) return [0];
-    const known = this.knownAt(level);
-    const old = known.get(set);
-    if (old) return old;
-    const values = new Set<number>();
-    for (let value = 0, width = this.nodes.width(set, own); value < width; value += 1) {
-      const child = this.nodes.child(set, own, value);
-      if (child === noRows) continue;
-      if (own === level) values.add(value);
-      else for (const one of this.valuesAt(child, level)) values.add(one);
-    }
-    const made = [...values].sort((a, b) => a - b);
-    known.set(set, made);
-    return made;
+    return this.lists.at(this.listAt(set, level));
   }
 
-  private knownAt(level: number): Map<ValueSet, readonly number[]> {
-    const old = this.found[level];
-    if (old) return old;
-    const made = new Map<ValueSet, readonly number[]>();
-    this.found[level] = made;
+  /** The same below the upper levels, as one of `lists`. */
+  listAt(set: ValueSet, level: number): ListId {
+    if (set === noRows) return emptyList;
+    const { nodes, lists } = this;
+    const own = nodes.level(set);
+    if (own > level) return zeroList;
+    const old = this.found.get(set, level);
+    if (old >= 0) return old;
+    const width = nodes.width(set, own);
+    let made = emptyList;
+    if (own === level) {
+      const held = Array.from({ length: width }, (_, value) => value);
+      made = lists.idOf(held.filter((value) => nodes.child(set, own, value) !== noRows));
+    } else {
+      for (let value = 0; value < width; value += 1) {
+        made = lists.union(made, this.listAt(nodes.child(set, own, value), level));
+      }
+    }
+    this.found.set(set, level, made);
     return made;
   }
 
@@ -194,28 +198,38 @@ export class ValueSets {
 
   /** The rows of `from` that are in `into` once `row` is put in. `row` is by rising level. */
   comingInto(from: ValueSet, into: ValueSet, row: Row): ValueSet {
+    return this.coming(from, into, row, 0, this.idOfRow(row) * longestRow);
+  }
+
+  /** From place `at` of the row on; `known` is a number of its own for each row. */
+  private coming(a: ValueSet, b: ValueSet, row: Row, at: number, known: number): ValueSet {
+    if (a === noRows || b === noRows) return noRows;
+    const put = row[at];
+    if (put === undefined && a === b) return a;
     const { nodes } = this;
-    const known = new Map<number, ValueSet>();
-    const come = (a: ValueSet, b: ValueSet, at: number): ValueSet => {
-      if (a === noRows || b === noRows) return noRows;
-      const put = row[at];
-      if (put === undefined && a === b) return a;
-      const key = (a * pairs + b) * 32 + Math.min(at, 31);
-      const old = at < 31 ? known.get(key) : undefined;
-      if (old !== undefined) return old;
-      const level = Math.min(nodes.level(a), nodes.level(b), put?.[0] ?? bottom);
-      if (level === bottom) return a;
-      const changed = put?.[0] === level;
-      const open = nodes.open();
-      for (let value = 0, width = nodes.width(a, level); value < width; value += 1) {
-        const end = nodes.child(b, level, changed ? put[1] : value);
-        nodes.put(come(nodes.child(a, level, value), end, changed ? at + 1 : at));
-      }
-      const made = nodes.close(level, open);
-      known.set(key, made);
-      return made;
-    };
-    return come(from, into, 0);
+    const level = Math.min(nodes.level(a), nodes.level(b), put?.[0] ?? bottom);
+    if (level === bottom) return a;
+    const old = this.comings.get(a, b, known + at);
+    if (old >= 0) return old;
+    const changed = put?.[0] === level;
+    const next = changed ? at + 1 : at;
+    const open = nodes.open();
+    for (let value = 0, width = nodes.width(a, level); value < width; value += 1) {
+      const end = nodes.child(b, level, changed ? put[1] : value);
+      nodes.put(this.coming(nodes.child(a, level, value), end, row, next, known));
+    }
+    const made = nodes.close(level, open);
+    this.comings.set(a, b, made, known + at);
+    return made;
+  }
+
+  private idOfRow(row: Row): number {
+    const old = this.rows.get(row);
+    if (old !== undefined) return old;
+    if (row.length >= longestRow)
+      throw new RangeError(`More than ${longestRow} values are set at once.`);
+    this.rows.set(row, this.rows.size);
+    return this.rows.size - 1;
   }
 
   /** One row, but for its zeros. */

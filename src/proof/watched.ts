@@ -154,12 +154,13 @@ type Args = ActionArgs<FlowContext, EventObject, EventObject>;
 type Guard = (args: Args, params: unknown) => boolean;
 type Assignment = (args: Args, params: unknown) => Partial<FlowContext>;
 
-/** The machine with the lens in front; its states, guards and actions are the job's own. */
-export function watchedMachine(machine: FlowMachine, lens: Lens): FlowMachine {
+/** The machine's own guards and actions with the lens in front. */
+export function watched(machine: FlowMachine, lens: Lens): unknown {
   const guards = Object.entries(machine.implementations.guards).map(([name, guard]) => {
     const own = guard as unknown as Guard;
     const seen: Guard = (args, params) =>
       own({ ...args, context: lens.context(args.context) }, params);
+    if (answering.has(name)) return [name, answersAlone(seen, lens)];
     return [name, seen];
   });
   const actions = Object.entries(machine.implementations.actions).map(([name, action]) => {
@@ -170,11 +171,37 @@ export function watchedMachine(machine: FlowMachine, lens: Lens): FlowMachine {
         : (args, params) => own({ ...args, context: lens.context(args.context) }, params);
     return [name, assign(seen as Parameters<typeof assign>[0])];
   });
-  const implementations: unknown = {
+  return {
+    ...machine.implementations,
     guards: Object.fromEntries(guards),
     actions: Object.fromEntries(actions),
   };
-  return machine.provide(implementations as Parameters<FlowMachine['provide']>[0]);
+}
+
+/**
+ * Guards that hold an answer against what is wanted. Of that they may look at the fact that was answered, and at no other;
+ * and where another answer is wanted they say no. So steps that want the same of one fact do the same with its answers.
+ */
+export const answering: ReadonlySet<string> = new Set(['answers', 'answersHeld']);
+
+interface Answer extends EventObject {
+  readonly fact?: string;
+  readonly state?: string;
+}
+
+function answersAlone(guard: Guard, lens: Lens): Guard {
+  return (args, params) => {
+    const { fact = '', state } = args.event as Answer;
+    const { wanted } = params as { readonly wanted: Readonly<Record<string, string>> };
+    const get = (_: object, key: PropertyKey): unknown => {
+      if (key === fact) return wanted[fact];
+      throw lens.refuse(`An answer is held against what is wanted of "${String(key)}".`);
+    };
+    const taken = guard(args, { ...(params as object), wanted: new Proxy(wanted, { get }) });
+    if (taken && wanted[fact] !== state)
+      throw lens.refuse(`An answer is taken that is not wanted.`);
+    return taken;
+  };
 }
 
 function untold(change: Partial<FlowContext>): Partial<FlowContext> {

@@ -1,0 +1,11 @@
+/** The trees of one spot in a shape: of each event, of the sizes that can be tried, and of each question of the proof. */
+
+import type { SharedTree } from './grown.ts';
+import type { Move } from './move.ts';
+import type { Tree } from './tree.ts';
+
+export interface SpotTrees {
+  readonly moves: Map<string, SharedTree<Move>>;
+  readonly sizes: Tree<readonly number[]>;
+  readonly questions: Map<number, Tree<boolean>>;
+}
