@@ -13,7 +13,7 @@ import {
 } from '../flow/index.ts';
 import { benchTexts, midSentence, sayIn } from '../texts/index.ts';
 import { sayNumber } from '../words/index.ts';
-import { announce } from './announce.ts';
+import { announce, joinLines } from './announce.ts';
 import type { RunEntry } from './ports.ts';
 import type { RunState } from './run-state.ts';
 import { sentence } from './sentence.ts';
@@ -57,6 +57,7 @@ export function adjustRun(state: RunState, change: Adjustment, word: string): Ad
 function headOf(change: Adjustment, word: string, { flow }: Job): string {
   if (change.type === 'adjust') return `${sentence(word)}.`;
   const { language } = flow;
+  if (change.type === 'feeding') return '';
   const speed = sentence(sayNumber(change.speed, 'rev/min', 0, { language }));
   if (change.toSet) return `${speed}.`;
   return sayIn(language, benchTexts)('asYouRun', { speed });
@@ -65,7 +66,7 @@ function headOf(change: Adjustment, word: string, { flow }: Job): string {
 /** "Speed seven hundred and fifty-five, feed zero point two millimetres a rev." */
 function told(
   change: Adjustment,
-  before: Pick<RunState, 'job' | 'snapshot'>,
+  before: Pick<RunState, 'job' | 'snapshot' | 'pace'>,
   after: Pick<RunState, 'job' | 'snapshot'>,
 ): string {
   const old = new Map(
@@ -76,10 +77,22 @@ function told(
     .filter(({ id }) => change.type === 'adjust' || id !== 'speed')
     .slice(0, mostTold)
     .map((figure) => `${midSentence(before.job.flow.language, figure.label)} ${figure.spoken}`);
-  if (news.length > 0) return `${sentence(news.join(', '))}.`;
-  return change.type === 'adjust'
-    ? sayIn(before.job.flow.language, benchTexts)('nothingChanges')
-    : tooFast(change.speed, before.job, after);
+  const changed = news.length > 0 ? `${sentence(news.join(', '))}.` : '';
+  if (change.type === 'running')
+    return joinLines([changed, tooFast(change.speed, before.job, after), feedStays(before, after)]);
+  return changed || sayIn(before.job.flow.language, benchTexts)('nothingChanges');
+}
+
+/** The feed of a turn does not go with the speed: said, so that nobody has to ask. Who goes at their own pace knows. */
+function feedStays(
+  before: Pick<RunState, 'job' | 'snapshot' | 'pace'>,
+  after: Pick<RunState, 'job' | 'snapshot'>,
+): string {
+  const [was, is] = [before, after].map(({ job, snapshot }) =>
+    figuresNow(job, snapshot).find(({ id }) => id === 'feed'),
+  );
+  if (before.pace === 'own-pace' || !is || was?.text !== is.text) return '';
+  return sayIn(before.job.flow.language, benchTexts)('feedStays', { feed: is.spoken });
 }
 
 /** Common practice, no source: the rule of what a running speed means for the edge has the same share. */
@@ -115,6 +128,8 @@ export function adjustmentIn(event: RunEntry['event']): Adjustment | undefined {
     const toSet = event.toSet === true ? { toSet: true } : {};
     return { type: 'running', speed: event.speed, ...toSet };
   }
+  if (event?.type === 'feeding' && typeof event.feed === 'number')
+    return { type: 'feeding', feed: event.feed };
   if (event?.type !== 'adjust') return undefined;
   const { input, value } = event;
   if (typeof input !== 'string' || typeof value !== 'string') return undefined;

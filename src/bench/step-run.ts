@@ -223,7 +223,7 @@ function takeAdjustment(state: RunState, heard: Heard, change: Adjustment, word:
     seq: state.seq + 1,
     undo: mayUndo(state, snapshot) ? before(state) : null,
     lastLine: line,
-    told: { figure: 'speed' },
+    told: { figure: change.type === 'feeding' ? 'feed' : 'speed' },
   };
   const cue: Effect = { kind: 'cue', cue: 'heard' };
   return { state: next, effects: [{ kind: 'append', entry }, cue, ...speak(line)] };

@@ -3,12 +3,12 @@
 import { optionPhrases } from '../texts/index.ts';
 import { findRule, type RuleInput } from '../trade/index.ts';
 import { sayNumber } from '../words/index.ts';
-import { type Adjustment, speedWorking } from './adjust.ts';
+import { type Adjustment, feedWorking, speedWorking } from './adjust.ts';
 import { commandPhrases } from './command-words.ts';
 import type { Job } from './compile.ts';
 import type { FlowInput } from './flow-shape.ts';
 import { type FlowSnapshot, positionOf } from './position.ts';
-import { offeredSpeed, walkNow } from './walk-view.ts';
+import { offeredHere } from './walk-view.ts';
 
 export interface AdjustItem {
   /** "adjust:tool:carbide", "running:460". */
@@ -97,14 +97,18 @@ function speedItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
   });
 }
 
-/** The speed that a fault walk offers: worked with from now on, but still to be set at the gate. */
+/** What a fault walk offers: worked with from now on; a speed is still to be set at the gate. */
 function offerItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
-  const way = walkNow(job, snapshot)?.item?.offer;
-  const speed = offeredSpeed(job, snapshot);
-  if (!way || speed === undefined || speedWorking(job, snapshot) === undefined) return [];
-  const word = way === 'lower-speed' ? 'lowerSpeed' : 'higherSpeed';
+  const offered = offeredHere(job, snapshot);
+  const working = offered?.of === 'feed' ? feedWorking : speedWorking;
+  if (!offered || working(job, snapshot) === undefined) return [];
+  const { of, value, word } = offered;
   const phrases = commandPhrases(job.flow.language, word);
-  return [{ id: `offer:${speed}`, phrases, adjust: { type: 'running', speed, toSet: true } }];
+  const adjust: Adjustment =
+    of === 'feed'
+      ? { type: 'feeding', feed: value }
+      : { type: 'running', speed: value, toSet: true };
+  return [{ id: `offer:${value}`, phrases, adjust }];
 }
 
 /** What is said in two ways at once would be a guess: none of them counts. */

@@ -13,7 +13,9 @@ export type Adjustment =
   /** A choice of the flow, made anew. */
   | { readonly type: 'adjust'; readonly input: string; readonly value: string }
   /** What the machine is set to, in rev/min; `toSet` is a speed that is still to be set, as a fault walk offers it. */
-  | { readonly type: 'running'; readonly speed: number; readonly toSet?: boolean };
+  | { readonly type: 'running'; readonly speed: number; readonly toSet?: boolean }
+  /** Another feed of the card, in mm/rev, as a fault walk offers it. */
+  | { readonly type: 'feeding'; readonly feed: number };
 
 export type Adjusted =
   | {
@@ -28,16 +30,37 @@ export type Adjusted =
 
 /** The working whose answer is the speed of the step a snapshot stands in, if one is. */
 export function speedWorking(job: Job, snapshot: FlowSnapshot): string | undefined {
+  return workingBehind(job, snapshot, 'speed');
+}
+
+/** The working whose answer is the feed of that step, if one is. */
+export function feedWorking(job: Job, snapshot: FlowSnapshot): string | undefined {
+  return workingBehind(job, snapshot, 'feed');
+}
+
+function workingBehind(job: Job, snapshot: FlowSnapshot, of: 'speed' | 'feed') {
   const step = planAt(job, snapshot)?.step;
-  if (step?.kind !== 'cut' && step?.kind !== 'passes') return undefined;
-  return 'working' in step.speed && step.speed.part === undefined ? step.speed.working : undefined;
+  const ref = step?.kind === 'cut' || step?.kind === 'passes' ? step[of] : undefined;
+  return ref && 'working' in ref && ref.part === undefined ? ref.working : undefined;
 }
 
 export function adjustJob(job: Job, snapshot: FlowSnapshot, change: Adjustment): Adjusted {
   if (snapshot.status !== 'active') return refused(sayIn(job.flow.language, flowTexts)('jobDone'));
-  return change.type === 'adjust'
-    ? chooseAnew(job, snapshot, change.input, change.value)
-    : runAt(job, snapshot, change.speed, change.toSet === true);
+  if (change.type === 'adjust') return chooseAnew(job, snapshot, change.input, change.value);
+  if (change.type === 'feeding') return feedAt(job, snapshot, change.feed);
+  return runAt(job, snapshot, change.speed, change.toSet === true);
+}
+
+/** Only a feed that the machine has: nothing is worked out that it cannot be set to. */
+function feedAt(job: Job, snapshot: FlowSnapshot, feed: number): Adjusted {
+  const working = feedWorking(job, snapshot);
+  const { feeds } = job.card.values;
+  const known = Array.isArray(feeds) && (feeds as readonly number[]).includes(feed);
+  if (working === undefined || !known)
+    return refused(sayIn(job.flow.language, flowTexts)('noSuchFeed'));
+  const { inputs, running } = job.numbers;
+  const next = { inputs, running: { ...running, [working]: feed } };
+  return carriedOver(job, snapshot, next, (context) => context);
 }
 
 function refused(fault: string): Adjusted {

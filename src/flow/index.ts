@@ -3,7 +3,7 @@
  * Never speaks, stores, waits, or decides what the world does: it is a pure function of what was said.
  */
 
-export { type Adjusted, type Adjustment, adjustJob, speedWorking } from './adjust.ts';
+export { type Adjusted, type Adjustment, adjustJob, feedWorking, speedWorking } from './adjust.ts';
 export { askedFacts, type FactAnswer, releaseAwaited, reportable } from './asked.ts';
 export { type Card, cardFields, readCard } from './card.ts';
 export { type CardFile, cardShape } from './card-shape.ts';
@@ -102,5 +102,5 @@ export type { StepPlan } from './step-plan.ts';
 export { type Translation, textsOfFile, textsShape, translateFile } from './translate.ts';
 export { judge, type Limits, limitsOf, plausibleRange, type Verdict } from './verdict.ts';
 export { fill, type GateLine, joined, type Line, type View, viewOf } from './view.ts';
-export { offeredSpeed, walkNow } from './walk-view.ts';
+export { type Offered, offeredHere, walkNow } from './walk-view.ts';
 export type { ValueRef, WantedFacts } from './words-shape.ts';

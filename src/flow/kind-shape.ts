@@ -110,8 +110,8 @@ const walkItemShape = z.strictObject({
   part: idShape.optional(),
   /** Facts asked anew at this point of the walk. */
   needs: wantedFactsShape.default({}),
-  /** The next speed of the card below or above the one of the step, to be taken by one word. */
-  offer: z.enum(['lower-speed', 'higher-speed']).optional(),
+  /** The next speed or feed of the card below or above the one of the step, to be taken by one word. */
+  offer: z.enum(['lower-speed', 'higher-speed', 'finer-feed', 'coarser-feed']).optional(),
   advice: adviceShape.optional(),
   /** Where the cause is written of. */
   source: z.string().max(160).optional(),

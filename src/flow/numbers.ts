@@ -22,7 +22,7 @@ export type JobInputs = Readonly<Record<string, number | string>>;
 /** Reading name → number in base unit. */
 export type Readings = Readonly<Record<string, number>>;
 
-/** Working of a speed → the speed the machine is said to be set to, in rev/min. */
+/** Working of a speed or feed → what the machine is said to be set to, in rev/min or mm/rev. */
 export type Running = Readonly<Record<string, number>>;
 
 export interface Numbers {
@@ -57,7 +57,7 @@ function defaultOf(input: FlowInput): number | string {
 
 /**
  * Works out everything that no reading is needed for; a rule that refuses is a fault of the job.
- * A speed in `running` stands in place of the one its working would give.
+ * A speed or feed in `running` stands in place of the one its working would give.
  */
 export function workOut(
   flow: Flow,
@@ -150,7 +150,10 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
     }
     const answer = answerOn(card, rule, given as RuleValues);
     const set = running[id];
-    return set === undefined ? answer : asItRuns(set, answer, flow.language);
+    if (set === undefined) return answer;
+    return rule.output.quantity === 'feedPerRev'
+      ? asItFeeds(set, answer, flow.language)
+      : asItRuns(set, answer, flow.language);
   }
 
   function value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined {
@@ -189,6 +192,16 @@ function asItRuns(speed: number, worked: RuleAnswer, language: Language): RuleAn
     working: say('asYouRunElse', { speed: set, working }),
     ...(parts ? { parts: atSpeed(parts, speed / value) } : {}),
   };
+}
+
+/** Another feed of the card, taken in a fault walk. */
+function asItFeeds(feed: number, worked: RuleAnswer, language: Language): RuleAnswer {
+  const say = sayIn(language, whyTexts);
+  const set = figureIn(language, String(feed));
+  const working = worked.ok
+    ? say('asYouFeedElse', { feed: set, working: worked.working })
+    : say('asYouFeed', { feed: set });
+  return { ok: true, value: feed, working };
 }
 
 type Parts = NonNullable<Extract<RuleAnswer, { ok: true }>['parts']>;

@@ -1,13 +1,13 @@
 /** What is said in a fault walk: first that all stands still, then one cause after the other. */
 
 import { flowTexts, sayIn } from '../texts/index.ts';
-import { speedOf } from './chart-world.ts';
 import { commandWord } from './command-words.ts';
 import type { Job } from './compile.ts';
 import { formatOf, shownAs } from './display.ts';
 import { textsOf } from './figure-behind.ts';
 import type { FaultWalk, WalkItem } from './kind-shape.ts';
 import { type FlowSnapshot, planAt, positionOf } from './position.ts';
+import type { ValueRef } from './words-shape.ts';
 
 /** The walk a snapshot stands in, and its item; no item while it must first stand still. */
 export function walkNow(
@@ -21,35 +21,80 @@ export function walkNow(
   return item ? { walk, item } : { walk };
 }
 
-/** The next speed of the card that a walk offers here, in rev/min. */
-export function offeredSpeed(job: Job, snapshot: FlowSnapshot): number | undefined {
-  const offer = walkNow(job, snapshot)?.item?.offer;
-  const plan = planAt(job, snapshot);
-  const now = plan && speedOf(plan, job.numbers, snapshot.context);
-  const { speeds } = job.card.values;
-  if (!offer || now == null || !Array.isArray(speeds)) return undefined;
-  const sorted = [...(speeds as readonly number[])].sort((a, b) => a - b);
-  return offer === 'lower-speed'
-    ? sorted.findLast((speed) => speed < now - 0.5)
-    : sorted.find((speed) => speed > now + 0.5);
+type OfferId = NonNullable<WalkItem['offer']>;
+
+/** What an offer changes, which way, and how it is said. */
+const offers = {
+  'lower-speed': {
+    of: 'speed',
+    up: false,
+    word: 'lowerSpeed',
+    one: 'oneLower',
+    none: 'noLowerSpeed',
+  },
+  'higher-speed': {
+    of: 'speed',
+    up: true,
+    word: 'higherSpeed',
+    one: 'oneHigher',
+    none: 'noHigherSpeed',
+  },
+  'finer-feed': { of: 'feed', up: false, word: 'finerFeed', one: 'oneFiner', none: 'noFinerFeed' },
+  'coarser-feed': {
+    of: 'feed',
+    up: true,
+    word: 'coarserFeed',
+    one: 'oneCoarser',
+    none: 'noCoarserFeed',
+  },
+} as const;
+
+/** What a walk offers here: the next speed of the card in rev/min, or the next feed in mm/rev, and its word. */
+export interface Offered {
+  readonly of: 'speed' | 'feed';
+  readonly value: number;
+  readonly word: (typeof offers)[OfferId]['word'];
+}
+
+const quantities = { speed: 'spindleSpeed', feed: 'feedPerRev' } as const;
+
+export function offeredHere(job: Job, snapshot: FlowSnapshot): Offered | undefined {
+  const id = walkNow(job, snapshot)?.item?.offer;
+  if (!id) return undefined;
+  const { of, up, word } = offers[id];
+  const ref = refOf(job, snapshot, of);
+  const now = ref && job.numbers.number(ref, snapshot.context.readings, quantities[of]);
+  const listed = job.card.values[of === 'speed' ? 'speeds' : 'feeds'];
+  if (now === undefined || !Array.isArray(listed)) return undefined;
+  const sorted = [...(listed as readonly number[])].sort((a, b) => a - b);
+  const far = now * 1e-3;
+  const value = up
+    ? sorted.find((one) => one > now + far)
+    : sorted.findLast((one) => one < now - far);
+  return value === undefined ? undefined : { of, value, word };
+}
+
+function refOf(job: Job, snapshot: FlowSnapshot, of: 'speed' | 'feed'): ValueRef | undefined {
+  const step = planAt(job, snapshot)?.step;
+  return step?.kind === 'cut' || step?.kind === 'passes' ? step[of] : undefined;
 }
 
 /** "One step lower is three hundred. Say lower speed, or next." */
 export function offerLine(job: Job, snapshot: FlowSnapshot): { shown: string; spoken: string } {
-  const offer = walkNow(job, snapshot)?.item?.offer;
-  if (!offer) return { shown: '', spoken: '' };
+  const id = walkNow(job, snapshot)?.item?.offer;
+  if (!id) return { shown: '', spoken: '' };
   const { language } = job.flow;
   const say = sayIn(language, flowTexts);
   const next = commandWord(language, 'next');
-  const lower = offer === 'lower-speed';
-  const speed = offeredSpeed(job, snapshot);
-  if (speed === undefined) {
-    const none = say(lower ? 'noLowerSpeed' : 'noHigherSpeed', { next });
-    return { shown: none, spoken: none };
+  const { of, one, none } = offers[id];
+  const offered = offeredHere(job, snapshot);
+  if (offered === undefined) {
+    const line = say(none, { next });
+    return { shown: line, spoken: line };
   }
-  const word = commandWord(language, lower ? 'lowerSpeed' : 'higherSpeed');
-  const line = (speed: string) => say(lower ? 'oneLower' : 'oneHigher', { speed, word, next });
-  const format = formatOf('spindleSpeed', job.card.units);
-  const { text, spoken } = textsOf(shownAs(speed, 'spindleSpeed', format), language);
+  const word = commandWord(language, offered.word);
+  const line = (value: string) => say(one, { value, word, next });
+  const format = formatOf(quantities[of], job.card.units);
+  const { text, spoken } = textsOf(shownAs(offered.value, quantities[of], format), language);
   return { shown: line(text), spoken: line(spoken) };
 }

@@ -110,7 +110,9 @@ describe('the speed that runs', () => {
   test('takes the place of the worked one, and what depends follows', () => {
     const turn = hears(cutting, 'I am running two hundred');
     expect(turn.at).toBe('face/cutting');
-    expect(turn.line).toBe('Two hundred, as you run it.');
+    expect(turn.line).toBe(
+      'Two hundred, as you run it. Feed stays zero point one millimetres a rev.',
+    );
     expect(turn.state.snapshot.context).toMatchObject({ speedSet: 200 });
     expect(turn.state.snapshot.context.facts.speed).toBe('set');
     expect(figure(turn, 'speed')?.text).toBe('200\u00a0rpm');
@@ -136,7 +138,8 @@ describe('the speed that runs', () => {
 
   test('far above what is worked out is told once with that figure', () => {
     expect(hears(gate, 'running four hundred').line).toBe(
-      'Four hundred, as you run it. Fast for the edge: worked out, it is three hundred.',
+      'Four hundred, as you run it. Fast for the edge: worked out, it is three hundred. ' +
+        'Feed stays zero point one millimetres a rev.',
     );
   });
 

@@ -1,8 +1,8 @@
 /** Fault walks by words: what is asked first, what is offered, and the way back with new numbers. */
 
 import { describe, expect, it } from 'vitest';
-import { listenFor } from '../../src/bench/index.ts';
-import { positionOf, walkNow } from '../../src/flow/index.ts';
+import { listenFor, saidNow } from '../../src/bench/index.ts';
+import { figuresNow, positionOf, walkNow } from '../../src/flow/index.ts';
 import { latheKind } from '../flow/shipped.ts';
 import { begun, hears, type Turn, throughGate, toBar, toFirstGate } from './scripted.ts';
 
@@ -173,5 +173,34 @@ describe('the fault walks of the lathe', () => {
   it('are shown with the part of the machine that each is about, where there is one', () => {
     const turn = hears(cutting, 'it chatters', 'spindle stopped');
     expect(walkNow(turn.state.job, turn.state.snapshot)?.item?.part).toBe('tool-post');
+  });
+});
+
+describe('a cause that is the feed', () => {
+  const feedOf = ({ state }: Turn) =>
+    figuresNow(state.job, state.snapshot).find(({ id }) => id === 'feed')?.text;
+
+  it('offers the next feed of the card, and the step goes on with it', () => {
+    // The card of the example has 0.08, 0.10 and 0.12 mm a rev (flows/machines/metric-lathe.json).
+    const offered = hears(cutting, 'poor finish', 'spindle stopped', 'tool locked', 'next', 'next');
+    expect(offered.line).toMatch(/Say finer feed, or next\.$/);
+    const before = feedOf(offered);
+    const finer = hears(offered, 'finer feed');
+    expect(finer.line).toMatch(/^Feed zero point \w+( \w+)? millimetres a rev\.$/);
+    expect(feedOf(finer)).not.toBe(before);
+    const back = hears(finer, 'next', 'next');
+    expect(back.at).toBe('face/gate');
+    expect(feedOf(back)).toBe(feedOf(finer));
+    expect(hears(back, 'feed').line).toContain('a rev');
+    expect(finer.entries.at(-1)).toMatchObject({ event: { type: 'feeding' }, outcome: 'moved' });
+  });
+
+  it('is offered only as far as the card goes', () => {
+    let turn = hears(cutting, 'tool rubs', 'spindle stopped', 'tool locked', 'next', 'tool locked');
+    turn = hears(turn, 'next');
+    for (let taken = 0; taken < 12; taken++) turn = hears(turn, 'coarser feed');
+    expect(feedOf(turn)).toBe('0.32\u00A0mm/rev');
+    expect(hears(turn, 'repeat').line).not.toBe('');
+    expect(saidNow(turn.state).items.map(({ id }) => id)).not.toContain('offer:0.32');
   });
 });

@@ -117,7 +117,7 @@ function isUrgent({ job }: RunState) {
 }
 
 function isOffer({ adjust }: BenchItem): boolean {
-  return adjust?.type === 'running' && adjust.toSet === true;
+  return adjust?.type === 'feeding' || (adjust?.type === 'running' && adjust.toSet === true);
 }
 
 function isSo({ job }: RunState, { adjust }: BenchItem): boolean {

@@ -40,6 +40,7 @@ export const benchTexts = {
     releaseBy: 'release by {name}',
     already: '{word} already.',
     asYouRun: '{speed}, as you run it.',
+    feedStays: 'Feed stays {feed}.',
     nothingChanges: 'No figure here changes.',
     fast: 'Fast for the edge: worked out, it is {speed}.',
     whyFrom: '{figure}: from {numbers}.',

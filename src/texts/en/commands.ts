@@ -52,6 +52,8 @@ export const commandTexts = {
     ],
     lowerSpeed: ['lower speed'],
     higherSpeed: ['higher speed'],
+    finerFeed: ['finer feed'],
+    coarserFeed: ['coarser feed'],
     /** A choice that is a yes or a no: {label} is what it is called. */
     withLabel: ['with {label}', '{label} on'],
     withoutLabel: ['no {label}', 'without {label}', '{label} off'],
