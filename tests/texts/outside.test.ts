@@ -30,13 +30,6 @@ function isStranger(text: string): boolean {
   return !noSentences.includes(text) && !forTheBrowser.test(text);
 }
 
-/** English only so far. A file leaves the list when its words have moved; none is added. */
-const notMovedYet: readonly string[] = [
-  'screens/drawing/drawing-words.ts',
-  'screens/plots/control-figures.ts',
-  'screens/plots/plot-words.ts',
-];
-
 const files = Object.entries(sourcesIn('src'))
   .filter(([path]) => rooms.some((room) => path.startsWith(room)))
   .map(([path, source]) => ({ path, words: wordsIn(path, source) }));
@@ -46,12 +39,7 @@ const strangers = files.flatMap(({ path, words }) =>
 
 describe('what reaches the page', () => {
   it('has no words of its own', () => {
-    expect(strangers.filter(({ path }) => !notMovedYet.includes(path))).toEqual([]);
-  });
-
-  it('leaves the list when its words have moved', () => {
-    const speaking = strangers.map(({ path }) => path);
-    expect(notMovedYet.filter((path) => !speaking.includes(path))).toEqual([]);
+    expect(strangers).toEqual([]);
   });
 
   it('still has every word that is let through', () => {

@@ -1,8 +1,9 @@
 /** The half-section drawing of the piece on the page, as far as the run has come. */
 import type { ComponentChild } from 'preact';
 import { h } from 'preact';
+import { useLanguage } from '../use-say.ts';
 import { describePiece } from './describe.ts';
-import { ENGLISH_DRAWING } from './drawing-words.ts';
+import { drawingWords } from './drawing-words.ts';
 import type { Ink } from './ink.ts';
 import { inkOf } from './ink.ts';
 import type { LayoutOptions } from './layout.ts';
@@ -17,7 +18,9 @@ export interface PieceDrawingProps extends LayoutOptions {
 
 /** Give `width` about the CSS width it will have, so that the lettering keeps its size. */
 export function PieceDrawing({ piece, state, title, ...options }: PieceDrawingProps) {
-  const layout = layOut(piece, state, options);
+  const language = useLanguage();
+  const words = options.words ?? drawingWords(language);
+  const layout = layOut(piece, state, { ...options, words });
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"
@@ -28,7 +31,7 @@ export function PieceDrawing({ piece, state, title, ...options }: PieceDrawingPr
       font-family="system-ui, 'DejaVu Sans', sans-serif"
     >
       <title>{title}</title>
-      <desc>{describePiece(piece, state, options.words ?? ENGLISH_DRAWING)}</desc>
+      <desc>{describePiece(piece, state, words)}</desc>
       <InkMarks ink={inkOf(layout)} />
     </svg>
   );

@@ -1,7 +1,8 @@
 /** One sheet on the page, ready to print: the print rules are in sheet.css, which the page links. */
+import { useLanguage } from '../use-say.ts';
 import { describePiece } from './describe.ts';
 import type { DrawingWords } from './drawing-words.ts';
-import { ENGLISH_DRAWING } from './drawing-words.ts';
+import { drawingWords } from './drawing-words.ts';
 import { InkMarks } from './PieceDrawing.tsx';
 import type { Piece, PieceState } from './piece.ts';
 import type { SheetHead } from './sheet.ts';
@@ -15,7 +16,9 @@ export interface PieceSheetProps {
 }
 
 /** The same marks that `sheetSvg` writes, so that what is printed is what is kept. Paper is white in dark mode too. */
-export function PieceSheet({ piece, state, head, words = ENGLISH_DRAWING }: PieceSheetProps) {
+export function PieceSheet({ piece, state, head, ...given }: PieceSheetProps) {
+  const language = useLanguage();
+  const words = given.words ?? drawingWords(language);
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"

@@ -2,6 +2,7 @@
 
 import type { KeptRun, RunState } from '../../bench/index.ts';
 import { logbookTexts } from '../../texts/index.ts';
+import { drawingWords } from '../drawing/drawing-words.ts';
 import { sheetSvg } from '../drawing/sheet.ts';
 import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
@@ -32,7 +33,12 @@ export function Exports({ world, run, state }: ExportsProps) {
               giveFile(
                 name('svg'),
                 'image/svg+xml',
-                sheetSvg(now.piece, now.state, sheetHeadOf(state, head, language)),
+                sheetSvg(
+                  now.piece,
+                  now.state,
+                  sheetHeadOf(state, head, language),
+                  drawingWords(language),
+                ),
               )
             }
           >

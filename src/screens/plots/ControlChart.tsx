@@ -1,4 +1,6 @@
 /** X-bar and R chart of a batch: means above, ranges below, each between its limits. */
+
+import { useLanguage } from '../use-say.ts';
 import type { Panel } from './control-figures.ts';
 import { controlFigures } from './control-figures.ts';
 import type { Box } from './PlotFrame.tsx';
@@ -13,9 +15,10 @@ import {
   pathThrough,
 } from './PlotFrame.tsx';
 import type { PlotWords } from './plot-words.ts';
-import { ENGLISH_PLOTS, sizeFigure } from './plot-words.ts';
+import { sizeFigure } from './plot-words.ts';
 import type { Scale } from './scale.ts';
 import { keptApart, linearScale, stretchOf } from './scale.ts';
+import { usePlotWords } from './use-plot-words.ts';
 
 export interface ControlChartProps {
   readonly title: string;
@@ -29,13 +32,9 @@ const MEANS: Box = { left: 20, right: PLOT_WIDTH - 116, top: 46, bottom: 236 };
 const RANGES: Box = { left: 20, right: PLOT_WIDTH - 116, top: 300, bottom: 430 };
 const HEIGHT = 500;
 
-export function ControlChart({
-  title,
-  subgroups,
-  decimals = 3,
-  words = ENGLISH_PLOTS,
-}: ControlChartProps) {
-  const figures = controlFigures(subgroups);
+export function ControlChart({ title, subgroups, decimals = 3, ...given }: ControlChartProps) {
+  const words = usePlotWords(given.words);
+  const figures = controlFigures(subgroups, useLanguage());
   if (!figures.ok)
     return (
       <PlotFrame kind="control" title={title} told={figures.fault} height={60}>

@@ -14,8 +14,9 @@ import {
   UprightAxis,
 } from './PlotFrame.tsx';
 import type { PlotWords } from './plot-words.ts';
-import { ENGLISH_PLOTS, figure } from './plot-words.ts';
+import { figure } from './plot-words.ts';
 import { linearScale, roundFigures } from './scale.ts';
+import { usePlotWords } from './use-plot-words.ts';
 
 export interface FinishPlotProps {
   readonly title: string;
@@ -35,7 +36,8 @@ const BOX: Box = { left: 74, right: PLOT_WIDTH - 36, top: 60, bottom: HEIGHT - 6
 const POINTS = 50;
 
 export function FinishPlot(props: FinishPlotProps) {
-  const { title, noseRadius, feeds, wanted, feed, words = ENGLISH_PLOTS } = props;
+  const { title, noseRadius, feeds, wanted, feed } = props;
+  const words = usePlotWords(props.words);
   const most = longestFeed(props);
   const highest = Math.max(roughnessAt(most, noseRadius) ?? 1, (wanted ?? 0) * 1.15);
   const x = linearScale([0, most], [BOX.left, BOX.right]);
@@ -135,12 +137,14 @@ function told(props: FinishPlotProps, words: PlotWords): string {
     const value = roughnessAt(feed, props.noseRadius);
     return value === undefined ? '–' : figure(value, 2, words);
   };
-  const lines = props.feeds.map((feed) => `${figure(feed, 3, words)} mm/rev: ${ra(feed)} µm`);
+  const lines = props.feeds.map(
+    (feed) => `${figure(feed, 3, words)} ${words.perTurn}: ${ra(feed)} µm`,
+  );
   const wanted =
     props.wanted === undefined ? [] : [`${words.wanted} ${figure(props.wanted, 2, words)} µm`];
   const here =
     props.feed === undefined
       ? []
-      : [`${words.set} ${figure(props.feed, 3, words)} mm/rev: ${ra(props.feed)} µm`];
+      : [`${words.set} ${figure(props.feed, 3, words)} ${words.perTurn}: ${ra(props.feed)} µm`];
   return `${[...wanted, ...here, ...lines].join('; ')}.`;
 }

@@ -3,9 +3,10 @@ import { Hatched, LETTERS, Letters, LINE, LIT, PLOT_WIDTH, PlotFrame } from './P
 import type { Pass, PassRow } from './pass-rows.ts';
 import { passesThrough, passRows } from './pass-rows.ts';
 import type { PlotWords } from './plot-words.ts';
-import { ENGLISH_PLOTS, figure, sizeFigure } from './plot-words.ts';
+import { figure, sizeFigure } from './plot-words.ts';
 import type { Scale } from './scale.ts';
 import { linearScale } from './scale.ts';
+import { usePlotWords } from './use-plot-words.ts';
 
 export interface PassPlotProps {
   readonly title: string;
@@ -26,7 +27,8 @@ const TOP = 12;
 const BAR = { left: 178, right: PLOT_WIDTH - 190, height: 34 };
 
 export function PassPlot(props: PassPlotProps) {
-  const { title, from, after, finishing, current, words = ENGLISH_PLOTS } = props;
+  const { title, from, after, finishing, current } = props;
+  const words = usePlotWords(props.words);
   const passes = passesThrough(from, after, finishing);
   const rows = passRows(passes, current);
   const scale = linearScale([from, after.at(-1) ?? from], [BAR.left, BAR.right]);

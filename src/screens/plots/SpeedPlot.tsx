@@ -12,11 +12,12 @@ import {
   UprightAxis,
 } from './PlotFrame.tsx';
 import type { PlotWords } from './plot-words.ts';
-import { ENGLISH_PLOTS, figure } from './plot-words.ts';
+import { figure } from './plot-words.ts';
 import type { Scale, Stretch } from './scale.ts';
 import { decadeFigures, keptApart, logScale } from './scale.ts';
 import type { SpeedQuestion, SpeedStep } from './speed-figures.ts';
 import { idealSpeed, speedSteps, speedToSet } from './speed-figures.ts';
+import { usePlotWords } from './use-plot-words.ts';
 
 export interface SpeedPlotProps extends SpeedQuestion {
   readonly title: string;
@@ -34,7 +35,8 @@ const POINTS = 60;
 
 /** Both axes in equal ratios, so that the curve is straight and each step of the card is as high as it feels. */
 export function SpeedPlot(props: SpeedPlotProps) {
-  const { title, diameters, diameter, words = ENGLISH_PLOTS } = props;
+  const { title, diameters, diameter } = props;
+  const words = usePlotWords(props.words);
   const steps = speedSteps(props, diameters);
   if (steps.every(({ speed }) => speed === null)) return <NoSpeed {...{ title, words }} />;
   const x = logScale(diameters, [BOX.left, BOX.right]);

@@ -2,9 +2,10 @@
 import { textWidth } from '../drawing/text-width.ts';
 import { Hatched, LETTERS, Letters, LINE, LIT, PLOT_WIDTH, PlotFrame } from './PlotFrame.tsx';
 import type { PlotWords } from './plot-words.ts';
-import { ENGLISH_PLOTS, sizeFigure } from './plot-words.ts';
+import { sizeFigure } from './plot-words.ts';
 import type { TolerancePlaces, ToleranceQuestion } from './tolerance-places.ts';
 import { tolerancePlaces } from './tolerance-places.ts';
+import { usePlotWords } from './use-plot-words.ts';
 
 export interface ToleranceBarProps extends ToleranceQuestion {
   readonly title: string;
@@ -22,7 +23,8 @@ const BAR = { left: 20, right: PLOT_WIDTH - 20, top: 84, bottom: 140 };
 const BIG = LETTERS * 1.45;
 
 export function ToleranceBar(props: ToleranceBarProps) {
-  const { title, lower, upper, side, words = ENGLISH_PLOTS } = props;
+  const { title, lower, upper, side } = props;
+  const words = usePlotWords(props.words);
   const places = tolerancePlaces(props, BAR.left, BAR.right);
   const size = (value: number) => sizeFigure(value, props.decimals ?? 2, words);
   const [low, high] = side === 'outside' ? [words.lost, words.rework] : [words.rework, words.lost];

@@ -1,4 +1,5 @@
 /** Means and ranges of subgroups with their limits, asked of the trade's rule for control charts. */
+import { type Language, plotTexts, sayIn } from '../../texts/index.ts';
 import { answerRule, findRule } from '../../trade/index.ts';
 
 export interface Panel {
@@ -13,28 +14,31 @@ export type ControlFigures =
   | { readonly ok: false; readonly fault: string };
 
 /** Panels of an X-bar and R chart; every subgroup must hold the same number of readings, 2 to 10. */
-export function controlFigures(subgroups: readonly (readonly number[])[]): ControlFigures {
+export function controlFigures(
+  subgroups: readonly (readonly number[])[],
+  language: Language,
+): ControlFigures {
   const size = subgroups[0]?.length ?? 0;
   const uneven = subgroups.findIndex((group) => group.length !== size);
-  if (uneven > 0)
-    return {
-      ok: false,
-      fault: `Subgroup ${uneven + 1} holds ${subgroups[uneven]?.length} readings, the first ${size}; all must hold as many.`,
-    };
+  if (uneven > 0) {
+    const count = subgroups[uneven]?.length ?? 0;
+    const told = { group: uneven + 1, count, first: size };
+    return { ok: false, fault: sayIn(language, plotTexts)('uneven', told) };
+  }
   const means = subgroups.map((group) => group.reduce((sum, one) => sum + one, 0) / size);
   const ranges = subgroups.map((group) => Math.max(...group) - Math.min(...group));
-  return limited(means, ranges, size);
+  return limited(means, ranges, size, language);
 }
 
 function limited(
   means: readonly number[],
   ranges: readonly number[],
   size: number,
+  language: Language,
 ): ControlFigures {
-  const rule = findRule('control-limits');
-  if (!rule) return { ok: false, fault: 'There is no rule for control limits.' };
-  const answer = answerRule(rule, { means, ranges, size });
-  if (!answer.ok) return answer;
+  const rule = findRule('control-limits', language);
+  const answer = rule && answerRule(rule, { means, ranges, size });
+  if (!answer?.ok) return { ok: false, fault: answer?.fault ?? '' };
   const part = (name: string): number => {
     const value = answer.parts?.[name]?.value;
     return typeof value === 'number' ? value : Number.NaN;

@@ -7,6 +7,7 @@ import begin from './begin.json';
 import bench from './bench.json';
 import commands from './commands.json';
 import dock from './dock.json';
+import drawing from './drawing.json';
 import ear from './ear.json';
 import flow from './flow.json';
 import frame from './frame.json';
@@ -19,6 +20,7 @@ import machine from './machine.json';
 import options from './options.json';
 import people from './people.json';
 import piece from './piece.json';
+import plot from './plot.json';
 import proof from './proof.json';
 import record from './record.json';
 import settings from './settings.json';
@@ -35,6 +37,7 @@ const tables: Tables = {
   bench,
   commands,
   dock,
+  drawing,
   flow,
   keeping,
   front,
@@ -52,6 +55,7 @@ const tables: Tables = {
   slate,
   voice,
   why,
+  plot,
   proof,
   people,
   record,

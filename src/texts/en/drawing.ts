@@ -1,0 +1,21 @@
+/** The few words on the drawing of a piece. */
+
+export const drawingTexts = {
+  area: 'drawing',
+  texts: {
+    now: 'now',
+    deep: 'deep',
+    through: 'through',
+    wide: 'wide',
+    taper: 'taper',
+    to: 'to',
+    centre: 'centre',
+    within: 'within',
+    rework: 'rework',
+    lost: 'lost',
+    drawing: 'Half-section drawing',
+    done: 'done',
+    stock: 'not cut yet',
+    measured: 'measured',
+  },
+} as const;

@@ -1,0 +1,32 @@
+/** The words on charts: speeds, passes, roughness, readings, batches. */
+
+export const plotTexts = {
+  area: 'plot',
+  texts: {
+    diameter: 'diameter, mm',
+    speed: 'rev/min',
+    feed: 'feed, mm/rev',
+    perTurn: 'mm/rev',
+    roughness: 'Ra in theory, µm',
+    wanted: 'wanted',
+    set: 'set',
+    noSpeed: 'no speed on the card is safe here',
+    pass: 'Pass',
+    finish: 'Finish',
+    side: 'a side',
+    done: 'done',
+    now: 'now',
+    next: 'next',
+    more: 'more',
+    within: 'within',
+    rework: 'rework',
+    lost: 'lost',
+    reading: 'reading',
+    noReading: 'not measured yet',
+    mean: 'mean',
+    range: 'range',
+    piece: 'subgroup',
+    outside: 'outside its limits',
+    uneven: 'Subgroup {group} holds {count} readings, the first {first}; all must hold as many.',
+  },
+} as const;
