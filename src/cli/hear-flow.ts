@@ -21,6 +21,15 @@ type SaidAt = ListenFor | { readonly fault: string };
 /** Situations looked at in one step before giving up. */
 const MOST_STATES = 2_000;
 
+/** The flow with its own inputs, on a shipped machine that fits. */
+export function fittingJob(file: string): { readonly job: Job } | { readonly fault: string } {
+  const read = readFlowAt(file, shippedKinds());
+  if (!read.ok) return { fault: read.faults.map((fault) => fault.message).join(' ') };
+  const compiled = shippedCards().map((card) => compileJob(read.flow, card));
+  const fitting = compiled.filter((result) => result.ok).at(-1);
+  return fitting ?? { fault: compiled.flatMap((r) => (r.ok ? [] : r.faults)).join(' ') };
+}
+
 /** What may be said on entering the step, with the flow's own inputs on a machine that fits. */
 export function saidAtStep(file: string, step: string): SaidAt {
   const reached = reachStep(file, step);
@@ -33,24 +42,20 @@ export type Reached =
 
 /** The flow, walked to the step on a machine that fits. */
 export function reachStep(file: string, step: string): Reached {
-  const read = readFlowAt(file, shippedKinds());
-  if (!read.ok) return { fault: read.faults.map((fault) => fault.message).join(' ') };
-  const { flow } = read;
-  if (!flow.file.steps.some(({ id }) => id === step)) {
-    const steps = flow.file.steps.map(({ id }) => id).join(', ');
-    return { fault: `The flow has no step "${step}". It has: ${steps}.` };
-  }
-  const compiled = shippedCards().map((card) => compileJob(flow, card));
-  const fitting = compiled.filter((result) => result.ok).at(-1);
-  if (!fitting) return { fault: compiled.flatMap((r) => (r.ok ? [] : r.faults)).join(' ') };
+  const fitting = fittingJob(file);
+  if ('fault' in fitting) return fitting;
   const { job } = fitting;
+  const steps = job.flow.file.steps.map(({ id }) => id);
+  if (!steps.includes(step)) {
+    return { fault: `The flow has no step "${step}". It has: ${steps.join(', ')}.` };
+  }
   const snapshot = walkTo(job, step);
   if (snapshot) return { job, snapshot };
   return { fault: `The step "${step}" was not reached.` };
 }
 
 /** As the bench asks it of the ear. */
-function listenAt(job: Job, snapshot: FlowSnapshot): ListenFor {
+export function listenAt(job: Job, snapshot: FlowSnapshot): ListenFor {
   const { state } = beginRun(job, nobody(job));
   return listenFor({ ...state, snapshot });
 }
@@ -69,6 +74,11 @@ function nobody({ flow, card }: Job): RunHead {
  */
 function walkTo(job: Job, step: string): FlowSnapshot | null {
   return enterSteps(job, () => {}, step).get(step) ?? null;
+}
+
+/** Every step that is reached, as it is entered first. */
+export function entriesOf(job: Job): ReadonlyMap<string, FlowSnapshot> {
+  return enterSteps(job, () => {});
 }
 
 /** Every situation the walk through all steps sees: many, and not all there are. */

@@ -77,12 +77,6 @@ describe('the said list of the command line', () => {
     expect(said.phrases).toContain('stop');
   });
 
-  it.each(['take-out', 'record'])('comes from the late step "%s" too', (step) => {
-    const said = saidAtStep(join(repository, 'flows/gate-hinge-pin.json'), step);
-    if ('fault' in said) throw new Error(said.fault);
-    expect(said.phrases).toContain('hold');
-  });
-
   it('has names of tools and materials behind a lead word', () => {
     const said = saidAtStep(join(repository, 'flows/gate-hinge-pin.json'), 'face');
     if ('fault' in said) throw new Error(said.fault);

@@ -1,49 +1,62 @@
-/** Plays the mouth's own lines into an ear that is wide open, with the words that count in each state. */
-import { listenFor } from '../../src/bench/index.ts';
+/** Plays the mouth's own lines into the ear, shut as it is while the mouth speaks, and wide open. */
+import { hear, interrupts, listenFor } from '../../src/bench/index.ts';
 import { loadDictionary, loadEngine } from '../../src/cli/hear-engine.ts';
 import { loadMouth } from '../../src/cli/say-engine.ts';
 import { type FromEar, resampleSound } from '../../src/voice/shared/index.ts';
 import { EarBrain, fliteSound } from '../../src/voice/worker/index.ts';
-import { begun, hears, type Turn } from '../bench/scripted.ts';
+import { begun, heardAs, hears, type Turn } from '../bench/scripted.ts';
 import { wholeJob } from '../browser/hinge-pin.ts';
+import type { LineSaid } from './flow-lines.ts';
 
 const RATE = 16_000;
 const PAUSE = new Int16Array(1.2 * RATE);
 
 export interface OwnLines {
   readonly lines: number;
-  /** What the ear took from a line, a question or the number just read back, without consequence. */
+  /** What the ear took from a line: from an open one, a question or the number just read back, without consequence. */
   readonly heard: readonly string[];
-  /** What moved the flow: must be nothing. */
+  /** What of that moved the flow: must be nothing. */
   readonly moved: readonly string[];
 }
 
-/** Each line of the whole job once, every so many of them. */
-export async function hearOwnLines(every: number, from = 0): Promise<OwnLines> {
+/** Each line of the whole job once, every so many of them, into an ear that is open, which it never is meanwhile. */
+export function hearOwnLines(every: number, from = 0): Promise<OwnLines> {
+  const lines = linesOfJob().filter((_, i) => i % every === from);
+  return playLines(lines, (ear, { state }) => ear.listenFor(listenFor(state)));
+}
+
+/** Into the ear as it is while the mouth speaks: shut, but for what may break in. */
+export function hearWhileShut(lines: readonly LineSaid[]): Promise<OwnLines> {
+  return playLines(lines, (ear, { line, state }) => ear.shut({ phrases: interrupts(state, line) }));
+}
+
+async function playLines(
+  lines: readonly LineSaid[],
+  prepare: (ear: EarBrain, said: LineSaid) => void,
+): Promise<OwnLines> {
   const { engine, model, next } = await loadEngine();
   const mouth = await loadMouth();
   let told: FromEar[] = [];
   const ear = new EarBrain(engine, model, loadDictionary(), (message) => told.push(message), next);
-  const turns = linesOfJob().filter((_, i) => i % every === from);
   const heard: string[] = [];
   const moved: string[] = [];
-  for (const turn of turns) {
-    const { samples, rate } = await fliteSound(mouth, turn.line, { voice: 'slt' });
+  for (const said of lines) {
+    const { samples, rate } = await fliteSound(mouth, said.line, { voice: 'slt' });
     told = [];
-    ear.listenFor(listenFor(turn.state));
+    prepare(ear, said);
     for (const piece of [PAUSE, resampleSound(samples, rate, RATE), PAUSE]) ear.hear(piece);
     for (const message of told) {
       if (message.kind !== 'heard') continue;
-      const sentence = `${turn.line} → ${message.text}`;
+      const sentence = `${said.line} → ${message.text}`;
       heard.push(sentence);
-      if (moves(turn, message.text)) moved.push(sentence);
+      if (moves(said, message.text)) moved.push(sentence);
     }
   }
   ear.dispose();
-  return { lines: turns.length, heard, moved };
+  return { lines: lines.length, heard, moved };
 }
 
-function linesOfJob(): readonly Turn[] {
+function linesOfJob(): readonly LineSaid[] {
   const turns: Turn[] = [begun()];
   for (const word of wholeJob) {
     const last = turns.at(-1);
@@ -52,10 +65,9 @@ function linesOfJob(): readonly Turn[] {
   return [...new Map(turns.map((turn) => [turn.line, turn])).values()];
 }
 
-/** Whether the chart stands elsewhere, or knows something else, after this was heard. */
-function moves(turn: Turn, text: string): boolean {
-  const after = hears(turn, text).state.snapshot;
-  const before = turn.state.snapshot;
-  const known = ({ value, context }: typeof before) => JSON.stringify([value, context]);
-  return known(after) !== known(before);
+/** Whether the chart stands elsewhere, knows something else, or has other numbers, after this was heard. */
+function moves({ state }: LineSaid, text: string): boolean {
+  const after = hear(state, heardAs(text, { from: 'speech' })).state;
+  const known = ({ value, context }: typeof state.snapshot) => JSON.stringify([value, context]);
+  return after.job !== state.job || known(after.snapshot) !== known(state.snapshot);
 }

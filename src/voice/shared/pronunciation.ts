@@ -34,6 +34,14 @@ const OURS: Readonly<Record<string, readonly string[]>> = {
   rechuck: ['R IY CH AH K'],
   pillar: ['P IH L ER'],
   quill: ['K W IH L'],
+  headstock: ['HH EH D S T AA K'],
+  faceplate: ['F EY S P L EY T'],
+  selector: ['S AH L EH K T ER'],
+  mandrel: ['M AE N D R AH L'],
+  deburring: ['D IY B ER IH NG'],
+  knurling: ['N ER L IH NG'],
+  reaming: ['R IY M IH NG'],
+  chamfer: ['CH AE M F ER', 'SH AE M F ER'],
 };
 
 /** Reads the dictionary's text: one `word PHONE PHONE` a line, further ways as `word(2)`. */

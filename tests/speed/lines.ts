@@ -1,0 +1,31 @@
+/**
+ * Every line that any flow of flows/ can say, played by the mouth of this page into its ear, which is shut but for
+ * "stop" and "hold" meanwhile: `npm run bench -- lines`; some ten minutes. `FOLLOWREST_LINES=2/5` plays the second fifth
+ * of them. What was taken goes to stderr.
+ */
+import { flowFiles, linesOf } from '../voice/flow-lines.ts';
+import { hearWhileShut } from '../voice/own-lines.ts';
+import type { Figure } from './figure.ts';
+
+export async function linesFigures(): Promise<readonly Figure[]> {
+  const [part = 1, of = 1] = (process.env.FOLLOWREST_LINES ?? '1/1').split('/').map(Number);
+  const all = new Map(
+    flowFiles()
+      .flatMap((file) => linesOf(file))
+      .map((one) => [one.line, one]),
+  );
+  const lines = [...all.values()].filter((_, i) => i % of === part - 1);
+  const { heard, moved } = await hearWhileShut(lines);
+  for (const told of heard) process.stderr.write(`${told}\n`);
+  const figure = (name: string, value: number) => ({
+    name: `own lines: ${name}`,
+    value,
+    unit: 'lines',
+    target: 0,
+  });
+  return [
+    { name: 'own lines: played', value: lines.length, unit: 'lines' },
+    figure('that broke into themselves', heard.length),
+    figure('that moved the flow', moved.length),
+  ];
+}
