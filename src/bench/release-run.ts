@@ -2,10 +2,10 @@
 
 import { accepts, positionOf, stepJob } from '../flow/index.ts';
 import { benchTexts, sayIn } from '../texts/index.ts';
-import { announce } from './announce.ts';
 import { entryOf } from './entry.ts';
 import type { Heard, Release, RunEntry } from './ports.ts';
 import type { Effect, RunState, RunStep } from './run-state.ts';
+import { tell } from './tell.ts';
 
 /** A release older than this was made for another moment. */
 const freshMs = 60_000;
@@ -23,13 +23,15 @@ export function staleRelease(state: RunState, release: Release, now: number): st
 export function takeRelease(state: RunState, release: Release): RunStep {
   const snapshot = stepJob(state.job, state.snapshot, { type: 'release' });
   const said = sayIn(state.job.flow.language, benchTexts)('releasedBy', { name: release.byName });
-  const line = `${said} ${announce(state.job, state.snapshot, snapshot)}`;
+  const { explained, question, ...told } = tell(state, snapshot);
+  const line = `${said} ${told.line}`;
   const event = { type: 'release', ...release };
   const entry: RunEntry = {
     ...entryOf(state, heardOf(said, release.at), event, 'moved'),
     said: line,
   };
-  const next = { ...state, snapshot, seq: state.seq + 1, undo: null, lastLine: line };
+  const learnt = { explained, question };
+  const next = { ...state, ...learnt, snapshot, seq: state.seq + 1, undo: null, lastLine: line };
   const cue: Effect = { kind: 'cue', cue: 'heard' };
   return {
     state: next,

@@ -25,6 +25,7 @@ import { judgeKept } from './kept-shapes.ts';
 import { languageChoices, loadLanguage } from './language.ts';
 import { type Materials, openMaterials } from './materials.ts';
 import { type Operators, openOperators } from './operators.ts';
+import { pageMemory } from './page-memory.ts';
 import { openPhotos } from './photos.ts';
 import { openProofs } from './proof-front.ts';
 import { openReleases, type Releases } from './releases.ts';
@@ -76,7 +77,8 @@ export async function openFront(): Promise<Front> {
   const materials = openMaterials(logbook, say, (sentence) => troubles.push(sentence));
   const news = newsDesk();
   const voices = voicesInTime(clock, () => settings.current().operator, news.changed, language);
-  const operators = await openOperators(logbook, clock.now, language);
+  const patience = pageMemory('passphrase-tries');
+  const operators = await openOperators(logbook, clock.now, language, patience);
   const releases = openReleases(operators, logbook.secrets, clock.now, language);
   const changeSettings = async (part: Partial<Settings>) => {
     await settings.change(part);
@@ -169,7 +171,7 @@ function worldOf(rooms: Rooms): AppWorld {
 /** The part of the world that reads and writes the logbook. */
 function records({ language, shelf, logbook, cards, materials, settings, operators, news }: Rooms) {
   const say = sayIn(language, frontTexts);
-  const proofs = openProofs(shelf, () => cards.all().map(materials.onCardNow));
+  const proofs = openProofs(shelf, () => cards.all().map(materials.onCardNow), language);
   return {
     shelf,
     proofs,

@@ -5,7 +5,7 @@ import type { Logbook } from '../logbook/index.ts';
 import { SHORTEST_PASSPHRASE } from '../logbook/index.ts';
 import type { Credential, Operator, OperatorsDesk } from '../screens/world.ts';
 import { englishLanguage, frontTexts, type Language, type Say, sayIn } from '../texts/index.ts';
-import { openPatience } from './patience.ts';
+import { openPatience, type PatienceMemory } from './patience.ts';
 
 export const operatorKey = 'operator/';
 
@@ -35,8 +35,9 @@ export async function openOperators(
   logbook: Keeper,
   now: () => number,
   language: Language = englishLanguage,
+  memory?: PatienceMemory,
 ): Promise<Operators> {
-  const desk = new Desk(logbook, now, sayIn(language, frontTexts));
+  const desk = new Desk(logbook, now, sayIn(language, frontTexts), memory);
   await desk.again();
   return desk;
 }
@@ -49,8 +50,9 @@ class Desk implements Operators {
     private readonly logbook: Keeper,
     private readonly now: () => number,
     private readonly say: Say<typeof frontTexts>,
+    memory: PatienceMemory | undefined,
   ) {
-    this.patience = openPatience(now);
+    this.patience = openPatience(now, memory);
   }
 
   all(): readonly Operator[] {

@@ -12,6 +12,7 @@ import {
   saidNow,
   startJob,
 } from '../../src/bench/index.ts';
+import { takeRelease } from '../../src/bench/release-run.ts';
 import { positionOf, releaseAwaited } from '../../src/flow/index.ts';
 import { head, heardAs, sources, throughGate, toBar, toFirstGate } from './scripted.ts';
 
@@ -135,15 +136,22 @@ describe('a step that an instructor must release', () => {
   test('opens on no word, however it comes', async () => {
     const { session } = await atRelease();
     const state = session.state();
-    const words = [
-      ...saidNow(state).items.flatMap(({ phrases }) => phrases),
-      ...['release', 'released', 'released by the instructor', 'instructor', 'given', 'yes'],
+    const opensNothing = (word: string, from: 'speech' | 'key' | 'touch' | 'gauge' | 'script') => {
+      const after = hear(state, heardAs(word, { from })).state;
+      expect(place(after), `${word} by ${from}`).not.toMatch(/start|cutting/);
+    };
+    const known = saidNow(state).items.flatMap(({ phrases }) => phrases);
+    for (const word of known) opensNothing(word, 'speech');
+    const made = [
+      'release',
+      'released',
+      'released by the instructor',
+      'instructor',
+      'given',
+      'yes',
     ];
     for (const from of ['speech', 'key', 'touch', 'gauge', 'script'] as const) {
-      for (const word of words) {
-        const after = hear(state, heardAs(word, { from })).state;
-        expect(place(after), `${word} by ${from}`).not.toMatch(/start|cutting/);
-      }
+      for (const word of made) opensNothing(word, from);
     }
   });
 
@@ -169,6 +177,40 @@ describe('a step that an instructor must release', () => {
     expect(place(again)).toBe('face/hold');
     expect(releaseAwaited(job, again.snapshot)).toBe('face');
   });
+});
+
+describe('what is told after a release', () => {
+  const toldAt = async (pace: 'first-time' | 'familiar' | 'own-pace') => {
+    const { session } = await atRelease();
+    return takeRelease({ ...session.state(), pace }, genuine()).state.lastLine;
+  };
+
+  test('follows the pace of the run: less for who knows, more for who learns', async () => {
+    const [full, plain, short] = await Promise.all(
+      (['first-time', 'familiar', 'own-pace'] as const).map(toldAt),
+    );
+    expect(plain).toBe('Released by Ruth. Start the spindle. Say spindle running.');
+    expect(short).toBe('Released by Ruth. Start.');
+    expect(full).toMatch(/^Released by Ruth\. .*A square, clean end .*Start the spindle\./);
+  });
+});
+
+test('waiting for a release when the page is loaded anew, it comes back and asks again', async () => {
+  const { entries } = await atRelease();
+  const replayed = replayRun(job, head, entries);
+  if (!replayed.ok) throw new Error(replayed.fault);
+  expect(place(replayed.state)).toBe('face/gate');
+  const back = comeBack(replayed.state, 9_000);
+  expect(place(back.state)).toBe('face/hold');
+  const answered = ['spindle stopped', 'glasses on', 'nothing loose', 'stop released']
+    .concat(['work clamped', 'key out', 'tool locked', 'turns free'])
+    .concat(['tool clear', 'guard closed', 'hands clear', 'tailstock back'])
+    .reduce((now, word) => hear(now, heardAs(word)).state, back.state);
+  expect(answered.lastLine).toContain('Ask the instructor to release this step.');
+  expect(place(hear(answered, heardAs('carry on')).state)).toBe('face/hold');
+  const released = takeRelease(answered, genuine({ at: 9_500 })).state;
+  expect(releaseAwaited(job, released.snapshot)).toBeUndefined();
+  expect(place(hear(released, heardAs('carry on')).state)).toMatch(/^face\/(gate|start)$/);
 });
 
 test('a release tried in vain is on record with the name and without what was typed', async () => {

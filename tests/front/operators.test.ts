@@ -96,4 +96,31 @@ describe('patience', () => {
     patience.right();
     expect(patience.wait()).toBe(0);
   });
+
+  it('outlives a reload, and a clock that was put back makes it no longer than the longest', () => {
+    let kept: string | null = null;
+    const memory = {
+      get: () => kept,
+      set(text: string) {
+        kept = text;
+      },
+    };
+    const first = openPatience(() => 1_000_000, memory);
+    for (let tries = 0; tries < 3; tries++) first.wrong();
+    expect(openPatience(() => 1_004_000, memory).wait()).toBe(6_000);
+    expect(openPatience(() => 0, memory).wait()).toBe(300_000);
+    const later = openPatience(() => 1_020_000, memory);
+    expect(later.wait()).toBe(0);
+    later.wrong();
+    expect(openPatience(() => 1_020_000, memory).wait()).toBe(20_000);
+    openPatience(() => 1_060_000, memory).right();
+    expect(openPatience(() => 1_060_000, memory).wait()).toBe(0);
+  });
+
+  it.each(['', '{', '{"tries":-1,"until":0}', '[]'])(
+    'takes the unreadable %j for nothing',
+    (text) => {
+      expect(openPatience(() => 0, { get: () => text, set: () => undefined }).wait()).toBe(0);
+    },
+  );
 });
