@@ -1,6 +1,7 @@
 /** Gives the screens the proof of a job that they name by flow, card and numbers. */
 
 import type { CardEntry, ProofChoice, Proofs, ShelfEntry } from '../screens/world.ts';
+import type { Language } from '../texts/index.ts';
 import { ProofDesk, startProver } from '../verdict/page/index.ts';
 import { browserClock } from './clock.ts';
 
@@ -15,12 +16,14 @@ export interface ProofFront extends Proofs {
 export function openProofs(
   shelf: readonly ShelfEntry[],
   cards: () => readonly CardEntry[],
+  language: Language,
 ): ProofFront {
   const desk = new ProofDesk({ clock: browserClock, start: startProver, limit });
   const jobOf = ({ flowId, cardId, inputs }: ProofChoice) => {
     const entry = shelf.find((one) => one.id === flowId);
     const card = cards().find((one) => one.id === cardId);
-    return entry && card ? { flow: entry.flow, kind: entry.kind, card: card.card, inputs } : null;
+    if (!entry || !card) return null;
+    return { flow: entry.flow, kind: entry.kind, card: card.card, inputs, language };
   };
   return {
     state: (choice) => {

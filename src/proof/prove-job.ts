@@ -9,6 +9,7 @@ import {
   readFlow,
   readKind,
 } from '../flow/index.ts';
+import type { Language } from '../texts/index.ts';
 import { claimNamed } from './claims.ts';
 import type { Problem, Proof, Verdict, Watch } from './proof.ts';
 import { prove } from './prove.ts';
@@ -20,6 +21,8 @@ export interface ProofJob {
   readonly kind: string;
   readonly card: string;
   readonly inputs: JobInputs;
+  /** That of the texts; English where it is left out. */
+  readonly language?: Language;
 }
 
 /** One broken claim, for a person. */
@@ -57,11 +60,12 @@ type JobRead =
   | { readonly ok: false; readonly faults: readonly string[] };
 
 function jobOf(texts: ProofJob): JobRead {
-  const kind = readKind('machine kind', texts.kind);
+  const { language } = texts;
+  const kind = readKind('machine kind', texts.kind, language);
   if (!kind.ok) return { ok: false, faults: kind.faults.map(faultText) };
   const card = readCard('machine card', texts.card);
   if (!card.ok) return { ok: false, faults: card.faults.map(faultText) };
-  const flow = readFlow('flow', texts.flow, new Map([[kind.value.id, kind.value]]));
+  const flow = readFlow('flow', texts.flow, new Map([[kind.value.id, kind.value]]), language);
   if (!flow.ok) return { ok: false, faults: flow.faults.map(faultText) };
   return compileJob(flow.flow, card.value, texts.inputs);
 }

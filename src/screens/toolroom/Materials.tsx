@@ -1,10 +1,10 @@
 /** The shop's own materials: written, changed, taken away. */
 
 import { useCallback, useState } from 'preact/hooks';
-import { shopTexts } from '../../texts/index.ts';
+import { optionText, shopTexts } from '../../texts/index.ts';
 import { findMaterial, type Material, materialTable } from '../../trade/index.ts';
 import { useAwaited } from '../use-changes.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { MaterialForm } from './MaterialForm.tsx';
 
@@ -58,6 +58,7 @@ export function Materials({ world }: WorldProps) {
 /** A new one begins from the row of the table that is most like it. */
 function NewMaterial({ onWrite }: { readonly onWrite: (like: Material) => void }) {
   const say = useSay(shopTexts);
+  const language = useLanguage();
   const [first] = materialTable;
   const [name, setName] = useState(first?.name ?? '');
   const like = findMaterial(name) ?? first;
@@ -72,7 +73,7 @@ function NewMaterial({ onWrite }: { readonly onWrite: (like: Material) => void }
         >
           {materialTable.map((row) => (
             <option key={row.name} value={row.name}>
-              {row.title}
+              {optionText(language, row.name)}
             </option>
           ))}
         </select>
