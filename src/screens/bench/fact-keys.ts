@@ -1,7 +1,14 @@
 /** One key for each fact of a machine kind, the same through the whole run, so that a hand can learn it. Pure. */
 
 /** Letters that command, and letters that ask. No fact may have them. */
-export const COMMAND_KEYS = { r: 'repeat', w: 'why', b: 'back', h: 'hold', s: 'stop' } as const;
+export const COMMAND_KEYS = {
+  n: 'next',
+  r: 'repeat',
+  w: 'why',
+  b: 'back',
+  h: 'hold',
+  s: 'stop',
+} as const;
 export const ASK_KEYS = {
   i: 'where am i',
   p: 'speed',
@@ -13,7 +20,11 @@ export const ASK_KEYS = {
 } as const;
 export const ANSWER_KEYS = { c: 'correct', x: 'wrong', k: 'keep' } as const;
 
+/** Whoever presses it means a bare yes, which answers nothing where harm is possible. */
+const NEVER = ['y'];
+
 const TAKEN = new Set([
+  ...NEVER,
   ...Object.keys(COMMAND_KEYS),
   ...Object.keys(ASK_KEYS),
   ...Object.keys(ANSWER_KEYS),

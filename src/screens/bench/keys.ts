@@ -64,6 +64,8 @@ function type(now: KeySituation, sign: string): KeyMeaning {
 }
 
 function meaningOfCommand(key: string, now: KeySituation): KeyMeaning {
+  // As the space bar, but a size that is being typed is taken by Enter alone.
+  if (key === 'n') return now.typed === '' ? onward(now) : null;
   if (key in COMMAND_KEYS) return say(COMMAND_KEYS[key as keyof typeof COMMAND_KEYS]);
   if (key in ASK_KEYS) return say(ASK_KEYS[key as keyof typeof ASK_KEYS]);
   if (!(key in ANSWER_KEYS)) return null;

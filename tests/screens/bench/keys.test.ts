@@ -25,6 +25,8 @@ describe('a key', () => {
     [' ', quiet, says('next')],
     ['Enter', quiet, says('next')],
     [' ', { ...quiet, held: true }, says('carry on')],
+    ['n', quiet, says('next')],
+    ['N', { ...quiet, held: true }, says('carry on')],
     ['r', quiet, says('repeat')],
     ['W', quiet, says('why')],
     ['b', quiet, says('back')],
@@ -52,6 +54,9 @@ describe('a key', () => {
 
   it.each([
     ['z', quiet],
+    ['y', quiet],
+    ['n', { ...measuring, typed: '24.9' }],
+    ['n', { ...measuring, waiting: true }],
     ['c', quiet],
     ['k', quiet],
     ['1', quiet],
