@@ -63,7 +63,7 @@ export function readInput(
   const typed = typedIn(language, text.trim());
   if (typed === '') return { ok: false, fault: say('empty', { label }) };
   const hasUnit = /[a-zµ"″'′°]/i.test(typed);
-  const measure = parseMeasure(hasUnit ? typed : `${typed} ${unit}`, quantity);
+  const measure = parseMeasure(hasUnit ? typed : `${typed} ${unit}`, quantity, language);
   if (!measure.ok) return { ok: false, fault: say('wrong', { label, fault: measure.fault }) };
   const [low, high] = [input.min, input.max].map((end) => toBase(end, input.unit, quantity));
   if (outside(measure.value, low, high)) {

@@ -1,6 +1,6 @@
 /** A question to a trade rule as it stands on the Slate: texts as typed, read into the rule's own numbers. Pure. */
 
-import { figureIn, type Language, sayIn, slateTexts, typedIn, unitIn } from '../../texts/index.ts';
+import { figureIn, type Language, sayIn, slateTexts, unitIn } from '../../texts/index.ts';
 import {
   answerRule,
   baseUnitOf,
@@ -91,14 +91,13 @@ function isOptional(input: RuleInput): boolean {
 
 type Read = { readonly ok: true; readonly value: RuleValue } | { ok: false; fault: string };
 
-function readField(input: RuleInput, { text: raw, unit }: FieldText, language: Language): Read {
-  if (input.kind === 'choice' || input.kind === 'text') return { ok: true, value: raw.trim() };
-  const text = typedIn(language, raw);
+function readField(input: RuleInput, { text, unit }: FieldText, language: Language): Read {
+  if (input.kind === 'choice' || input.kind === 'text') return { ok: true, value: text.trim() };
   const hasUnit = /[a-zµ"″'′°%]/i.test(text.replace(/\de[+-]?\d/gi, ''));
   const whole = hasUnit || unit === '' ? text : `${text} ${unit}`;
   return input.kind === 'list'
-    ? parseMeasures(whole, input.quantity)
-    : parseMeasure(whole, input.quantity);
+    ? parseMeasures(whole, input.quantity, language)
+    : parseMeasure(whole, input.quantity, language);
 }
 
 /** What a person knows an input or a part by: "Surface speed" for "surfaceSpeed", where it has no name of its own. */
