@@ -1,6 +1,7 @@
 /** Every claim a proof makes, with its ID and its sentence: the hazards of the machine kind, then those of the format. */
 
 import type { Job } from '../flow/index.ts';
+import { wordedIn } from '../texts/index.ts';
 
 export interface Claim {
   readonly id: string;
@@ -41,7 +42,7 @@ export function claimsOf(job: Job): readonly Claim[] {
   }));
   const format = Object.entries(formatClaims).map(([id, sentence]) => ({
     id,
-    sentence,
+    sentence: wordedIn(job.flow.language, sentence),
   }));
   return [...hazards, ...format];
 }

@@ -2,6 +2,7 @@
 
 import { endStep, type Job } from '../flow/index.ts';
 import type { Broken } from './judge-state.ts';
+import { tell } from './tell.ts';
 
 /** One way from step to step that was walked: by an answer, a choice or a size, or because the piece is lost. */
 export interface Way {
@@ -20,19 +21,21 @@ export function judgeReach(job: Job, reached: ReadonlySet<string>): readonly Bro
     .map((step) => ({
       claim: 'FORMAT-REACH',
       step: step.id,
-      message: `No way leads to step "${step.id}".`,
+      message: tell(job)`No way leads to step "${step.id}".`,
     }));
 }
 
 /** Loops are strongly connected sets of steps; each needs a way out that is no loss. */
-export function judgeLoops(ways: readonly Way[]): readonly BrokenStep[] {
+export function judgeLoops(job: Job, ways: readonly Way[]): readonly BrokenStep[] {
   const next = new Map<string, Set<string>>();
   for (const { from, to } of ways) next.set(from, (next.get(from) ?? new Set()).add(to));
   return loopsOf(next).flatMap((loop) => {
     const out = ways.some((way) => loop.has(way.from) && !loop.has(way.to) && !way.lost);
     const [step] = loop;
     if (out || step === undefined || loop.has(endStep)) return [];
-    const message = `The steps ${[...loop].join(', ')} go round, and only a lost piece leads out.`;
+    const message = tell(
+      job,
+    )`The steps ${[...loop].join(', ')} go round, and only a lost piece leads out.`;
     return [{ claim: 'FORMAT-WAY-OUT', step, message }];
   });
 }

@@ -5,6 +5,7 @@
 
 import { type Condition, commandPhrases, type Job, type WalkItem } from '../flow/index.ts';
 import type { BrokenStep } from './judge-graph.ts';
+import { tell } from './tell.ts';
 
 /** What is wrong with the kind, at the first step where it counts. */
 export function judgeKind(job: Job): readonly BrokenStep[] {
@@ -37,7 +38,9 @@ function judgeReports(job: Job, step: string): readonly BrokenStep[] {
       if (!fact || id === roles.speed.fact || runs || (fact.handsForget && !turns)) continue;
       if (fact.states.some((state) => state.loss && !good.has(state.id))) continue;
       const wanted = fact.states.find((state) => good.has(state.id))?.word ?? id;
-      const message = `It must be so that "${wanted}", and nobody can report it when that is lost.`;
+      const message = tell(
+        job,
+      )`It must be so that "${wanted}", and nobody can report it when that is lost.`;
       broken.set(id, { claim: 'FORMAT-REPORT', step, message });
     }
   }
@@ -74,9 +77,11 @@ function judgeWalks(job: Job, first: string): readonly BrokenStep[] {
     const hung = [...job.plans.values()].find(({ walks }) => walks.includes(walk.id));
     return walk.items.flatMap((item) => {
       const mute = asksNothing(item) && !tells(item.say, next);
-      const missing = mute ? 'anything' : missingIn(item, all, job);
+      const missing = mute ? tell(job)`anything` : missingIn(item, all, job);
       if (missing === undefined) return [];
-      const message = `"${walk.title}" tells "${item.say}", and does not ask for ${missing} afterwards.`;
+      const message = tell(
+        job,
+      )`"${walk.title}" tells "${item.say}", and does not ask for ${missing} afterwards.`;
       return [{ claim: 'FORMAT-WALK', step: hung?.step.id ?? first, message }];
     });
   });
@@ -89,7 +94,7 @@ function missingIn(item: WalkItem, all: readonly WalkItem[], job: Job): string |
   const [fact, state] = asked.find(([one]) => !(one in item.needs)) ?? [];
   if (fact === undefined) return undefined;
   const states = job.flow.kind.facts.find(({ id }) => id === fact)?.states ?? [];
-  return `"${states.find(({ id }) => id === state)?.word ?? fact}"`;
+  return tell(job)`"${states.find(({ id }) => id === state)?.word ?? fact}"`;
 }
 
 function asksNothing({ needs, offer, advice }: WalkItem): boolean {

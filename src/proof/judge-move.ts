@@ -11,6 +11,7 @@ import {
   unknownState,
 } from '../flow/index.ts';
 import type { Broken } from './judge-state.ts';
+import { tell } from './tell.ts';
 
 /** What is wrong with a move, if anything. Facts are read one by one, and only after "back". */
 export function judgeMove(
@@ -25,11 +26,11 @@ export function judgeMove(
     if (to.phase === 'hold' && to.step === from.step) return undefined;
     return {
       claim: 'FORMAT-STOP',
-      message: `"${event.type}" leads to ${to.step}, ${to.phase}.`,
+      message: tell(job)`"${event.type}" leads to ${to.step}, ${to.phase}.`,
     };
   }
   if (from.phase === 'hold' && to.step !== from.step) {
-    const message = `Held in step "${from.step}", it goes on in "${to.step}".`;
+    const message = tell(job)`Held in step "${from.step}", it goes on in "${to.step}".`;
     return { claim: 'FORMAT-HOLD', message };
   }
   return event.type === 'back' && to.step !== from.step
@@ -46,14 +47,16 @@ function judgeBack(job: Job, from: string, after: FlowSnapshot): Broken | undefi
     for (const fact of factsSaidIn(job, step)) {
       const state = stateOf(after.context.facts, fact);
       if (state === unknownState || begun[fact] === state) continue;
-      const message = `Back in step "${to}", it is still believed that ${fact} is ${state}.`;
+      const message = tell(
+        job,
+      )`Back in step "${to}", it is still believed that ${fact} is ${state}.`;
       return { claim: 'FORMAT-BACK', message };
     }
     const reading = 'reading' in step ? step.reading.id : undefined;
     if (reading !== undefined && after.context.readings[reading] !== undefined) {
       return {
         claim: 'FORMAT-BACK',
-        message: `Back in step "${to}", "${reading}" is still kept.`,
+        message: tell(job)`Back in step "${to}", "${reading}" is still kept.`,
       };
     }
   }

@@ -18,6 +18,7 @@ import {
 import { alikeWhere } from './alike.ts';
 import { goesOn, hears, noSizes, sizesOf, wordsOf } from './alphabet.ts';
 import { isRuledOut, isSo } from './condition.ts';
+import { tell } from './tell.ts';
 
 /** Readings are told apart no finer than this (verdict.ts). */
 const resolution = 1e-5;
@@ -56,10 +57,10 @@ export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
   return [
     ...hazards,
     powerQuestion(job, at),
-    stopQuestion('stop', step, at),
-    stopQuestion('hold', step, at),
+    stopQuestion(job, 'stop', step, at),
+    stopQuestion(job, 'hold', step, at),
     onwardQuestion(job, plan, at),
-    ...releaseQuestions(plan, phase),
+    ...releaseQuestions(job, plan, phase),
     ...missingQuestions(job, plan, phase, at),
     ...sizeQuestions(job, plan, at),
   ];
@@ -81,14 +82,16 @@ function powerQuestion(job: Job, at: FlowSnapshot): Question {
   const may = ['cutting', 'stopping', 'hold'].includes(phase) || walk?.item === 'settle';
   const ask = ({ context }: FlowSnapshot) =>
     !may && stateOf(context.facts, power.fact) === power.on
-      ? `It is known to be ${power.on}, and this is no cut, and nothing asks for it to stop.`
+      ? tell(
+          job,
+        )`It is known to be ${power.on}, and this is no cut, and nothing asks for it to stop.`
       : undefined;
   return { claim: 'FORMAT-POWER', alike: `FORMAT-POWER ${may}`, ask };
 }
 
-function stopQuestion(type: 'stop' | 'hold', step: string, at: FlowSnapshot): Question {
+function stopQuestion(job: Job, type: 'stop' | 'hold', step: string, at: FlowSnapshot): Question {
   const ask = (snapshot: FlowSnapshot) =>
-    accepts(snapshot, { type }) ? undefined : `"${type}" is not heard in step "${step}".`;
+    accepts(snapshot, { type }) ? undefined : tell(job)`"${type}" is not heard in step "${step}".`;
   return { claim: 'FORMAT-STOP', ...alikeWhere(at, 'FORMAT-STOP', [type]), ask };
 }
 
@@ -116,7 +119,7 @@ function onwardQuestion(job: Job, plan: StepPlan, at: FlowSnapshot): Question {
     ];
     return onward.some((event) => accepts(snapshot, event))
       ? undefined
-      : `"next" is refused, and nothing can be said that would help.`;
+      : tell(job)`"next" is refused, and nothing can be said that would help.`;
   };
   return { claim: 'FORMAT-NAMES', ...alike, ask };
 }
@@ -128,11 +131,11 @@ function isWanted({ gate, step }: StepPlan, event: FlowEvent): boolean {
 }
 
 /** Beyond its gate a step that waits for an instructor has been released. */
-function releaseQuestions({ step }: StepPlan, phase: Phase): readonly Question[] {
+function releaseQuestions(job: Job, { step }: StepPlan, phase: Phase): readonly Question[] {
   if (!step.release || phase === 'gate' || phase === 'hold') return [];
   const ask = ({ context }: FlowSnapshot) =>
     stateOf(context.facts, releaseFact) === unknownState
-      ? `"${step.title}" stands open, and no instructor has released it.`
+      ? tell(job)`"${step.title}" stands open, and no instructor has released it.`
       : undefined;
   return [{ claim: 'FORMAT-RELEASE', ask }];
 }
@@ -151,17 +154,19 @@ function missingQuestions(
     ask: (snapshot) => {
       if (stateOf(snapshot.context.facts, fact) === state) return undefined;
       const word = accepts(snapshot, { type: 'fact', fact, state });
-      if (fact === releaseFact) return judgeRelease(word, snapshot);
+      if (fact === releaseFact) return judgeRelease(job, word, snapshot);
       if (word) return undefined;
-      return `"${wordFor(job, fact, state)}" is wanted here, and cannot be said.`;
+      return tell(job)`"${wordFor(job, fact, state)}" is wanted here, and cannot be said.`;
     },
   }));
 }
 
 /** Only an instructor opens a release: no word does, and where it is missing it can be given. */
-function judgeRelease(word: boolean, snapshot: FlowSnapshot): string | undefined {
-  if (word) return 'A word answers for the instructor.';
-  return accepts(snapshot, { type: 'release' }) ? undefined : 'No release can be given here.';
+function judgeRelease(job: Job, word: boolean, snapshot: FlowSnapshot): string | undefined {
+  if (word) return tell(job)`A word answers for the instructor.`;
+  return accepts(snapshot, { type: 'release' })
+    ? undefined
+    : tell(job)`No release can be given here.`;
 }
 
 export function wordFor(job: Job, fact: string, state: string): string {
@@ -181,7 +186,9 @@ function sizeQuestions(job: Job, plan: StepPlan, at: FlowSnapshot): readonly Que
       (value) => !range || value < range.lower - resolution || value > range.upper + resolution,
     );
     const taken = [...outside, ...noSizes].find((value) => takes(snapshot, value));
-    return taken === undefined ? undefined : `${taken} is outside its range, and is taken.`;
+    return taken === undefined
+      ? undefined
+      : tell(job)`${taken} is outside its range, and is taken.`;
   };
   const lost = (snapshot: FlowSnapshot) => {
     const { readings } = snapshot.context;
@@ -189,9 +196,9 @@ function sizeQuestions(job: Job, plan: StepPlan, at: FlowSnapshot): readonly Que
     const inside = sizesOf(job, step, readings).filter(
       (value) => range && value >= range.lower && value <= range.upper,
     );
-    if (inside.length === 0) return 'There is no size that could be taken.';
+    if (inside.length === 0) return tell(job)`There is no size that could be taken.`;
     const refused = inside.find((value) => !takes(snapshot, value));
-    return refused === undefined ? undefined : `The size ${refused} leads nowhere.`;
+    return refused === undefined ? undefined : tell(job)`The size ${refused} leads nowhere.`;
   };
   return [
     ...(hears(at, { type: 'reading', value: 0 }) ? [{ claim: 'FORMAT-RANGE', ask: strange }] : []),

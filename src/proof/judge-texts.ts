@@ -16,6 +16,7 @@ import {
   viewOf,
 } from '../flow/index.ts';
 import type { Question } from './judge-state.ts';
+import { tell } from './tell.ts';
 
 const claim = 'FORMAT-SPOKEN';
 const unfinished = /[{}]|NaN|undefined/;
@@ -28,13 +29,15 @@ export function textsOfView(job: Job, snapshot: FlowSnapshot): string | undefine
   );
   const line = joined(view.lead, view.ask);
   const texts = [line.shown, line.spoken, view.why ?? '', ...view.cautions, ...asks];
-  if (line.spoken.trim() === '') return 'Nothing is said here.';
-  return openText(texts) ?? openFigure(job, snapshot);
+  if (line.spoken.trim() === '') return tell(job)`Nothing is said here.`;
+  return openText(job, texts) ?? openFigure(job, snapshot);
 }
 
-function openText(texts: readonly string[]): string | undefined {
+function openText(job: Job, texts: readonly string[]): string | undefined {
   const open = texts.find((text) => unfinished.test(text));
-  return open === undefined ? undefined : `"${open}" is said before its value is worked out.`;
+  return open === undefined
+    ? undefined
+    : tell(job)`"${open}" is said before its value is worked out.`;
 }
 
 function openFigure(job: Job, snapshot: FlowSnapshot): string | undefined {
@@ -43,7 +46,7 @@ function openFigure(job: Job, snapshot: FlowSnapshot): string | undefined {
   const figures = figuresNow(job, snapshot);
   const shown = figures.filter((figure) => figure.id.startsWith('own:')).length;
   const lacks = shown < step.figures.length;
-  return openIn(figures) ?? (lacks ? 'A figure that is to be shown is not worked out.' : undefined);
+  return openIn(job, figures) ?? (lacks ? neverWorkedOut(job) : undefined);
 }
 
 export interface TextQuestion extends Question {
@@ -61,10 +64,10 @@ export function textQuestions(job: Job, at: FlowSnapshot): readonly TextQuestion
   const plain = texts.find((text) => unfinished.test(text.replaceAll(named, '')));
   return [
     ...[...new Set(names)].map((name): TextQuestion => {
-      const ask = (one: FlowSnapshot) => openText([fill(job, one, name).spoken]);
+      const ask = (one: FlowSnapshot) => openText(job, [fill(job, one, name).spoken]);
       return { claim, about: name, ask };
     }),
-    ...(plain === undefined ? [] : [{ claim, about: plain, ask: () => openText([plain]) }]),
+    ...(plain === undefined ? [] : [{ claim, about: plain, ask: () => openText(job, [plain]) }]),
     ...figureQuestions(job, at),
   ];
 }
@@ -79,28 +82,32 @@ function figureQuestions(job: Job, at: FlowSnapshot): readonly TextQuestion[] {
     const made = (one: FlowSnapshot) => figureOf(job, one, `own:${index}`, label, value);
     const ask = (one: FlowSnapshot) => {
       const figure = made(one);
-      return figure ? openIn([figure]) : 'A figure that is to be shown is not worked out.';
+      return figure ? openIn(job, [figure]) : neverWorkedOut(job);
     };
     return { claim, about: `own:${index}`, ask };
   });
   const powered = 'speed' in step ? [step.speed, step.feed, step.depth, step.length] : [];
   const shown = powered.map((ref, index): TextQuestion => {
     const made = (one: FlowSnapshot) => (ref ? figureOf(job, one, '', '', ref) : undefined);
-    return { claim, about: `powered:${index}`, ask: (one) => openIn([made(one)]) };
+    return { claim, about: `powered:${index}`, ask: (one) => openIn(job, [made(one)]) };
   });
   return [
     ...own,
     ...shown,
-    { claim, about: 'pass', ask: (one) => openIn(passFigures(job, one)) },
-    { claim, about: 'limits', ask: (one) => openIn(limitFigures(job, one)) },
+    { claim, about: 'pass', ask: (one) => openIn(job, passFigures(job, one)) },
+    { claim, about: 'limits', ask: (one) => openIn(job, limitFigures(job, one)) },
   ];
 }
 
-function openIn(figures: readonly (Figure | undefined)[]): string | undefined {
+function neverWorkedOut(job: Job): string {
+  return tell(job)`A figure that is to be shown is not worked out.`;
+}
+
+function openIn(job: Job, figures: readonly (Figure | undefined)[]): string | undefined {
   const open = figures.some(
     (one) => one && (unfinished.test(one.text) || unfinished.test(one.spoken)),
   );
-  return open ? 'A figure is shown before it is worked out.' : undefined;
+  return open ? tell(job)`A figure is shown before it is worked out.` : undefined;
 }
 
 function templatesAt(job: Job, at: FlowSnapshot, phase: Phase): readonly string[] {

@@ -152,7 +152,7 @@ function judgeWhole(walk: Walk, judged: ReadonlyMap<string, JudgedStep>): readon
   return [
     ...judgePlans(walk.job),
     ...judgeReach(walk.job, reached),
-    ...judgeLoops(ways),
+    ...judgeLoops(walk.job, ways),
     ...unsettled(walk, judged, goodRows(walk, judged, resting)),
     ...left(walk, goodRows(walk, judged, ending), 'FORMAT-END', ({ rests }) => rests),
     ...left(

@@ -13,6 +13,7 @@ import { neverBegins, whyNeverBegins } from './never-begins.ts';
 import type { Problem, Proof, Verdict, Watch } from './proof.ts';
 import { shortestPaths } from './shortest.ts';
 import { stepperOf } from './stepper.ts';
+import { tell } from './tell.ts';
 import { noRows } from './value-sets.ts';
 import { Walk } from './walk.ts';
 import { TooLarge } from './walk-limits.ts';
@@ -138,6 +139,8 @@ function replayed(job: Job, claim: string, events: readonly FlowEvent[]) {
   const asked = questionsAt(job, before).filter((question) => question.claim === claim);
   for (const { ask } of asked) message ??= ask(before);
   if (claim === 'FORMAT-SPOKEN') message ??= textsOfView(job, before);
-  if (claim === 'FORMAT-END') message ??= 'From here the job cannot be brought to its end.';
+  if (claim === 'FORMAT-END') {
+    message ??= tell(job)`From here the job cannot be brought to its end.`;
+  }
   return { message, facts: before.context.facts };
 }

@@ -2,6 +2,7 @@
 
 import {
   beginJob,
+  commandSaid,
   type FlowEvent,
   type FlowSnapshot,
   type Job,
@@ -11,6 +12,7 @@ import {
   stepJob,
   viewOf,
 } from '../flow/index.ts';
+import { figureIn, type Language, typedIn, wordedIn } from '../texts/index.ts';
 import { findUnit, fromBase, type Quantity, toBase } from '../trade/index.ts';
 import { eventsAt } from './alphabet.ts';
 import { wordFor } from './judge-state.ts';
@@ -95,9 +97,10 @@ function benchTurn(job: Job, snapshot: FlowSnapshot): Turn {
 }
 
 function wordsFor(job: Job, snapshot: FlowSnapshot, event: FlowEvent): string {
+  const { language } = job.flow;
   switch (event.type) {
     case 'interrupted':
-      return breakWord;
+      return wordedIn(language, breakWord);
     case 'fact':
       return wordFor(job, event.fact, event.state);
     case 'reading':
@@ -106,8 +109,13 @@ function wordsFor(job: Job, snapshot: FlowSnapshot, event: FlowEvent): string {
     case 'trouble':
       return chosenWord(job, snapshot, event);
     default:
-      return event.type === 'carry-on' ? 'carry on' : event.type;
+      return commanded(language, event.type === 'carry-on' ? 'carry on' : event.type);
   }
+}
+
+/** A command in the words of the language, and what else moves the chart by its name. */
+function commanded(language: Language, word: string): string {
+  return wordedIn(language, commandSaid(language, word));
 }
 
 function chosenWord(
@@ -129,7 +137,7 @@ function sizeText(job: Job, snapshot: FlowSnapshot, value: number): string {
   if (!step || !('reading' in step)) return String(value);
   const { unit, quantity } = step.reading;
   const size = fromBase(value, unit, quantity as Quantity);
-  return `${Number(size.toFixed(7))} ${unit}`;
+  return `${figureIn(job.flow.language, String(Number(size.toFixed(7))))} ${unit}`;
 }
 
 function eventFor(job: Job, snapshot: FlowSnapshot, words: string): FlowEvent | undefined {
@@ -139,7 +147,7 @@ function eventFor(job: Job, snapshot: FlowSnapshot, words: string): FlowEvent | 
   const any = eventsAt(job, snapshot).find(
     (event) => event.type !== 'reading' && wordsFor(job, snapshot, event) === words,
   );
-  return any ?? sizeEvent(words);
+  return any ?? sizeEvent(typedIn(job.flow.language, words));
 }
 
 function sizeEvent(words: string): FlowEvent | undefined {

@@ -20,6 +20,7 @@ import { textsOfView } from './judge-texts.ts';
 import { neverBegins, whyNeverBegins } from './never-begins.ts';
 import type { Problem, Proof } from './proof.ts';
 import { stepperOf } from './stepper.ts';
+import { tell } from './tell.ts';
 
 interface Node {
   readonly snapshot: FlowSnapshot;
@@ -138,14 +139,18 @@ class PlainWalk {
     for (const problem of [
       ...judgePlans(this.job),
       ...judgeReach(this.job, steps),
-      ...judgeLoops([...this.ways.values(), ...waysIntoItself(this.job)]),
+      ...judgeLoops(this.job, [...this.ways.values(), ...waysIntoItself(this.job)]),
     ]) {
       this.problems.set(`${problem.claim} ${problem.step}`, problem);
     }
     const end = nodes.filter(({ snapshot }) => positionOf(snapshot).step === endStep);
     const good = backwards(end, () => true);
     for (const dead of nodes.filter((node) => !good.has(node))) {
-      this.complain('FORMAT-END', dead, 'From here the job cannot be brought to its end.');
+      this.complain(
+        'FORMAT-END',
+        dead,
+        tell(this.job)`From here the job cannot be brought to its end.`,
+      );
     }
     this.judgeHolds(nodes);
   }
@@ -156,7 +161,11 @@ class PlainWalk {
     const good = backwards(open, (before, node) => stepOf(before) === stepOf(node));
     for (const node of nodes) {
       if (good.has(node)) continue;
-      this.complain('FORMAT-HOLD', node, `The hold of step "${stepOf(node)}" cannot be left.`);
+      this.complain(
+        'FORMAT-HOLD',
+        node,
+        tell(this.job)`The hold of step "${stepOf(node)}" cannot be left.`,
+      );
     }
   }
 

@@ -35,6 +35,7 @@ import type { Room } from './room.ts';
 import type { Spot } from './spot.ts';
 import type { Closed, StepRoom } from './step-room.ts';
 import { type Said, StepWalk } from './step-walk.ts';
+import { tell } from './tell.ts';
 import { worthPlaying } from './told-apart.ts';
 import { noRows, type Row, type ValueSet, type ValueSets } from './value-sets.ts';
 import { Variables } from './variables.ts';
@@ -154,7 +155,7 @@ export class Walk {
     if (this.watch.cancelled?.()) throw new Cancelled('Stopped.');
     this.watch.progress?.(this.closings);
     if (this.sets.size - this.before > this.limits.nodes) {
-      throw new TooLarge(`More than ${this.limits.nodes} nodes of sets.`);
+      throw new TooLarge(tell(this.job)`More than ${this.limits.nodes} nodes of sets.`);
     }
   }
 

@@ -7,12 +7,15 @@ interface Node {
   readonly [part: string]: unknown;
 }
 
+/** What stands before a template that is told in another language: worded`…`, tell(job)`…`. */
+const tags = ['worded', 'tell'];
+
 /** The templates of one file, as keys: "{0} passes of {1} mm". */
 export function templatesIn(source: string): readonly string[] {
   const found: string[] = [];
   visit(parseAst(source, { lang: 'ts' }), (node) => {
-    const tag = node.tag as { readonly name?: string } | undefined;
-    if (node.type === 'TaggedTemplateExpression' && tag?.name === 'worded') {
+    if (node.type !== 'TaggedTemplateExpression') return;
+    if (tags.includes(nameOf(node.tag)) || tags.includes(nameOf((node.tag as Node).callee))) {
       found.push(keyOf(node.quasi as Quasi));
     }
   });

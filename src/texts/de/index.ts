@@ -5,6 +5,7 @@ import apprentice from './apprentice.json';
 import batch from './batch.json';
 import begin from './begin.json';
 import bench from './bench.json';
+import claims from './claims.json';
 import commands from './commands.json';
 import dock from './dock.json';
 import drawing from './drawing.json';
@@ -27,7 +28,7 @@ import settings from './settings.json';
 import shop from './shop.json';
 import slate from './slate.json';
 import spoken from './spoken.json';
-import sentences from './trade.json';
+import trade from './trade.json';
 import voice from './voice.json';
 import why from './why.json';
 
@@ -66,6 +67,6 @@ export const german: Language = {
   locale: 'de-DE',
   name: 'Deutsch',
   tables,
-  sentences,
+  sentences: { ...trade, ...claims },
   spoken,
 };
