@@ -8,7 +8,7 @@ import { restAfter } from './rest-after.ts';
 import type { RunState, RunStep } from './run-state.ts';
 
 /** More than this is a letter, not a note. */
-export const longestNote = 500;
+const longestNote = 500;
 
 /** The words of "note, the jaws are worn"; nothing for any other sentence. */
 export function noteIn(text: string, language: Language): string | undefined {

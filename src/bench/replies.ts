@@ -117,7 +117,7 @@ function figureReply(view: View, id: Ask, language: Language): string | undefine
 }
 
 /** "The chuck's mark rules." */
-export function rulesLine(ruledBy: string, language: Language): string {
+function rulesLine(ruledBy: string, language: Language): string {
   return sayIn(language, benchTexts)('rules', { limit: sentence(ruledBy) });
 }
 

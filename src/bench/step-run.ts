@@ -320,7 +320,7 @@ function toldOfRefusal(state: RunState, line: string, source: string | undefined
 }
 
 /** Further off than two in a hundred, or than thirty of the last digit for small sizes. */
-export function isFar(value: number, expected: number, decimals: number): boolean {
+function isFar(value: number, expected: number, decimals: number): boolean {
   return Math.abs(value - expected) > Math.max(0.02 * Math.abs(expected), 30 * 10 ** -decimals);
 }
 

@@ -94,7 +94,7 @@ export { readingsBehind } from './readings-behind.ts';
 export { releaseFact } from './release.ts';
 export { releaseFirst } from './release-first.ts';
 export { type Flow, type FlowResult, readFlow, resolveFlow } from './resolve.ts';
-export { commonMoments, readKind } from './resolve-kind.ts';
+export { readKind } from './resolve-kind.ts';
 
 export { type SaidItem, type SaidList, type SaidNumber, saidList } from './said-list.ts';
 export { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
@@ -102,5 +102,5 @@ export type { StepPlan } from './step-plan.ts';
 export { type Translation, textsOfFile, textsShape, translateFile } from './translate.ts';
 export { judge, type Limits, limitsOf, plausibleRange, type Verdict } from './verdict.ts';
 export { fill, type GateLine, joined, type Line, type View, viewOf } from './view.ts';
-export { type Offered, offeredHere, walkNow } from './walk-view.ts';
+export { walkNow } from './walk-view.ts';
 export type { ValueRef, WantedFacts } from './words-shape.ts';

@@ -132,7 +132,7 @@ export function checkFact(
   return false;
 }
 
-export function checkFactState(
+function checkFactState(
   factId: string,
   state: string,
   kind: MachineKind,

@@ -16,7 +16,6 @@ export {
   operationTable,
   type ToolMaterial,
   tools,
-  toolTable,
 } from './materials/tool.ts';
 export { type Measure, parseMeasure, parseMeasures } from './measure.ts';
 export { nearestName } from './nearest.ts';
@@ -39,7 +38,6 @@ export {
   findUnit,
   fromBase,
   quantities,
-  quantitiesOfUnit,
   quantityOfUnit,
   toBase,
   type Unit,

@@ -3,7 +3,6 @@
 export const PRACTICE = 'common practice, no source';
 export const GROOVER =
   'Groover, Fundamentals of Modern Manufacturing 4e (solutions to chapter 22 and lecture examples)';
-export const GEOMETRY = 'geometry';
 export const CARVILL = "Carvill, Mechanical Engineer's Data Handbook, pp. 187-194";
 export const FERROUS = 'Ferrous Metals Data Book, tables 9-1 to 9-3';
 export const AISI = 'Speeds and feeds by AISI group';

@@ -131,11 +131,6 @@ export function quantityOfUnit(name: string): Quantity | undefined {
   return quantities.find((quantity) => findUnit(name, quantity) !== undefined);
 }
 
-/** Every quantity that has this unit. */
-export function quantitiesOfUnit(name: string): readonly Quantity[] {
-  return quantities.filter((quantity) => findUnit(name, quantity) !== undefined);
-}
-
 function knownUnit(name: string, quantity: Quantity): Unit {
   const found = findUnit(name, quantity);
   if (found === undefined) {

@@ -22,7 +22,6 @@ export function exact(top: bigint | number, bottom: bigint | number = 1n): Exact
   return common > 1n ? { top: t / common, bottom: b / common } : { top: t, bottom: b };
 }
 
-export const ZERO = exact(0);
 export const ONE = exact(1);
 
 export function plus(a: Exact, b: Exact): Exact {

@@ -17,5 +17,5 @@ export {
 } from './number-out.ts';
 export type { WantedNumber } from './number-readings.ts';
 export { denies, normalise } from './plain-text.ts';
-export { soundAlike, soundsOf } from './sound-alike.ts';
+export { soundAlike } from './sound-alike.ts';
 export { UNIT_IDS, unitName, unitOf, unitShown } from './units-spoken.ts';

@@ -41,7 +41,7 @@ const heardAs = new Map<string, string>();
 const MOST_KEPT = 4000;
 
 /** The word as a row of sounds: "next" and "necks" become nearly the same. */
-export function soundsOf(word: string): string {
+function soundsOf(word: string): string {
   const kept = heardAs.get(word);
   if (kept !== undefined) return kept;
   let row = word

@@ -24,7 +24,7 @@ export interface ToolRow {
   readonly source: string;
 }
 
-export const toolTable: readonly ToolRow[] = [
+const toolTable: readonly ToolRow[] = [
   { name: 'hss', title: 'high-speed steel', source: 'ISO 513 does not cover it; M2 and M35 tools' },
   { name: 'carbide', title: 'carbide without coating', source: 'ISO 513 (from memory): HW' },
   { name: 'coated-carbide', title: 'coated carbide', source: 'ISO 513 (from memory): HC' },

@@ -112,6 +112,3 @@ export function parseThread(text: string): Read {
   const [, size = '', tpi, series = ''] = asUnified;
   return unified(size, numberIn(tpi), series.toUpperCase());
 }
-
-/** Threads an inch of a pitch in mm. */
-export const tpiOfPitch = (pitch: number) => MM_PER_INCH / pitch;
