@@ -1,29 +1,30 @@
 /**
- * Nodes of a decision diagram in flat arrays: a node has a level and children, equal nodes are one node, and each knows
+ * Nodes of a decision diagram in one flat array: a node has a level and children, equal nodes are one node, and each knows
  * which small numbers its rows hold at the upper levels. Objects would cost five times the room and the time.
+ *
+ * All of a node stands together, so that a look at it is one look at memory: its level and width, then what its rows hold
+ * at the upper levels, then its children.
  */
 
-/** A node; 0 holds no rows, 1 the one row that is 0 from there on. */
+/** A node by its place; 0 holds no rows, 1 the one row that is 0 from there on. */
 export type NodeId = number;
 
 export const noNode: NodeId = 0;
 export const zeroNode: NodeId = 1;
 
+const widthBits = 13;
+const widthMask = (1 << widthBits) - 1;
 /** Below every level. */
-export const bottom = 1 << 20;
-/** Nodes at most, since pairs of them are told as one number. */
-const mostNodes = 1 << 22;
+export const bottom = (1 << 18) - 1;
+/** Numbers of all nodes together, at most. */
+const mostCells = 1 << 26;
 const perWord = 4;
 
 export class Diagram {
-  private levels = new Int32Array(1 << 12);
-  private starts = new Int32Array(1 << 12);
-  private widths = new Int32Array(1 << 12);
-  private children = new Int32Array(1 << 14);
-  private held: Int32Array<ArrayBuffer>;
-  private table = new Int32Array(1 << 13);
-  private childrenUsed = 0;
+  private cells = new Int32Array(1 << 15);
   private used = 2;
+  private nodes = 2;
+  private table = new Int32Array(1 << 13);
   private readonly words: number;
   /** By level: the bits of value 0 for all levels above it. */
   private readonly zeros: Int32Array;
@@ -34,7 +35,6 @@ export class Diagram {
   /** `small`: so many upper levels hold numbers below 8, and their values are kept with every node. */
   constructor(private readonly small: number) {
     this.words = Math.ceil(small / perWord);
-    this.held = new Int32Array((1 << 12) * this.words);
     this.zeros = new Int32Array((small + 1) * this.words);
     for (let level = 1; level <= small; level += 1) {
       for (let above = 0; above < level; above += 1) {
@@ -42,28 +42,31 @@ export class Diagram {
         this.zeros[word] = (this.zeros[word] ?? 0) | (1 << ((above & 3) * 8));
       }
     }
-    this.levels[noNode] = bottom;
-    this.levels[zeroNode] = bottom;
+    this.cells[noNode] = bottom << widthBits;
+    this.cells[zeroNode] = bottom << widthBits;
   }
 
+  /** Nodes made so far. */
   get size(): number {
-    return this.used;
+    return this.nodes;
   }
 
   level(node: NodeId): number {
-    return this.levels[node] ?? bottom;
+    return (this.cells[node] ?? 0) >>> widthBits;
   }
 
   /** How many children stand at a level of its own; one elsewhere. */
   width(node: NodeId, level: number): number {
-    return this.levels[node] === level ? (this.widths[node] ?? 1) : 1;
+    const head = this.cells[node] ?? 0;
+    return head >>> widthBits === level ? head & widthMask : 1;
   }
 
   /** The rows that hold `value` at `level`, seen from there on; a node of a lower level holds 0. */
   child(node: NodeId, level: number, value: number): NodeId {
-    if (this.levels[node] !== level) return value === 0 ? node : noNode;
-    if (value >= (this.widths[node] ?? 0)) return noNode;
-    return this.children[(this.starts[node] ?? 0) + value] ?? noNode;
+    const head = this.cells[node] ?? 0;
+    if (head >>> widthBits !== level) return value === 0 ? node : noNode;
+    if (value >= (head & widthMask)) return noNode;
+    return this.cells[node + 1 + this.words + value] ?? noNode;
   }
 
   /** Bits of the values that rows hold at one of the upper levels. */
@@ -91,8 +94,9 @@ export class Diagram {
 
   private word(node: NodeId, word: number): number {
     if (node === noNode) return 0;
-    const above = Math.min(this.levels[node] ?? 0, this.small) * this.words + word;
-    return (this.held[node * this.words + word] ?? 0) | (this.zeros[above] ?? 0);
+    const above = Math.min(this.level(node), this.small) * this.words + word;
+    const held = node === zeroNode ? 0 : (this.cells[node + 1 + word] ?? 0);
+    return held | (this.zeros[above] ?? 0);
   }
 
   /** Begins a list of children; `put` adds to it, and `close` makes it a node. */
@@ -128,75 +132,68 @@ export class Diagram {
     }
     const made = this.make(level, from, width);
     this.table[place] = made;
-    if (this.used * 2 > this.table.length) this.rehash();
+    if (this.nodes * 2 > this.table.length) this.rehash();
     return made;
   }
 
   private isSame(node: NodeId, level: number, from: number, width: number): boolean {
-    if (this.levels[node] !== level || this.widths[node] !== width) return false;
-    const start = this.starts[node] ?? 0;
-    for (let at = 0; at < width; at += 1) {
-      if (this.children[start + at] !== this.stack[from + at]) return false;
-    }
+    const { cells, stack } = this;
+    if (cells[node] !== ((level << widthBits) | width)) return false;
+    const start = node + 1 + this.words;
+    for (let at = 0; at < width; at += 1) if (cells[start + at] !== stack[from + at]) return false;
     return true;
   }
 
   private make(level: number, from: number, width: number): NodeId {
+    if (level >= bottom || width > widthMask)
+      throw new RangeError('A set is too wide or too deep.');
     const made = this.used;
-    if (made >= mostNodes) throw new RangeError(`More than ${mostNodes} nodes.`);
-    this.used += 1;
-    if (made === this.levels.length) this.growNodes();
-    while (this.childrenUsed + width > this.children.length) this.children = grown(this.children);
-    this.levels[made] = level;
-    this.starts[made] = this.childrenUsed;
-    this.widths[made] = width;
-    this.children.set(this.stack.subarray(from, from + width), this.childrenUsed);
-    this.childrenUsed += width;
+    const start = made + 1 + this.words;
+    if (start + width > mostCells) throw new RangeError(`Sets of more than ${mostCells} numbers.`);
+    while (start + width > this.cells.length) this.cells = grown(this.cells);
+    this.cells[made] = (level << widthBits) | width;
+    for (let at = 0; at < width; at += 1) this.cells[start + at] = this.stack[from + at] ?? noNode;
+    this.used = start + width;
+    this.nodes += 1;
     this.keepValues(made, level, width);
     return made;
   }
 
   /** What its children hold, its own values, and 0 for the levels that a child leaves out. */
   private keepValues(made: NodeId, level: number, width: number): void {
-    const below = Math.min(level + 1, this.small) * this.words;
+    const { cells, words, small } = this;
+    const below = Math.min(level + 1, small) * words;
     for (let value = 0; value < width; value += 1) {
-      const child = this.child(made, level, value);
+      const child = cells[made + 1 + words + value] ?? noNode;
       if (child === noNode) continue;
-      for (let word = 0; word < this.words; word += 1) {
-        const at = made * this.words + word;
+      for (let word = 0; word < words; word += 1) {
         const kept = this.word(child, word) & ~(this.zeros[below + word] ?? 0);
-        this.held[at] = (this.held[at] ?? 0) | kept;
+        cells[made + 1 + word] = (cells[made + 1 + word] ?? 0) | kept;
       }
-      if (level < this.small) {
-        const at = made * this.words + (level >> 2);
-        this.held[at] = (this.held[at] ?? 0) | (1 << ((level & 3) * 8 + value));
+      if (level < small) {
+        const at = made + 1 + (level >> 2);
+        cells[at] = (cells[at] ?? 0) | (1 << ((level & 3) * 8 + value));
       }
     }
-  }
-
-  private growNodes(): void {
-    this.levels = grown(this.levels);
-    this.starts = grown(this.starts);
-    this.widths = grown(this.widths);
-    this.held = grown(this.held);
   }
 
   private rehash(): void {
-    const old = this.table;
-    this.table = new Int32Array(old.length * 2);
+    this.table = new Int32Array(this.table.length * 2);
     const mask = this.table.length - 1;
-    for (let node = 2; node < this.used; node += 1) {
-      let place = this.hashOf(node) & mask;
+    for (let node = 2; node < this.used; ) {
+      const width = (this.cells[node] ?? 0) & widthMask;
+      let place = this.hashOf(node, width) & mask;
       while (this.table[place] !== 0) place = (place + 1) & mask;
       this.table[place] = node;
+      node += 1 + this.words + width;
     }
   }
 
-  private hashOf(node: NodeId): number {
-    const start = this.starts[node] ?? 0;
-    let mixed = Math.imul((this.levels[node] ?? 0) + 1, 0x9e3779b1);
-    for (let at = start; at < start + (this.widths[node] ?? 0); at += 1) {
-      mixed = Math.imul(mixed ^ (this.children[at] ?? 0), 0x85ebca6b);
+  private hashOf(node: NodeId, width: number): number {
+    const start = node + 1 + this.words;
+    let mixed = Math.imul(this.level(node) + 1, 0x9e3779b1);
+    for (let at = start; at < start + width; at += 1) {
+      mixed = Math.imul(mixed ^ (this.cells[at] ?? 0), 0x85ebca6b);
       mixed ^= mixed >>> 13;
     }
     return mixed;

@@ -1,15 +1,15 @@
 /** What the claims say of one step, once it is known which rows stand where: for all steps that do the same. */
 
-import type { FlowEvent, Job } from '../flow/index.ts';
+import type { FlowEvent, FlowSnapshot, Job } from '../flow/index.ts';
 import { goesOn } from './alphabet.ts';
-import { questionsAt } from './judge-state.ts';
+import { type Question, questionsAt } from './judge-state.ts';
 import { insideOf, type Move, type Target, targetFrom } from './move.ts';
 import type { Player } from './player.ts';
 import type { Room } from './room.ts';
 import type { Spot } from './spot.ts';
 import { standingKey } from './step-room.ts';
 import type { Said, StepWalk } from './step-walk.ts';
-import { explore, type Names, type Tree } from './tree.ts';
+import { explore, type Names } from './tree.ts';
 import { noRows, type Row, type ValueSet } from './value-sets.ts';
 import type { KnownVariables } from './variables.ts';
 import { isLostSize } from './walk-plain.ts';
@@ -99,15 +99,22 @@ export function askedAt(
   { job, room, player }: Judging,
 ): readonly StepFinding[] {
   const findings: StepFinding[] = [];
-  const at = player.at(walk?.frame, spot);
-  questionsAt(job, at).forEach(({ claim, alike, ask }, index) => {
-    const old = alike === undefined ? spot.trees.questions.get(index) : room.questionTree(alike);
-    const tree: Tree<boolean> = old ?? {};
-    if (alike === undefined) spot.trees.questions.set(index, tree);
+  // Where all was asked before, not even the step's chart is built.
+  let made: readonly Question[] | undefined;
+  const questions = () => {
+    made ??= questionsAt(job, player.at(walk?.frame, spot));
+    return made;
+  };
+  spot.trees.asked ??= questions().map(({ claim, alike }) => ({
+    claim,
+    tree: alike === undefined ? {} : room.questionTree(alike),
+  }));
+  spot.trees.asked.forEach(({ claim, tree }, index) => {
+    const isBad = (seen: FlowSnapshot) => questions()[index]?.ask(seen) !== undefined;
     explore(tree, rows, {
       sets: room.sets,
       names: walk?.frame ?? plainly(room.variables),
-      run: (look) => player.ask(walk?.frame, spot, (seen) => ask(seen) !== undefined, look),
+      run: (look) => player.ask(walk?.frame, spot, isBad, look),
       dull: (bad) => !bad,
       visit: (_, some) => findings.push({ claim, spot, rows: some, event: null }),
     });

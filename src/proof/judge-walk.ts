@@ -1,6 +1,6 @@
 /** Asks every claim of a finished walk: of each step, of its sentences, and of the whole. */
 
-import { endStep, type FlowEvent, type Job, type Step } from '../flow/index.ts';
+import { endStep, type FlowEvent, type FlowSnapshot, type Job, type Step } from '../flow/index.ts';
 import { type Backwards, goodRows } from './backwards.ts';
 import { judgeLoops, judgeReach, type Way } from './judge-graph.ts';
 import { judgePlans, waysIntoItself } from './judge-plans.ts';
@@ -12,11 +12,11 @@ import {
   type StepArrow,
   type StepFinding,
 } from './judge-step.ts';
-import { textQuestions } from './judge-texts.ts';
+import { type TextQuestion, textQuestions } from './judge-texts.ts';
 import type { Spot } from './spot.ts';
-import { standingKey } from './step-room.ts';
+import { type SaidTrees, standingKey } from './step-room.ts';
 import type { StepWalk } from './step-walk.ts';
-import { explore, type Tree } from './tree.ts';
+import { explore } from './tree.ts';
 import { noRows, type ValueSet } from './value-sets.ts';
 import type { Place, Walk } from './walk.ts';
 
@@ -76,13 +76,13 @@ function saidIn(
   const { step } = walk.frame;
   if (!hasValues(step)) return [];
   const id = judging.room.ids.ofText(texts);
-  const key = `${standingKey(rows)} ${id} ${JSON.stringify(step)}`;
+  const about = `${id} ${JSON.stringify(step)}`;
+  const key = `${standingKey(rows)} ${about}`;
   const old = walk.home.texts.get(key);
   if (old) return old;
-  // A sentence is filled in from readings alone, wherever in the step it is said: what was seen of it is seen once.
-  const trees = new Map<string, Tree<boolean>>();
+  const said = walk.home.saidTrees(about);
   const made = [...rows].flatMap(([spot, some]) =>
-    spot.rests ? saidAt(walk, spot, some, judging, trees) : [],
+    spot.rests ? saidAt(walk, spot, some, judging, said) : [],
   );
   walk.home.texts.set(key, made);
   return made;
@@ -101,20 +101,28 @@ function saidAt(
   spot: Spot,
   rows: ValueSet,
   { job, room, player }: Judging,
-  trees: Map<string, Tree<boolean>>,
+  { trees, asked }: SaidTrees,
 ): readonly StepFinding[] {
   const findings: StepFinding[] = [];
-  for (const { claim, about, ask } of textQuestions(job, player.at(walk.frame, spot))) {
+  let made: readonly TextQuestion[] | undefined;
+  const questions = () => {
+    made ??= textQuestions(job, player.at(walk.frame, spot));
+    return made;
+  };
+  const names = asked.get(spot) ?? questions().map(({ claim, about }) => ({ claim, about }));
+  asked.set(spot, names);
+  names.forEach(({ claim, about }, index) => {
     const tree = trees.get(about) ?? {};
     trees.set(about, tree);
+    const isBad = (seen: FlowSnapshot) => questions()[index]?.ask(seen) !== undefined;
     explore(tree, rows, {
       sets: room.sets,
       names: walk.frame,
-      run: (look) => player.ask(walk.frame, spot, (seen) => ask(seen) !== undefined, look),
+      run: (look) => player.ask(walk.frame, spot, isBad, look),
       dull: (bad) => !bad,
       visit: (_, some) => findings.push({ claim, spot, rows: some, event: null }),
     });
-  }
+  });
   return findings;
 }
 

@@ -106,7 +106,7 @@ export class Room {
     this.shapes.set(shape, spots);
     const old = spots.get(inside);
     if (old) return old;
-    const made: SpotTrees = { moves: new Map(), sizes: {}, questions: new Map() };
+    const made: SpotTrees = { moves: new Map(), sizes: {} };
     spots.set(inside, made);
     return made;
   }

@@ -7,5 +7,6 @@ import type { Tree } from './tree.ts';
 export interface SpotTrees {
   readonly moves: Map<string, SharedTree<Move>>;
   readonly sizes: Tree<readonly number[]>;
-  readonly questions: Map<number, Tree<boolean>>;
+  /** In the order in which they are put. */
+  asked?: readonly { readonly claim: string; readonly tree: Tree<boolean> }[];
 }

@@ -23,18 +23,18 @@ const follows: readonly Said[] = [{ key: '(follows)', event: null }];
 
 export class StepWalk {
   readonly home: StepRoom;
-  private readonly words: readonly Said[];
+  private words: readonly Said[] | undefined;
   private readonly arrows: Arrows;
 
   constructor(
     readonly frame: Frame,
-    words: readonly FlowEvent[],
+    /** What can be said in the step; asked for once, and only where it is walked. */
+    private readonly sayable: () => readonly FlowEvent[],
     private readonly room: Room,
     private readonly player: Player,
   ) {
     this.arrows = new Arrows(player.job, frame, room);
     this.home = room.stepRoom(frame);
-    this.words = words.map(said);
   }
 
   /** All that comes of what came in; `before`, of less of it. */
@@ -57,6 +57,7 @@ export class StepWalk {
   private wordsAt(spot: Spot): readonly Said[] {
     if (spot.words) return spot.words;
     const heard = this.arrows.heardAt(spot);
+    this.words ??= this.sayable().map(said);
     spot.words = this.words.filter(({ event }) => event && heard.has(event.type));
     return spot.words;
   }

@@ -99,7 +99,7 @@ export class Walk {
       const plan = job.plans.get(step.id);
       if (!plan) return;
       const frame = new Frame(plan, index, { job, variables, live, ids: this.room.ids });
-      const words = worthPlaying(wordsOf(job, step), this.room.asked, job.flow.kind);
+      const words = () => worthPlaying(wordsOf(job, step), this.room.asked, job.flow.kind);
       const walk = new StepWalk(frame, words, this.room, this.player);
       this.stands.set(step.id, { walk, entries: new Map(), closed: undefined, waiting: false });
     });
