@@ -14,6 +14,7 @@ import {
   phraseWords,
   pronunciationsOf,
 } from './pronunciation.ts';
+import { withoutPasses } from './without-passes.ts';
 
 export interface Arc {
   readonly from: number;
@@ -40,6 +41,9 @@ export interface BuiltGrammar {
   readonly grammar: Grammar;
   /** The same with only numbers inside the range, where they can be listed. */
   readonly inside?: Grammar;
+  /** The phrases in it, as they are spoken, and every way to say a word. */
+  readonly spoken: readonly string[];
+  readonly waysOf: (word: string) => readonly string[];
   readonly missing: readonly string[];
 }
 
@@ -71,6 +75,11 @@ export function buildGrammar(listenFor: ListenFor, dictionary: Pronunciations): 
     grammar,
     ...(inside ? { inside: grammarOf(phrases, inside, lexicon) } : {}),
     missing: [...lexicon.missing],
+    spoken: phrases
+      .map(phraseWords)
+      .filter((words) => words.length > 0 && lexicon.knows(words))
+      .map((words) => words.join(' ')),
+    waysOf: (word) => lexicon.waysOf(word),
   };
 }
 
@@ -116,7 +125,7 @@ class Lexicon {
     );
   }
 
-  private waysOf(word: string): readonly string[] {
+  waysOf(word: string): readonly string[] {
     return pronunciationsOf(word, this.dictionary, this.extra);
   }
 }
@@ -155,7 +164,8 @@ class GrammarBuilder {
 
   finish(lexicon: Lexicon): Grammar {
     const words = [...new Set(this.arcs.map((arc) => arc.word).filter((word) => word !== ''))];
-    const { states, arcs } = this;
+    const { states } = this;
+    const arcs = withoutPasses(this.arcs, END);
     return { states, start: START, end: END, arcs, lexicon: lexicon.entries(words) };
   }
 

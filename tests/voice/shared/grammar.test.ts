@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadDictionary } from '../../../src/cli/hear-engine.ts';
-import { buildGrammar } from '../../../src/voice/shared/grammar.ts';
+import { buildGrammar, type Grammar } from '../../../src/voice/shared/grammar.ts';
 import {
   missingPronunciations,
   pronunciationsOf,
@@ -72,3 +72,37 @@ describe('pronunciations', () => {
     expect(pronunciationsOf('constructor', new Map())).toEqual([]);
   });
 });
+
+describe('a number by rule', () => {
+  it('has no soundless arcs, which the engine cannot hold many of', () => {
+    const number = { unit: 'rev/min', min: 100, max: 2000, decimals: 0 };
+    const { grammar } = buildGrammar({ phrases: ['next'], number }, numberWords());
+    expect(grammar.arcs.length).toBeGreaterThan(100);
+    expect(grammar.arcs.filter((arc) => arc.word === '')).toEqual([]);
+  });
+
+  it('is still whole: one word is enough for seven, three for a hundred and six', () => {
+    const number = { unit: 'rev/min', min: 1, max: 2000, decimals: 0 };
+    const { grammar } = buildGrammar({ phrases: ['next'], number }, numberWords());
+    expect(accepts(grammar, ['seven'])).toBe(true);
+    expect(accepts(grammar, ['one', 'hundred', 'six'])).toBe(true);
+    expect(accepts(grammar, ['one', 'hundred', 'and'])).toBe(false);
+    expect(accepts(grammar, ['hundred'])).toBe(false);
+  });
+});
+
+/** Any word sounds like something. */
+function numberWords(): ReadonlyMap<string, readonly string[]> {
+  const words =
+    'zero one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen twenty thirty forty fifty sixty seventy eighty ninety hundred thousand and oh next';
+  return new Map(words.split(' ').map((word) => [word, ['AA']]));
+}
+
+function accepts(grammar: Grammar, words: readonly string[]): boolean {
+  let states = new Set([grammar.start]);
+  for (const word of words) {
+    const arcs = grammar.arcs.filter((arc) => states.has(arc.from) && arc.word === word);
+    states = new Set(arcs.map((arc) => arc.to));
+  }
+  return states.has(grammar.end);
+}
