@@ -3,6 +3,7 @@
 import { type Card, compileJob, type Flow, type Job } from '../flow/index.ts';
 import {
   type Claim,
+  type Counted,
   claimNamed,
   claimsOf,
   Memory,
@@ -45,10 +46,31 @@ export interface ProveReport {
     readonly steps: number;
     readonly ofSteps: number;
     readonly places: number;
+    /** Of the charts of all steps, with each card; none where there was no walk to its end. */
+    readonly cards: readonly CardCoverage[];
   };
+  /** What the verdict covers, and what it does not, in sentences. */
+  readonly covers: readonly string[];
   readonly problems: readonly ReportedProblem[];
   readonly ms: number;
 }
+
+/** Each as what was walked of what the chart has: [354, 354]. What is left nothing that is said or happens brings about. */
+export interface CardCoverage {
+  readonly card: string;
+  readonly states: Pair;
+  readonly transitions: Pair;
+  /** Two transitions in a row, inside one step. */
+  readonly pairs: Pair;
+  /** Ways through the chart of a step on which no state comes twice. */
+  readonly paths: Pair;
+  /** Transitions walked, of all. */
+  readonly percent: number;
+  /** Steps with more paths than are looked at: theirs count as not walked. */
+  readonly uncounted: readonly string[];
+}
+
+type Pair = readonly [walked: number, of: number];
 
 /** `path` is the flow's file as it was given, for the line to paste. `memory` may be kept over several flows. */
 export function proveFlow(
@@ -84,7 +106,9 @@ export function proveFlow(
       steps: verdict === 'too-large' ? 0 : ofSteps - unreached.size,
       ofSteps,
       places: Math.max(0, ...proofs.map((proof) => proof.places)),
+      cards: outcomes.flatMap(coverageWith),
     },
+    covers: coversOf(flow, cards),
     problems,
     ms: Math.round((performance.now() - begun) * 10) / 10,
   };
@@ -94,6 +118,39 @@ interface Outcome {
   readonly job?: Job;
   readonly proof?: Proof;
   readonly problems: readonly ReportedProblem[];
+}
+
+function coverageWith({ job, proof }: Outcome): readonly CardCoverage[] {
+  if (!job || !proof?.coverage) return [];
+  const { states, transitions, pairs, paths, uncounted } = proof.coverage;
+  const pair = ({ walked, of }: Counted): Pair => [walked, of];
+  const percent = Math.floor((1000 * transitions.walked) / transitions.of) / 10;
+  return [
+    {
+      card: job.card.id,
+      states: pair(states),
+      transitions: pair(transitions),
+      pairs: pair(pairs),
+      paths: pair(paths),
+      percent,
+      uncounted,
+    },
+  ];
+}
+
+function coversOf({ file }: Flow, cards: readonly Card[]): readonly string[] {
+  const inputs = file.inputs.map((input) =>
+    'options' in input
+      ? `${input.id} ${input.default}`
+      : `${input.id} ${input.default} ${input.unit}`,
+  );
+  const taken = inputs.length > 0 ? `as proposed: ${inputs.join(', ')}` : 'there are none';
+  return [
+    `Machine cards: ${cards.map(({ id }) => id).join(', ')}.`,
+    `Inputs: ${taken}. Other values, and changes in a run, are walked by --inputs.`,
+    'Readings: on every limit and just beside it on both sides, and what is no size.',
+    'Words: everything that can be said, reported as lost or regained, at any moment; breaks, and every fault walk.',
+  ];
 }
 
 function claimsFrom(outcomes: readonly Outcome[]): readonly Claim[] {
@@ -111,7 +168,7 @@ function proveWith(path: string, flow: Flow, card: Card, memory: Memory): Outcom
   const compiled = compileJob(flow, card);
   if (!compiled.ok) return { problems: [jobProblem(card, compiled.faults)] };
   const { job } = compiled;
-  const proof = prove(job, { memory });
+  const proof = prove(job, { memory, coverage: true });
   return {
     job,
     proof,

@@ -21,9 +21,28 @@ export function tellReport(report: ProveReport): string {
   return [
     head,
     `  ${numbers.join(' · ')}`,
+    ...tellCoverage(coverage.cards),
+    ...report.covers.map((line) => `  ${line}`),
     ...report.problems.slice(0, toldInFull).map(tellProblem),
     ...(more > 0 ? [`  … and ${more} more.`] : []),
   ].join('\n');
+}
+
+const widths = [22, 14, 16, 18, 16, 10] as const;
+
+/** A table with a row for each card. */
+function tellCoverage(cards: ProveReport['coverage']['cards']): readonly string[] {
+  if (cards.length === 0) return [];
+  const of = ([walked, all]: readonly [number, number]) => `${walked} of ${all}`;
+  const row = (cells: readonly string[]) =>
+    `  ${cells.map((cell, at) => (at === 0 ? cell.padEnd(widths[0]) : cell.padStart(widths[at] ?? 0))).join('')}`;
+  return [
+    row(['walked with card', 'states', 'transitions', 'pairs', 'paths', 'percent']),
+    ...cards.map(({ card, states, transitions, pairs, paths, percent }) =>
+      row([card, of(states), of(transitions), of(pairs), of(paths), `${percent} %`]),
+    ),
+    '  What is not walked is what nothing that is said or happens can bring about.',
+  ];
 }
 
 function tellProblem(problem: ReportedProblem): string {

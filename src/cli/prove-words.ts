@@ -1,9 +1,11 @@
 /** Reads the words behind `npm run prove --`. */
 
-export const proveHelp = `npm run -s prove -- [FILE…] [--json] [--mutants] [--card ID] [--replay LINE]
+export const proveHelp = `npm run -s prove -- [FILE…] [--json] [--inputs] [--mutants] [--card ID] [--replay LINE]
 
 Walks every situation that a flow can come to, and judges its claims. Without a FILE: all shipped flows.
   --json         one line of JSON a flow, also at a terminal
+  --inputs       proves it for the numbers that may be put in: both ends of each and every choice, one by one and
+                 together, and choices and speeds that change in a run (a minute or two a card)
   --mutants      takes each condition, limit, effect, remedy and target of a flow out in turn, and then each hazard,
                  loss and question of its machine kind: each that matters must be found (a minute or two)
   --card ID      only with this machine card; without it, with every shipped card of the machine kind
@@ -14,6 +16,7 @@ Exit 0: all proved. 1: one is not, or a mutant that matters was missed. 2: a fil
 export interface ProveWords {
   readonly files: readonly string[];
   readonly json: boolean;
+  readonly inputs: boolean;
   readonly mutants: boolean;
   readonly card?: string;
   readonly replay?: string;
@@ -23,6 +26,8 @@ export type ProveWordsResult =
   | { readonly ok: true; readonly words: ProveWords }
   | { readonly ok: false; readonly fault: string };
 
+const switches: ReadonlySet<string> = new Set(['--json', '--inputs', '--mutants']);
+
 /** What is asked for, or the sentence that says which word is not known. */
 export function readProveWords(given: readonly string[]): ProveWordsResult {
   const files: string[] = [];
@@ -30,7 +35,7 @@ export function readProveWords(given: readonly string[]): ProveWordsResult {
   const set = new Set<string>();
   for (let at = 0; at < given.length; at += 1) {
     const word = given[at] ?? '';
-    if (word === '--json' || word === '--mutants') set.add(word);
+    if (switches.has(word)) set.add(word);
     else if (word === '--card' || word === '--replay') {
       const value = given[++at];
       if (value === undefined) return { ok: false, fault: `${word} needs a value behind it.` };
@@ -38,7 +43,7 @@ export function readProveWords(given: readonly string[]): ProveWordsResult {
     } else if (word.startsWith('--')) {
       return {
         ok: false,
-        fault: `There is no "${word}". There are: --json, --mutants, --card, --replay.`,
+        fault: `There is no "${word}". There are: --json, --inputs, --mutants, --card, --replay.`,
       };
     } else files.push(word);
   }
@@ -50,6 +55,10 @@ export function readProveWords(given: readonly string[]): ProveWordsResult {
       fault: '--replay plays one line, and --mutants judges many flows: choose one.',
     };
   }
+  if (set.has('--inputs') && (replay !== undefined || set.has('--mutants'))) {
+    const other = replay === undefined ? '--mutants' : '--replay';
+    return { ok: false, fault: `--inputs and ${other} are two things to do: choose one.` };
+  }
   if (replay !== undefined && files.length !== 1) {
     return { ok: false, fault: '--replay plays one flow: name one FILE before it.' };
   }
@@ -58,6 +67,7 @@ export function readProveWords(given: readonly string[]): ProveWordsResult {
     words: {
       files,
       json: set.has('--json'),
+      inputs: set.has('--inputs'),
       mutants: set.has('--mutants'),
       ...(card === undefined ? {} : { card }),
       ...(replay === undefined ? {} : { replay }),

@@ -1,9 +1,15 @@
 /** `npm run -s prove -- [FILE…]`: proves flows. Wires only: reading, proving and telling stand elsewhere. */
 
 import { type Card, type Flow, faultText, type MachineKind } from '../flow/index.ts';
-import type { JudgedEdit, JudgedKindMutant, JudgedMutant } from '../proof/index.ts';
+import {
+  type JudgedEdit,
+  type JudgedKindMutant,
+  type JudgedMutant,
+  Memory,
+} from '../proof/index.ts';
 import { readFlowAt, shippedCards, shippedFlows, shippedKinds } from './flow-files.ts';
 import { type Score, tellScore } from './mutant-score.ts';
+import { reportInputs, tellInputs } from './prove-inputs.ts';
 import { scoreKind } from './prove-kind-mutants.ts';
 import { scoreMutants } from './prove-mutants.ts';
 import { replayFlow } from './prove-replay.ts';
@@ -11,6 +17,8 @@ import { proveFlow } from './prove-report.ts';
 import { tellReport } from './prove-told.ts';
 import { type ProveWords, proveHelp, readProveWords } from './prove-words.ts';
 
+/** One for all that the command proves. */
+const memory = new Memory();
 const given = process.argv.slice(2);
 const read = readProveWords(given);
 if (given.includes('--help')) say(proveHelp);
@@ -39,9 +47,10 @@ function judge(path: string, flow: Flow, words: ProveWords): readonly JudgedEdit
   const [first] = cards;
   if (!first) refuse(`${path}: there is no card "${words.card ?? ''}" for a ${flow.kind.id}.`);
   else if (words.replay !== undefined) replay(flow, first, words.replay);
+  else if (words.inputs) inputs(flow, cards, words.json);
   else if (words.mutants) return score(flow, first, words.json);
   else {
-    const report = proveFlow(path, flow, cards);
+    const report = proveFlow(path, flow, cards, memory);
     const told = words.json || !process.stdout.isTTY ? JSON.stringify(report) : tellReport(report);
     say(told);
     if (!report.ok) fail(1);
@@ -74,6 +83,12 @@ function tell(name: string, score: Score, json: boolean): void {
 /** A minute or two passes: a person sees that it goes on. */
 function tellProgress(done: number, { mutant, fate }: JudgedMutant | JudgedKindMutant): void {
   process.stderr.write(`${String(done).padStart(4)}  ${fate.padEnd(8)} ${mutant.name}\n`);
+}
+
+function inputs(flow: Flow, cards: readonly Card[], json: boolean): void {
+  const report = reportInputs(flow, cards, memory);
+  say(json || !process.stdout.isTTY ? JSON.stringify(report) : tellInputs(report));
+  if (!report.ok) fail(1);
 }
 
 function replay(flow: Flow, card: Card, line: string): void {

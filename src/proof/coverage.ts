@@ -4,7 +4,8 @@
  * What the chart has is read off the compiled machine (step-chart.ts). What was walked is asked of the very sets of the
  * walk: an arrow counts when some row takes it; a pair, when some row that the first one leads to takes the second; a
  * simple path, when rows are left at its end, with what a person may answer between two of its arrows. What is not walked
- * after a proof is what nothing that is said or happens can bring about.
+ * after a proof is what nothing that is said or happens can bring about. To the walk what is lost and what is not known are
+ * one (told-apart.ts): so the report of a loss counts as taken also where that loss is believed already.
  */
 
 import type { Job } from '../flow/index.ts';

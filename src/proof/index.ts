@@ -21,6 +21,7 @@ export { type Mutant, type MutantKind, mutantsOf } from './mutants.ts';
 export type { Problem, Proof, Verdict, Walked, Watch } from './proof.ts';
 export { type ProveOptions, prove } from './prove.ts';
 export { type AdjustedProof, proveAdjusted, type TriedNumbers } from './prove-adjusted.ts';
+export { type InputsProof, type NumbersProblem, proveInputs } from './prove-inputs.ts';
 export {
   type ProofJob,
   type ProofJobResult,

@@ -7,12 +7,12 @@ import {
   type FlowFile,
   type FlowInput,
   type JobInputs,
-  type Step,
   type ValueRef,
   workOut,
 } from '../flow/index.ts';
 import type { Quantity } from '../trade/index.ts';
 import type { Mutant } from './mutants.ts';
+import { speedLimitOf, turnsAt } from './speed-limit.ts';
 
 const limitNames = ['chuckLimit', 'cardLimit', 'workLimit'] as const;
 
@@ -38,10 +38,6 @@ export function limitMutants(file: FlowFile): readonly Mutant[] {
     return [{ kind: 'limit', name, steps: [step.id], file: { ...file, steps } }];
   });
   return [...given, ...stated];
-}
-
-function turnsAt(step: Step, working: string): boolean {
-  return 'speed' in step && 'working' in step.speed && step.speed.working === working;
 }
 
 export interface PassedLimit {
@@ -82,14 +78,10 @@ function lookForPassed(flow: Flow, card: Card, steps: readonly string[]): Passed
   for (const given of sets) {
     const worked = workOut(flow, card, given);
     if (!worked.ok) continue;
-    const most = (step: (typeof powered)[number]) => {
-      const work = step.workLimit ? worked.numbers.number(step.workLimit, {}) : undefined;
-      const { chuckLimit, topSpeed } = card.values;
-      return Math.min(
-        ...[chuckLimit, topSpeed, work].filter((one): one is number => typeof one === 'number'),
-      );
-    };
-    const fast = powered.find((step) => (worked.numbers.number(step.speed, {}) ?? 0) > most(step));
+    const fast = powered.find(
+      (step) =>
+        (worked.numbers.number(step.speed, {}) ?? 0) > speedLimitOf(step, worked.numbers, card),
+    );
     if (fast) return { tried: sets.length, passed: given, step: fast.id };
   }
   return { tried: sets.length };

@@ -23,6 +23,7 @@ import { carryOver } from './carry-over.ts';
 import { judgeWalk } from './judge-walk.ts';
 import { Memory } from './memory.ts';
 import type { Verdict } from './proof.ts';
+import { speedLimitOf, turnsAt } from './speed-limit.ts';
 import { Walk } from './walk.ts';
 import { TooLarge } from './walk-limits.ts';
 import { Unseeable } from './watched.ts';
@@ -33,6 +34,8 @@ export interface TriedNumbers {
   readonly name: string;
   /** Why the job cannot begin with them; a refused job needs no proof. */
   readonly refused?: string;
+  /** It may come in the middle of a run. */
+  readonly anytime: boolean;
 }
 
 export interface AdjustedProof {
@@ -104,20 +107,22 @@ function variantsOf(flow: Flow, card: Card): { variants: Variant[]; tried: Tried
   ) => {
     const made = compileJob(flow, card, inputs, running);
     if (!made.ok) {
-      tried.push({ name, refused: made.faults.join(' ') });
+      tried.push({ name, anytime, refused: made.faults.join(' ') });
       return;
     }
     const [speed] = Object.values(running);
     variants.push({ name, job: made.job, anytime, ...(speed === undefined ? {} : { speed }) });
-    tried.push({ name });
+    tried.push({ name, anytime });
   };
   add('', true, {});
   for (const input of flow.file.inputs) {
     for (const [name, value] of endsOf(input)) add(name, 'options' in input, { [input.id]: value });
   }
+  const [proposed] = variants;
   for (const working of speedWorkings(flow)) {
-    for (const speed of speedsOf(card))
+    for (const speed of proposed ? speedsOf(proposed.job, working) : []) {
       add(`${working} running ${speed}`, true, {}, { [working]: speed });
+    }
   }
   return { variants, tried };
 }
@@ -144,11 +149,11 @@ function speedWorkings(flow: Flow): readonly string[] {
   return [...new Set(found)];
 }
 
-/** The slowest and the fastest that the card has, as the words for a running speed offer them. */
-function speedsOf({ values }: Card): readonly number[] {
-  const { speeds, topSpeed, chuckLimit } = values;
-  const limits = [topSpeed, chuckLimit].filter((one) => typeof one === 'number');
-  const most = Math.min(...limits);
+/** The slowest and the fastest that the card has and every step of that speed allows, as the words for a running speed do. */
+function speedsOf({ flow, card, numbers }: Job, working: string): readonly number[] {
+  const { speeds } = card.values;
+  const steps = flow.file.steps.filter((step) => turnsAt(step, working));
+  const most = Math.min(...steps.map((step) => speedLimitOf(step, numbers, card)));
   const all = (Array.isArray(speeds) ? (speeds as readonly number[]) : []).filter(
     (speed) => speed <= most,
   );

@@ -60,7 +60,12 @@ describe('npm run -s prove', { timeout: 60_000 }, () => {
     expect(said.status).toBe(1);
     const [proved, broken] = told;
     expect(proved).toMatchObject({ flow: 'good', ok: true, verdict: 'proved', problems: [] });
-    expect(proved?.coverage).toMatchObject({ steps: 1, ofSteps: 1 });
+    expect(proved?.coverage).toMatchObject({
+      steps: 1,
+      ofSteps: 1,
+      cards: [{ card: 'metric-lathe', states: [3, 3], percent: expect.any(Number) }],
+    });
+    expect(proved?.covers).toContain('Machine cards: metric-lathe.');
     expect(broken).toMatchObject({ flow: 'careless', ok: false, verdict: 'broken' });
     expect(broken?.claims).toContainEqual({
       id: 'LATHE-HANDS-IN',
@@ -99,13 +104,14 @@ describe('npm run -s prove', { timeout: 60_000 }, () => {
 
 describe('the words behind prove', () => {
   it.each([
-    [['--jsn'], 'There is no "--jsn". There are: --json, --mutants, --card, --replay.'],
+    [['--jsn'], 'There is no "--jsn". There are: --json, --inputs, --mutants, --card, --replay.'],
     [['--card'], '--card needs a value behind it.'],
     [['--replay', 'next'], '--replay plays one flow: name one FILE before it.'],
     [
       ['a.json', '--mutants', '--replay', 'next'],
       '--replay plays one line, and --mutants judges many flows: choose one.',
     ],
+    [['--inputs', '--mutants'], '--inputs and --mutants are two things to do: choose one.'],
   ])('%j are refused with a sentence', (given, fault) => {
     expect(readProveWords(given)).toEqual({ ok: false, fault });
   });
@@ -113,7 +119,7 @@ describe('the words behind prove', () => {
   it('take files and switches in any order', () => {
     expect(readProveWords(['--json', 'a.json', '--card', 'x', 'b.json'])).toEqual({
       ok: true,
-      words: { files: ['a.json', 'b.json'], json: true, mutants: false, card: 'x' },
+      words: { files: ['a.json', 'b.json'], json: true, inputs: false, mutants: false, card: 'x' },
     });
   });
 });
