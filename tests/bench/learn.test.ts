@@ -2,9 +2,8 @@
 
 import { describe, expect, it } from 'vitest';
 import { beginRun, findTerm, glossaryIn, listenFor } from '../../src/bench/index.ts';
-import { PARTS_BY_KIND } from '../../src/screens/machine/MachinePicture.tsx';
-import { englishLanguage } from '../../src/texts/index.ts';
-import { latheKind } from '../flow/shipped.ts';
+import { shippedKinds } from '../../src/cli/flow-files.ts';
+import { englishLanguage, machineTexts, tableIn } from '../../src/texts/index.ts';
 import { begun, head, heardAs, hears, shippedJob, type Turn, toBar } from './scripted.ts';
 
 const spoken = (text: string) => heardAs(text, { from: 'speech' });
@@ -80,10 +79,14 @@ describe('the glossary', () => {
   });
 
   it('has every part of every machine that is pictured', () => {
-    const parts = Object.values(PARTS_BY_KIND).flatMap((kind) =>
-      Object.values(kind).map(({ name }) => name),
+    const pictured = tableIn(englishLanguage, machineTexts);
+    const parts = Object.values(pictured).flatMap((text) =>
+      typeof text === 'string' ? [] : [text[0] ?? ''],
     );
-    const named = latheKind().parts.map(({ name }) => name);
+    expect(parts.length).toBeGreaterThan(50);
+    const named = [...shippedKinds().values()].flatMap((kind) =>
+      kind.parts.map(({ name }) => name),
+    );
     const missing = [...parts, ...named].filter((name) => !findTerm(name, englishLanguage));
     expect([...new Set(missing)]).toEqual([]);
   });
