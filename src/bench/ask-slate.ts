@@ -39,7 +39,7 @@ export function takeSlateQuestion(
   const { language } = state.job.flow;
   if (commandPhrases(language, 'repeat').includes(said)) return openSlate(state, heard);
   if (leaving(language).includes(said)) return leaveSlate(state, heard);
-  const answer = slateAnswer(heard.text, state.job.card);
+  const answer = slateAnswer(heard.text, state.job.card, state.job.flow.language);
   if (!answer.ok) return missedQuestion(state, heard, answer.fault);
   const { spoken, why } = answer.reply;
   return asked({ ...withoutQuestion(state), told: { why } }, heard, spoken);
@@ -70,5 +70,5 @@ export function withoutQuestion({ slateAsked: _over, ...state }: RunState): RunS
 /** What the ear listens for while a question is awaited. */
 export function slateListen(language: Language, first: readonly BenchItem[]): ListenFor {
   const always = [...first.flatMap(({ phrases }) => phrases), ...leaving(language)];
-  return { phrases: [...always, ...commandPhrases(language, 'repeat'), ...slatePhrases()] };
+  return { phrases: [...always, ...commandPhrases(language, 'repeat'), ...slatePhrases(language)] };
 }

@@ -1,7 +1,14 @@
 /** A question in free words, answered by the trade: the answer to show, the line to say, and what stands behind it. */
 
 import { formatOf, type Given, shownAs } from '../flow/index.ts';
-import { englishLanguage } from '../texts/index.ts';
+import {
+  asksTexts,
+  englishLanguage,
+  type Language,
+  midSentence,
+  optionText,
+  sayIn,
+} from '../texts/index.ts';
 import {
   answerRule,
   baseUnitOf,
@@ -37,12 +44,16 @@ export type SlateResult =
   | { readonly ok: true; readonly reply: SlateReply }
   | { readonly ok: false; readonly fault: string };
 
-export function slateAnswer(text: string, card?: SlateCard): SlateResult {
-  const asked = slateQuestion(text, card);
+export function slateAnswer(
+  text: string,
+  card?: SlateCard,
+  language: Language = englishLanguage,
+): SlateResult {
+  const asked = slateQuestion(text, card, language);
   if (!asked.ok) return asked;
   const answer = answerRule(asked.rule, asked.values);
   if (!answer.ok) return answer;
-  return { ok: true, reply: replyOf(text, asked.rule, asked.values, answer, card) };
+  return { ok: true, reply: replyOf(text, asked.rule, asked.values, answer, { card, language }) };
 }
 
 type Good = Extract<RuleAnswer, { ok: true }>;
@@ -52,31 +63,30 @@ function replyOf(
   rule: Rule,
   values: Readonly<Record<string, RuleValue>>,
   answer: Good,
-  card: SlateCard | undefined,
+  { card, language }: { readonly card: SlateCard | undefined; readonly language: Language },
 ): SlateReply {
-  const units = card?.units ?? 'metric';
-  const { shown, spoken } = told(rule, answer, units);
+  const say = sayIn(language, asksTexts);
+  const here = { units: card?.units ?? 'metric', language };
+  const { shown, spoken } = told(rule, answer, here);
   const { ruledBy, working } = answer;
   const source = answer.source ?? rule.source;
-  const given = givenTo(rule, values, units);
-  const rules = ruledBy === undefined ? '' : ` ${sentence(ruledBy)} rules.`;
+  const given = givenTo(rule, values, here);
+  const answered = sentence(spoken);
   return {
     question,
     rule: rule.name,
     title: rule.title,
     shown,
-    spoken: `${sentence(spoken)}.${rules}`,
-    given: given.map(({ label, text }) => `${label} ${text}`),
+    spoken:
+      ruledBy === undefined
+        ? say('answer', { answer: answered })
+        : say('answerRuled', { answer: answered, limit: sentence(ruledBy) }),
+    given: given.map(({ label, text }) => say('given', { label, text })),
     working,
     formula: rule.formula,
     ...(ruledBy === undefined ? {} : { ruledBy }),
     source,
-    // The Slate is asked and answers in English alone.
-    why: behindLine(
-      spoken,
-      { given, working, source, ...(ruledBy ? { ruledBy } : {}) },
-      englishLanguage,
-    ),
+    why: behindLine(spoken, { given, working, source, ...(ruledBy ? { ruledBy } : {}) }, language),
   };
 }
 
@@ -84,20 +94,27 @@ function replyOf(
 function givenTo(
   rule: Rule,
   values: Readonly<Record<string, RuleValue>>,
-  units: SlateCard['units'],
+  here: Here,
 ): readonly Given[] {
   return rule.inputs.flatMap((input) => {
     const value = values[input.name];
-    const label = input.name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+    const plain = input.name.replace(/([a-z])([A-Z])/g, '$1 $2').toLowerCase();
+    const label = input.label ? midSentence(here.language, input.label) : plain;
     if (typeof value === 'string') {
-      const text = value.replaceAll('-', ' ');
+      const text = optionText(here.language, value);
       return [{ label, text, spoken: text }];
     }
     if (input.kind !== 'number' || typeof value !== 'number') return [];
-    if (/limit$/.test(label)) return [];
-    const { shown, spoken } = dressed(value, input.quantity, units);
+    if (/limit$/.test(plain)) return [];
+    const { shown, spoken } = dressed(value, input.quantity, here);
     return [{ label, text: shown, spoken }];
   });
+}
+
+/** Whose dials an answer is told for, and in which language. */
+interface Here {
+  readonly units: SlateCard['units'];
+  readonly language: Language;
 }
 
 interface Told {
@@ -106,25 +123,32 @@ interface Told {
 }
 
 /** Limits are told as two figures: half of a pair is worse than none. */
-function told(rule: Rule, answer: Good, units: SlateCard['units']): Told {
+function told(rule: Rule, answer: Good, here: Here): Told {
+  const say = sayIn(here.language, asksTexts);
   const lower = answer.parts?.lower?.value;
   const upper = answer.parts?.upper?.value;
   if (typeof lower === 'number' && typeof upper === 'number') {
-    const [low, high] = [lower, upper].map((value) => dressed(value, rule.output.quantity, units));
+    const [low, high] = [lower, upper].map((value) => dressed(value, rule.output.quantity, here));
     return {
-      shown: `${low?.shown} to ${high?.shown}`,
-      spoken: `from ${low?.spoken} to ${high?.spoken}`,
+      shown: say('range', { low: low?.shown ?? '', high: high?.shown ?? '' }),
+      spoken: say('rangeSaid', { low: low?.spoken ?? '', high: high?.spoken ?? '' }),
     };
   }
-  const size = dressed(answer.value, rule.output.quantity, units);
-  const { word } = answer;
+  const size = dressed(answer.value, rule.output.quantity, here);
+  const { word, wordShown = word } = answer;
   if (rule.name === 'pass-plan') {
-    return { shown: `${size.shown} passes`, spoken: `${size.spoken} passes` };
+    return {
+      shown: say('passesOf', { n: size.shown }),
+      spoken: say('passesOf', { n: size.spoken }),
+    };
   }
-  if (word === undefined || /^[\d.]+$/.test(word)) return size;
+  if (word === undefined || wordShown === undefined || /^[\d.]+$/.test(word)) return size;
   return {
-    shown: `${word} (${size.shown})`,
-    spoken: `${word.replace(/^#/, 'number ')}, ${size.spoken}`,
+    shown: say('withSize', { word: wordShown, size: size.shown }),
+    spoken: say('withSizeSaid', {
+      word: word.startsWith('#') ? say('drillNumber', { n: word.slice(1) }) : wordShown,
+      size: size.spoken,
+    }),
   };
 }
 
@@ -136,7 +160,7 @@ const finer: Partial<Record<Quantity, number>> = {
   roughness: 2,
 };
 
-function dressed(value: number, quantity: Quantity, units: SlateCard['units']): Told {
+function dressed(value: number, quantity: Quantity, { units, language }: Here): Told {
   const unit = baseUnitOf(quantity);
   const decimals = finer[quantity];
   const format = formatOf(quantity, units, decimals === undefined ? {} : { unit, decimals });
@@ -144,7 +168,7 @@ function dressed(value: number, quantity: Quantity, units: SlateCard['units']): 
   const trimmed = Number(one.value.toFixed(one.decimals));
   const places = (String(trimmed).split('.')[1] ?? '').length;
   return {
-    shown: showNumber(one.value, one.unit, Math.min(one.decimals, places)),
-    spoken: sayNumber(one.value, one.unit, one.decimals),
+    shown: showNumber(one.value, one.unit, Math.min(one.decimals, places), language),
+    spoken: sayNumber(one.value, one.unit, one.decimals, { language }),
   };
 }

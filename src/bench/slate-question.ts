@@ -1,7 +1,9 @@
 /** Free words as a question to one rule of the trade: "speed for thirty millimetres brass". Pure. */
 
 import type { Card } from '../flow/index.ts';
+import { asksTexts, englishLanguage, type Language, type Say, sayIn } from '../texts/index.ts';
 import { findRule, type Rule, type RuleValue, withShopMaterials } from '../trade/index.ts';
+import { type PhrasesOf, type Phrasing, phrasingIn } from './slate-phrasing.ts';
 import {
   hasInput,
   pickChoices,
@@ -26,98 +28,99 @@ export type SlateCard = Pick<Card, 'units' | 'values' | 'materials'>;
 type Values = Readonly<Record<string, RuleValue | undefined>>;
 type Read = Values | string;
 
-interface Kind {
-  readonly begins: RegExp;
-  readonly rule: string;
-  /** `words` is plain, `raw` as it came; both without what began the question. */
-  readonly read: (words: string, raw: string, rule: Rule, unit: string) => Read;
+/** The words of a question without its beginning, and all that is needed to read them. */
+interface Asked {
+  /** Plain words. */
+  readonly words: string;
+  /** As they came, whole. */
+  readonly raw: string;
+  readonly rule: Rule;
+  /** Of a bare number. */
+  readonly unit: string;
+  readonly phrasing: Phrasing;
+  readonly say: Say<typeof asksTexts>;
 }
 
-const sizeMaterial = (example: string) =>
-  ((words, _raw, rule, unit) => {
-    const { values, rest } = pickChoices(rule, words, ['material', 'tool', 'operation', 'coolant']);
-    const diameter = pickNumber(rest, unit);
-    if (diameter === undefined) return `Say a diameter and a material: ${example}.`;
-    if (values.material === undefined) return `Say the material too: ${example}.`;
-    return { ...values, diameter };
-  }) satisfies Kind['read'];
+interface Kind {
+  /** The phrases with which it begins. */
+  readonly begins: PhrasesOf;
+  readonly rule: string;
+  readonly read: (asked: Asked) => Read;
+}
 
-const ofThread = ((words) => {
-  const thread = pickThread(words);
-  return thread === undefined ? 'Say a thread: M ten, M ten by one, quarter twenty.' : { thread };
-}) satisfies Kind['read'];
+type Example = 'speedExample' | 'drillSpeedExample' | 'drillFeedExample';
+
+const sizeMaterial = (key: Example) => (asked: Asked) => {
+  const { words, rule, unit, phrasing, say } = asked;
+  const names = ['material', 'tool', 'operation', 'coolant'];
+  const { values, rest } = pickChoices(rule, words, names, phrasing);
+  const diameter = pickNumber(rest, unit, phrasing);
+  const example = say(key);
+  if (diameter === undefined) return say('sayDiameter', { example });
+  if (values.material === undefined) return say('sayMaterial', { example });
+  return { ...values, diameter };
+};
+
+const ofThread = ({ words, phrasing, say }: Asked): Read => {
+  const thread = pickThread(words, phrasing);
+  return thread === undefined ? say('sayThread') : { thread };
+};
 
 /** In the order they are tried: the narrower beginning first. */
 const kinds: readonly Kind[] = [
-  {
-    begins: /^(?:drill(?:ing)? speed|speed for drilling)\b/,
-    rule: 'drill-speed',
-    read: sizeMaterial('drill speed for eight millimetres brass'),
-  },
-  {
-    begins: /^(?:drill(?:ing)? feed|feed for drilling)\b/,
-    rule: 'drill-feed',
-    read: sizeMaterial('drill feed for eight millimetres brass'),
-  },
-  { begins: /^tap(?:ping)? drill\b/, rule: 'tap-drill', read: tapping },
-  { begins: /^(?:size )?over wires\b/, rule: 'size-over-wires', read: ofThread },
-  { begins: /^(?:best )?wires?\b/, rule: 'best-wire', read: ofThread },
-  { begins: /^thread limits\b/, rule: 'thread-limits', read: ofThread },
-  { begins: /^thread(?: sizes?)?\b/, rule: 'thread-sizes', read: ofThread },
-  { begins: /^limits\b/, rule: 'limits-of-size', read: limits },
-  {
-    begins: /^(?:feed for (?:roughness|ra|r a|finish)|feed for a roughness)\b/,
-    rule: 'feed-for-roughness',
-    read: roughness,
-  },
-  { begins: /^dial\b/, rule: 'dial-setting', read: dial },
-  { begins: /^morse(?: taper)?\b/, rule: 'morse-taper', read: morse },
-  { begins: /^taper (?:of )?(?:one|1) in\b/, rule: 'taper-angle', read: oneIn },
-  { begins: /^(?:taper|compound angle)\b/, rule: 'compound-angle', read: taper },
-  { begins: /^pass(?:es| plan)\b/, rule: 'pass-plan', read: passes },
-  {
-    begins: /^(?:spindle )?speed\b/,
-    rule: 'speed-for-material',
-    read: sizeMaterial('speed for thirty millimetres brass'),
-  },
+  { begins: 'drillSpeed', rule: 'drill-speed', read: sizeMaterial('drillSpeedExample') },
+  { begins: 'drillFeed', rule: 'drill-feed', read: sizeMaterial('drillFeedExample') },
+  { begins: 'tapDrill', rule: 'tap-drill', read: tapping },
+  { begins: 'overWires', rule: 'size-over-wires', read: ofThread },
+  { begins: 'wires', rule: 'best-wire', read: ofThread },
+  { begins: 'threadLimits', rule: 'thread-limits', read: ofThread },
+  { begins: 'thread', rule: 'thread-sizes', read: ofThread },
+  { begins: 'limits', rule: 'limits-of-size', read: limits },
+  { begins: 'roughness', rule: 'feed-for-roughness', read: roughness },
+  { begins: 'dial', rule: 'dial-setting', read: dial },
+  { begins: 'morse', rule: 'morse-taper', read: morse },
+  { begins: 'oneIn', rule: 'taper-angle', read: oneIn },
+  { begins: 'taper', rule: 'compound-angle', read: taper },
+  { begins: 'passes', rule: 'pass-plan', read: passes },
+  { begins: 'speed', rule: 'speed-for-material', read: sizeMaterial('speedExample') },
 ];
 
-/** "Brass thirty high-speed steel": a material and a size, in any order, ask for the speed. */
-const bareSpeed: Kind = {
-  begins: /\bspeed\b(?! steel)/,
-  rule: 'speed-for-material',
-  read: sizeMaterial('speed for thirty millimetres brass'),
-};
-
-const runUp = /^(?:what is|what s|whats|what|the|a|find|give me|tell me|please) /;
-const joining = /^(?:for|of|with|is|from|a|an|the|to) /;
-
 /** Reads a question; numbers without a unit are in that of the machine. */
-export function slateQuestion(text: string, card?: SlateCard): SlateQuestion {
-  const words = strip(plainWords(text), runUp);
-  const kind = kinds.find(({ begins }) => begins.test(words)) ?? bareSpeed;
-  const rule = ruleFor(kind.rule, card);
-  if (!rule) return { ok: false, fault: unknown };
-  const after = strip(words.replace(kind.begins, '').trim(), joining);
-  const unit = card?.units === 'inch' ? 'in' : 'mm';
-  const read = kind.read(after, text.trim(), rule, unit);
-  if (typeof read === 'string') return { ok: false, fault: kind === bareSpeed ? unknown : read };
+export function slateQuestion(
+  text: string,
+  card?: SlateCard,
+  language: Language = englishLanguage,
+): SlateQuestion {
+  const phrasing = phrasingIn(language);
+  const say = sayIn(language, asksTexts);
+  const words = stripped('runUp', plainWords(text, language), phrasing);
+  const kind = kinds.find(({ begins }) => phrasing.begins(begins, words));
+  // "Brass thirty high-speed steel": a material and a size, in any order, ask for the speed.
+  const after = kind ? phrasing.after(kind.begins, words) : phrasing.withoutSpeed(words);
+  const rule = ruleFor(kind?.rule ?? 'speed-for-material', card, language);
+  if (!rule) return { ok: false, fault: say('unknown') };
+  const read = (kind?.read ?? sizeMaterial('speedExample'))({
+    words: stripped('joining', after, phrasing),
+    raw: text.trim(),
+    rule,
+    unit: card?.units === 'inch' ? 'in' : 'mm',
+    phrasing,
+    say,
+  });
+  if (typeof read === 'string') return { ok: false, fault: kind ? read : say('unknown') };
   return { ok: true, rule, values: { ...cardValues(rule, card), ...given(read) } };
 }
 
 /** The rule, knowing the shop's own materials where the card brings them. */
-function ruleFor(name: string, card: SlateCard | undefined): Rule | undefined {
-  const rule = findRule(name);
+function ruleFor(name: string, card: SlateCard | undefined, language: Language): Rule | undefined {
+  const rule = findRule(name, language);
   const { materials = [] } = card ?? {};
   return rule && materials.length > 0 ? withShopMaterials([rule], materials)[0] : rule;
 }
 
-const unknown =
-  'Say what to work out: speed, drill speed, drill feed, tapping drill, limits, feed for roughness, taper, wires, thread, dial or passes.';
-
-function strip(words: string, start: RegExp): string {
-  const next = words.replace(start, '');
-  return next === words ? words : strip(next, start);
+function stripped(key: 'runUp' | 'joining', words: string, phrasing: Phrasing): string {
+  const next = phrasing.after(key, words);
+  return next === words ? words : stripped(key, next, phrasing);
 }
 
 function given(values: Values): Readonly<Record<string, RuleValue>> {
@@ -142,80 +145,83 @@ function cardValues(rule: Rule, card: SlateCard | undefined): Readonly<Record<st
   );
 }
 
-function tapping(words: string): Read {
-  const [, thread = words, percent] =
-    /^(.+?)(?: (?:at )?(\S+(?: \S+)*?) ?(?:percent|per cent|%))?$/.exec(words) ?? [];
-  const share = percent === undefined ? undefined : pickNumber(percent, '');
-  const name = pickThread(thread);
-  return name === undefined
-    ? 'Say a thread: tapping drill for M ten.'
-    : { thread: name, percent: share };
+function tapping({ words, phrasing, say }: Asked): Read {
+  const bare = phrasing.before('percent', words);
+  const [thread, share] = bare === words ? [words] : shareIn(bare, phrasing);
+  const name = pickThread(thread, phrasing);
+  if (name === undefined) return say('sayTapThread');
+  return {
+    thread: name,
+    percent: share === undefined ? undefined : pickNumber(share, '', phrasing),
+  };
+}
+
+/** The thread and the share that was said after it: "M8 at sixty five", "M8 sixty". */
+function shareIn(words: string, phrasing: Phrasing): readonly [string, string?] {
+  const parts = phrasing.split('at', words);
+  if (parts) return parts;
+  const [, thread = words, share] = /^(\S+(?: \S+)?) (.+)$/.exec(words) ?? [];
+  return share === undefined ? [thread] : [thread, share];
 }
 
 /** A class said aloud has no capitals, and H7 is not h7: the person says which. */
-function limits(words: string, raw: string, _rule: Rule, unit: string): Read {
-  const example = 'limits for twenty-five h seven shaft';
-  const hole = /\b(?:hole|bore)\b/.test(words);
-  const shaft = /\b(?:shaft|pin)\b/.test(words);
-  const bare = words.replace(/\b(?:hole|bore|shaft|pin)\b/g, ' ').trim();
-  const found = pickClass(bare);
-  const size = pickNumber(bare.replace(/([a-z]{1,2}) ?([a-z]+|\d{1,2})$/, ''), unit);
-  if (!found || size === undefined) return `Say a size and a class: ${example}.`;
+function limits({ words, raw, unit, phrasing, say }: Asked): Read {
+  const hole = phrasing.has('hole', words);
+  const shaft = phrasing.has('shaft', words);
+  const bare = phrasing.without(['hole', 'shaft'], words);
+  const found = pickClass(bare, phrasing);
+  const size = pickNumber(bare.replace(/(\p{L}{1,2}) ?(\p{L}+|\d{1,2})$/u, ''), unit, phrasing);
+  if (!found || size === undefined) return say('sayClass');
   const written = new RegExp(`${found.letter.toUpperCase()} ?${found.grade}`).test(raw);
-  if (!hole && !shaft && !written) return 'Say hole or shaft after the class.';
+  if (!hole && !shaft && !written) return say('sayHole');
   const letter = hole || (written && !shaft) ? found.letter.toUpperCase() : found.letter;
   return { size, class: `${letter}${found.grade}` };
 }
 
-function roughness(words: string, _raw: string, _rule: Rule, unit: string): Read {
-  const [, wanted = '', nose = ''] =
-    /^(.+?)(?: with)?(?: a)? nose(?: radius)?(?: of)? (.+)$/.exec(words) ?? [];
-  const value = pickNumber(wanted.replace(/ (?:microns?|micrometres?|um)$/, ''), 'um');
-  const noseRadius = pickNumber(nose, unit);
+function roughness({ words, unit, phrasing, say }: Asked): Read {
+  const [wanted = '', nose = ''] = phrasing.split('nose', words) ?? [];
+  const value = pickNumber(phrasing.before('microns', wanted), 'um', phrasing);
+  const noseRadius = pickNumber(nose, unit, phrasing);
   return value === undefined || noseRadius === undefined
-    ? 'Say both: feed for roughness one point six, nose zero point four.'
+    ? say('sayRoughness')
     : { roughness: value, noseRadius };
 }
 
-function dial(words: string, _raw: string, _rule: Rule, unit: string): Read {
-  const reads = /\bradius\b/.test(words)
-    ? 'radius'
-    : /\bdiameter\b/.test(words)
-      ? 'diameter'
-      : undefined;
-  const change = pickNumber(words.replace(/\b(?:radius|diameter|dial)\b/g, ' '), unit);
-  return change === undefined
-    ? 'Say how much the diameter is to change: dial for zero point five.'
-    : { change, dialReads: reads };
+function dial({ words, unit, phrasing, say }: Asked): Read {
+  const reads = (['radius', 'diameter'] as const).find((key) => phrasing.has(key, words));
+  const bare = phrasing.without(['radius', 'diameter', 'dial'], words);
+  const change = pickNumber(bare, unit, phrasing);
+  return change === undefined ? say('sayDial') : { change, dialReads: reads };
 }
 
-function morse(words: string): Read {
-  const number = pickNumber(words.replace(/^(?:number|taper) /, ''), '');
-  return number === undefined ? 'Say its number: Morse taper three.' : { number: String(number) };
+function morse({ words, phrasing, say }: Asked): Read {
+  const number = pickNumber(phrasing.after('number', words), '', phrasing);
+  return number === undefined ? say('sayMorse') : { number: String(number) };
 }
 
-function oneIn(words: string): Read {
-  const value = pickNumber(words, '');
-  return value === undefined ? 'Say the taper: taper of one in twenty.' : { oneIn: value };
+function oneIn({ words, phrasing, say }: Asked): Read {
+  const value = pickNumber(words, '', phrasing);
+  return value === undefined ? say('sayOneIn') : { oneIn: value };
 }
 
-function taper(words: string, _raw: string, _rule: Rule, unit: string): Read {
-  const [, a = '', b = '', c = ''] = /^(.+?) to (.+?) (?:over|in|on) (.+)$/.exec(words) ?? [];
-  const [large, small, length] = [a, b, c].map((part) =>
-    pickNumber(part.replace(/ long$/, ''), unit),
+function taper({ words, unit, phrasing, say }: Asked): Read {
+  const [a = '', rest = ''] = phrasing.split('to', words) ?? [];
+  const [b = '', c = ''] = phrasing.split('over', rest) ?? [];
+  const [large, small, length] = [a, b, phrasing.before('long', c)].map((part) =>
+    pickNumber(part, unit, phrasing),
   );
   return large === undefined || small === undefined || length === undefined
-    ? 'Say both diameters and the length: taper from thirty to twenty-five over fifty.'
+    ? say('sayTaper')
     : { large, small, length };
 }
 
-function passes(words: string, _raw: string, _rule: Rule, unit: string): Read {
-  const [, a = '', b = '', c = ''] =
-    /^(.+?) to (.+?) (?:in |with )?cuts of (.+)$/.exec(words) ?? [];
+function passes({ words, unit, phrasing, say }: Asked): Read {
+  const [a = '', rest = ''] = phrasing.split('to', words) ?? [];
+  const [b = '', c = ''] = phrasing.split('cutsOf', rest) ?? [];
   const [stockDiameter, finishDiameter, deepestCut] = [a, b, c].map((part) =>
-    pickNumber(part, unit),
+    pickNumber(part, unit, phrasing),
   );
   return stockDiameter === undefined || finishDiameter === undefined || deepestCut === undefined
-    ? 'Say it whole: passes from sixty to forty-two in cuts of two.'
+    ? say('sayPasses')
     : { stockDiameter, finishDiameter, deepestCut };
 }

@@ -1,5 +1,6 @@
 /** Picks the values of a rule out of free words: choices by what people call them, sizes, threads. Pure. */
 
+import { type Language, optionPhrases, optionText } from '../texts/index.ts';
 import {
   type ChoiceInput,
   type Rule,
@@ -8,6 +9,7 @@ import {
   toBase,
 } from '../trade/index.ts';
 import { normalise, readNumber, showFraction } from '../words/index.ts';
+import type { Phrasing } from './slate-phrasing.ts';
 
 /** Where a name was cut out: words on its two sides are never read as one number. */
 const cutOut = ' | ';
@@ -18,23 +20,23 @@ export interface Picked {
   readonly rest: string;
 }
 
-const fillers =
-  'for of in with a an the on at to is what diameter size tool drill cutter hole and by material'.split(
-    ' ',
-  );
-
 /** Plain words parted by single blanks; hyphens part words too, but a point stays in its number. */
-export function plainWords(text: string): string {
-  return normalise(text.replace(/(?<=[a-z])-(?=[a-z])/gi, ' '));
+export function plainWords(text: string, language: Language): string {
+  return normalise(text.replace(/(?<=\p{L})-(?=\p{L})/gu, ' '), language);
 }
 
 /** The choices of a rule named in the words, longest names first: "high speed steel" before "steel". */
-export function pickChoices(rule: Rule, words: string, names: readonly string[]): Picked {
+export function pickChoices(
+  rule: Rule,
+  words: string,
+  names: readonly string[],
+  { language }: Phrasing,
+): Picked {
   const inputs = rule.inputs.filter(
     (input): input is ChoiceInput => input.kind === 'choice' && names.includes(input.name),
   );
   const phrases = inputs
-    .flatMap((input) => input.options.flatMap((option) => phrasesOf(input, option)))
+    .flatMap((input) => input.options.flatMap((option) => phrasesOf(input, option, language)))
     .sort((a, b) => b.phrase.length - a.phrase.length);
   const values: Record<string, RuleValue> = {};
   let rest = ` ${words} `;
@@ -46,52 +48,58 @@ export function pickChoices(rule: Rule, words: string, names: readonly string[])
   return { values, rest: rest.trim() };
 }
 
-function phrasesOf(input: ChoiceInput, option: string) {
-  const names = [option, ...(input.said?.[option] ?? [])];
-  return names.map((name) => ({ name: input.name, option, phrase: plainWords(name) }));
+/** A language that has its own names for the choices is not asked in English. */
+function phrasesOf(input: ChoiceInput, option: string, language: Language) {
+  const names = language.spoken
+    ? [optionText(language, option), ...optionPhrases(language, option)]
+    : [option, ...(input.said?.[option] ?? [])];
+  return names.map((name) => ({
+    ...{ name: input.name, option },
+    phrase: plainWords(name, language),
+  }));
 }
 
 /**
  * The one number left in some words, in the unit that was said or else in `unit`; any word beside it refuses.
  * Inches come out in mm.
  */
-export function pickNumber(words: string, unit: string): number | undefined {
+export function pickNumber(words: string, unit: string, phrasing: Phrasing): number | undefined {
   const parts = words
     .split('|')
-    .map(withoutFillers)
+    .map((part) => withoutFillers(part, phrasing.all('fillers')))
     .filter((part) => part !== '');
   const [only, ...more] = parts;
   if (only === undefined || more.length > 0) return undefined;
-  const value = readNumber(only, { unit, min: 0, max: 100_000 })[0]?.value;
+  const wanted = { unit, min: 0, max: 100_000 };
+  const value = readNumber(only, wanted, phrasing.language)[0]?.value;
   return value === undefined || unit !== 'in' ? value : toBase(value, unit, 'length');
 }
 
 /** Only at the ends: "one and a half" is one number. */
-function withoutFillers(words: string): string {
+function withoutFillers(words: string, fillers: readonly string[]): string {
   const row = words.split(' ').filter((word) => word !== '');
   while (fillers.includes(row[0] ?? '.')) row.shift();
   while (fillers.includes(row.at(-1) ?? '.')) row.pop();
   return row.join(' ');
 }
 
-const letters: Readonly<Record<string, string>> = { em: 'm', aitch: 'h', gee: 'g', kay: 'k' };
-
 /** "m ten by one point two five" as "M10x1.25"; "quarter twenty" as "1/4-20"; nothing when it is no thread. */
-export function pickThread(words: string): string | undefined {
-  const spelt = words.replace(/\b(?:em|aitch|gee|kay)\b/g, (word) => letters[word] ?? word).trim();
-  const metric = /^m ?(.+?)(?:(?: (?:x|by|times) |(?<=\d) ?x ?(?=\d))(.+))?$/.exec(spelt);
+export function pickThread(words: string, phrasing: Phrasing): string | undefined {
+  const spelt = phrasing.spelt(words).trim();
+  const metric = /^m ?(.+)$/.exec(spelt.replace(/(?<=\d) ?x ?(?=\d)/, ' x '));
   if (metric) {
-    const [, size = '', pitch] = metric;
-    const major = numberIn(size);
-    const step = pitch === undefined ? undefined : numberIn(pitch);
+    const [, whole = ''] = metric;
+    const [size, pitch] = phrasing.split('by', whole) ?? [whole];
+    const major = numberIn(size, phrasing.language);
+    const step = pitch === undefined ? undefined : numberIn(pitch, phrasing.language);
     if (major === undefined || (pitch !== undefined && step === undefined)) return undefined;
     return step === undefined ? `M${major}` : `M${major}x${step}`;
   }
   return inchThread(spelt);
 }
 
-function numberIn(words: string): number | undefined {
-  return readNumber(words, { unit: 'mm', min: 0, max: 1000 })[0]?.value;
+function numberIn(words: string, language: Language): number | undefined {
+  return readNumber(words, { unit: 'mm', min: 0, max: 1000 }, language)[0]?.value;
 }
 
 /** A fraction of an inch first, then the threads an inch, then the series where it was said. */
@@ -119,10 +127,11 @@ function inchFigures(inch: number): string {
 /** "h seven" as a letter and a grade; upper case is kept where it was written. */
 export function pickClass(
   text: string,
+  { language }: Phrasing,
 ): { readonly letter: string; readonly grade: number } | null {
   const [, letter = '', grade = ''] =
-    /(?:^|\s|\d)([a-z]{1,2}) ?([a-z]+|\d{1,2})\s*$/i.exec(text) ?? [];
-  const value = numberIn(grade.toLowerCase());
+    /(?:^|\s|\d)([a-z]{1,2}) ?(\p{L}+|\d{1,2})\s*$/iu.exec(text) ?? [];
+  const value = numberIn(grade.toLowerCase(), language);
   return letter === '' || value === undefined ? null : { letter, grade: value };
 }
 

@@ -186,7 +186,7 @@ function takeAsk(state: RunState, heard: Heard, ask: Ask): RunStep {
 /** Answered beside the run: nothing in it moves. */
 function takeSlate(state: RunState, heard: Heard, question: string): RunStep {
   const ready = talked(state, { type: 'understood' });
-  const answer = slateAnswer(question, state.job.card);
+  const answer = slateAnswer(question, state.job.card, state.job.flow.language);
   if (!answer.ok) return asked(ready, heard, answer.fault);
   const { spoken, why } = answer.reply;
   return asked({ ...ready, told: { why } }, heard, spoken);

@@ -74,7 +74,7 @@ async function hearOne(
 ): Promise<() => Promise<void>> {
   let open = true;
   const { slatePhrases } = await import('../bench/index.ts');
-  ear.listenFor({ phrases: slatePhrases() });
+  ear.listenFor({ phrases: slatePhrases(language) });
   let cancelLimit = () => {};
   const close = async () => {
     if (!open) return;

@@ -4,7 +4,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type SlateCard, type SlateReply, slateAnswer } from '../../bench/index.ts';
 import { slateTexts, voiceTexts, whyTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { AppWorld } from '../world.ts';
 
 interface AskInWordsProps {
@@ -13,6 +13,7 @@ interface AskInWordsProps {
 }
 
 export function AskInWords({ world, card }: AskInWordsProps) {
+  const language = useLanguage();
   const [text, setText] = useState('');
   const [fault, setFault] = useState('');
   const [last, setLast] = useState<readonly SlateReply[]>([]);
@@ -22,7 +23,7 @@ export function AskInWords({ world, card }: AskInWordsProps) {
   }, [world]);
   const ask = (question: string, aloud: boolean) => {
     setText(question);
-    const answer = slateAnswer(question, card);
+    const answer = slateAnswer(question, card, language);
     setShown(answer.ok ? answer.reply : null);
     setFault(answer.ok ? '' : answer.fault);
     if (aloud) void world.slate.say(answer.ok ? answer.reply.spoken : answer.fault);

@@ -2,6 +2,7 @@
 
 import type { Language, Tables } from '../language.ts';
 import apprentice from './apprentice.json';
+import asks from './asks.json';
 import batch from './batch.json';
 import begin from './begin.json';
 import bench from './bench.json';
@@ -49,6 +50,7 @@ const tables: Tables = {
   options,
   batch,
   apprentice,
+  asks,
   glossary,
   frame,
   settings,

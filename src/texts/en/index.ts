@@ -1,6 +1,7 @@
 /** The areas, in English. */
 
 export { apprenticeTexts } from './apprentice.ts';
+export { asksTexts } from './asks.ts';
 export { batchTexts } from './batch.ts';
 export { beginTexts } from './begin.ts';
 export { benchTexts } from './bench.ts';
