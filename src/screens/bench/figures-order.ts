@@ -18,7 +18,12 @@ const MOST_LARGE = 3;
 export function allFigures({ figures, lead, ask }: View): readonly Figure[] {
   const told = [...(lead.figures ?? []), ...(ask.figures ?? [])];
   const all = [...figures, ...told];
-  return all.filter((one, at) => all.findIndex(({ id }) => id === one.id) === at);
+  return all.filter((one, at) => all.findIndex((other) => isSame(one, other)) === at);
+}
+
+/** The step's own figure may be the very number that its line tells: it is shown once. */
+function isSame(one: Figure, other: Figure): boolean {
+  return one.id === other.id || (one.label === other.label && one.text === other.text);
 }
 
 export interface FiguresInOrder {
