@@ -50,5 +50,6 @@ export {
   type TalkSnapshot,
   talkChart,
 } from './talk-chart.ts';
+export { type Turn, turnOf } from './turn.ts';
 export { viewNow } from './view-now.ts';
 export { figureAsked } from './why-that.ts';

@@ -36,7 +36,7 @@ export function BenchHead({ state, scene, notice }: BenchHeadProps) {
           )}
         </p>
       </div>
-      <SoundState notice={notice} />
+      <SoundState state={state} notice={notice} />
       <progress
         class="bench-progress"
         max={of}

@@ -1,6 +1,6 @@
 /** Whether it is listening, speaking or deaf: by picture, by word and by pattern, never by colour alone. */
 
-import type { Notice } from '../../bench/index.ts';
+import { type Notice, type RunState, turnOf } from '../../bench/index.ts';
 import { dockTexts } from '../../texts/index.ts';
 import { Icon, type IconName } from '../frame/Icon.tsx';
 import { useSay } from '../use-say.ts';
@@ -11,12 +11,28 @@ const LOOKS: Readonly<Record<Notice['sound'], IconName>> = {
   deaf: 'no-ear',
 };
 
-export function SoundState({ notice }: { readonly notice: Notice }) {
+const TURNS = {
+  listening: 'listening',
+  speaking: 'speaking',
+  deaf: 'deaf',
+  'reading-back': 'readingBack',
+  'asking-again': 'askingAgain',
+  held: 'heldTurn',
+} as const;
+
+interface SoundStateProps {
+  readonly state: RunState;
+  readonly notice: Notice;
+}
+
+/** The picture tells who may sound, the word whose turn it is. */
+export function SoundState({ state, notice }: SoundStateProps) {
   const say = useSay(dockTexts);
+  const turn = turnOf(state, notice.sound);
   return (
-    <p class="sound" data-sound={notice.sound}>
+    <p class="sound" data-sound={notice.sound} data-turn={turn}>
       <Icon name={LOOKS[notice.sound]} />
-      <span>{say(notice.sound)}</span>
+      <span>{say(TURNS[turn])}</span>
       {notice.sound === 'listening' && notice.level !== null && <Level decibels={notice.level} />}
     </p>
   );
