@@ -1,6 +1,13 @@
 import { describe, expect, it } from 'vitest';
+import { viewNow } from '../../../src/bench/index.ts';
 import type { Figure } from '../../../src/flow/index.ts';
-import { inOrder, numberAndUnit, shortWorking } from '../../../src/screens/bench/figures-order.ts';
+import {
+  allFigures,
+  inOrder,
+  numberAndUnit,
+  shortWorking,
+} from '../../../src/screens/bench/figures-order.ts';
+import { begun, hears, toBar } from '../../bench/scripted.ts';
 
 const figure = (id: string): Figure => ({ id, label: id, text: '1', spoken: 'one' });
 const all = ['dial', 'cut', 'left', 'size', 'speed', 'feed', 'length', 'lower', 'upper'].map(
@@ -23,6 +30,14 @@ describe('the figures', () => {
   it('are all there, each once', () => {
     const { large, small } = inOrder(all, 'dial');
     expect(ids([...large, ...small]).sort()).toEqual(ids(all).sort());
+  });
+
+  it('are shown once where the line tells a number that the step shows by itself', () => {
+    const mounting = viewNow(hears(begun(), ...toBar, '25', 'correct').state);
+    expect(mounting.step.title).toBe('Mount the blank');
+    expect(allFigures(mounting).map(({ label, text }) => `${label} ${text}`)).toEqual([
+      'Shank length 45.00\u00a0mm',
+    ]);
   });
 });
 
