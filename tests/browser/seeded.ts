@@ -9,10 +9,10 @@ export function chooser(seed: number): (most: number) => number {
   };
 }
 
-/** So many of a list by chance, in their order. */
+/** So many of a list, the first always among them and the others by chance; in their order. */
 export function pick<T>(all: readonly T[], count: number, seed: number): readonly T[] {
   const choose = chooser(seed);
-  const picked = [...all];
-  while (picked.length > count) picked.splice(choose(picked.length), 1);
-  return picked;
+  const [first, ...others] = all;
+  while (others.length > 0 && others.length + 1 > count) others.splice(choose(others.length), 1);
+  return first === undefined ? [] : [first, ...others];
 }
