@@ -2,7 +2,7 @@
 
 import { endStep } from '../flow/index.ts';
 import { type JudgedStep, outsideOf, type StepArrow } from './judge-step.ts';
-import type { SpotName } from './move.ts';
+import type { SpotName, Target } from './move.ts';
 import type { Spot } from './spot.ts';
 import { noRows, type ValueSet, type ValueSets } from './value-sets.ts';
 import type { Walk } from './walk.ts';
@@ -42,22 +42,34 @@ export function goodRows(
 function outsideOfStep(
   walk: Walk,
   step: string,
-  { arrows }: JudgedStep,
+  judged: JudgedStep,
   good: ReadonlyMap<string, ReadonlyMap<Spot, ValueSet>>,
-  { counts, leaves }: Backwards,
+  how: Backwards,
 ): Outside {
   const outside = new Map<string, ValueSet | 'all'>();
-  if (!leaves) return outside;
+  if (!how.leaves) return outside;
   const slots = walk.stands.get(step)?.walk.frame.slots ?? [];
-  for (const arrow of arrows) {
-    const { to, target } = arrow;
-    if (to || !target || !counts(arrow)) continue;
-    const key = outsideOf(arrow);
-    if (outside.has(key)) continue;
+  for (const [key, target] of waysOut(judged, how)) {
     const next = slots[target.slot] ?? endStep;
     outside.set(key, next === endStep ? 'all' : goodAt(walk, next, target, good));
   }
   return outside;
+}
+
+const known = new WeakMap<JudgedStep, Map<string, ReadonlyMap<string, Target>>>();
+
+/** Where the arrows that count leave for: the same in every sweep. */
+function waysOut(judged: JudgedStep, { name, counts }: Backwards): ReadonlyMap<string, Target> {
+  const ways = known.get(judged) ?? new Map<string, ReadonlyMap<string, Target>>();
+  known.set(judged, ways);
+  const old = ways.get(name);
+  if (old) return old;
+  const made = new Map<string, Target>();
+  for (const arrow of judged.arrows) {
+    if (!arrow.to && arrow.target && counts(arrow)) made.set(outsideOf(arrow), arrow.target);
+  }
+  ways.set(name, made);
+  return made;
 }
 
 function goodAt(
@@ -89,6 +101,8 @@ function goodIn(
 
 class Inside {
   private readonly good = new Map<Spot, ValueSet>();
+  /** What was good where an arrow leads when it was last looked at. */
+  private readonly tried = new Map<StepArrow, ValueSet | 'all'>();
 
   constructor(
     private readonly sets: ValueSets,
@@ -113,14 +127,19 @@ class Inside {
   private improve(arrow: StepArrow): boolean {
     const before = this.good.get(arrow.from) ?? noRows;
     if (before === this.rows.get(arrow.from)) return false;
-    const now = this.sets.union(before, this.through(arrow));
+    const end = this.endOf(arrow);
+    if (this.tried.get(arrow) === end) return false;
+    this.tried.set(arrow, end);
+    const now = this.sets.union(before, this.through(arrow, end));
     this.good.set(arrow.from, now);
     return now !== before;
   }
 
-  private through(arrow: StepArrow): ValueSet {
-    const { rows, puts, to } = arrow;
-    const end = to ? this.goodAt(to) : (this.outside.get(outsideOf(arrow)) ?? noRows);
+  private endOf(arrow: StepArrow): ValueSet | 'all' {
+    return arrow.to ? this.goodAt(arrow.to) : (this.outside.get(outsideOf(arrow)) ?? noRows);
+  }
+
+  private through({ rows, puts }: StepArrow, end: ValueSet | 'all'): ValueSet {
     if (end === 'all') return rows;
     return end === noRows ? noRows : this.sets.comingInto(rows, end, puts);
   }
