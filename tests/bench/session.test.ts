@@ -241,6 +241,23 @@ describe('a session', () => {
     expect(notices.at(-1)?.soundLeaves).toBeUndefined();
   });
 
+  test('has one owner of the microphone: an ear is closed before the next is opened', async () => {
+    const { session, ear } = await opened();
+    const order: string[] = [];
+    const named = (name: string) => ({
+      ...ear,
+      open: async () => void order.push(`${name} opens`),
+      close: async () => {
+        await settled();
+        order.push(`${name} is closed`);
+      },
+    });
+    await session.listenWith(named('first'));
+    await session.listenWith(named('second'));
+    await session.close();
+    expect(order).toEqual(['first opens', 'first is closed', 'second opens', 'second is closed']);
+  });
+
   test('"louder" is kept as a setting before it is said back', async () => {
     const manners: unknown[] = [];
     const { session, voice } = await opened(undefined, (manner) => manners.push(manner));

@@ -22,6 +22,10 @@ interface Room {
   takePlayed(): { readonly rate: number; readonly samples: string };
   /** How strongly the loudspeaker comes back into the microphone: 0.2 in a room, less with a headset. */
   setEcho(gain: number): void;
+  /** What the page's ear made of what it heard: words, and null for sound that it did not understand. */
+  readonly decisions: (string | null)[];
+  /** Seconds of sound the ear has worked through while it was open: its own clock, however busy the machine is. */
+  readonly earSeconds: number;
   /** What the page asked of the microphone. */
   readonly asked: MediaStreamConstraints[];
 }
@@ -135,7 +139,7 @@ function furnish(): void {
   function recorderOf(context: AudioContext): AudioNode {
     const known = recorders.get(context);
     if (known) return known;
-    const recorder = context.createScriptProcessor(4096, 1, 1);
+    const recorder = context.createScriptProcessor(16_384, 1, 1);
     rate = context.sampleRate;
     recorder.onaudioprocess = ({ inputBuffer }) =>
       pieces.push(inputBuffer.getChannelData(0).slice());
@@ -163,6 +167,21 @@ function furnish(): void {
     connect.call(soft, out);
   }
 
+  const decisions: (string | null)[] = [];
+  let earSeconds = 0;
+  const RealWorker = window.Worker;
+  window.Worker = class extends RealWorker {
+    constructor(address: string | URL, options?: WorkerOptions) {
+      super(address, options);
+      this.addEventListener('message', ({ data }: MessageEvent) => {
+        const told = data as { readonly kind?: unknown; readonly text?: unknown };
+        if (told.kind === 'level') earSeconds++;
+        if (told.kind === 'heard') decisions.push(String(told.text));
+        if (told.kind === 'unclear') decisions.push(null);
+      });
+    }
+  };
+
   const lines: string[] = [];
   const times: number[] = [];
   type Post = (this: Worker, message: unknown, move: Transferable[]) => void;
@@ -183,6 +202,10 @@ function furnish(): void {
   window.room = {
     lines,
     times,
+    decisions,
+    get earSeconds() {
+      return earSeconds;
+    },
     setEcho(gain) {
       for (const echo of echoes) echo.gain.value = gain;
     },
@@ -193,7 +216,10 @@ function furnish(): void {
       const opened = performance.now();
       const source = air.context.createMediaStreamSource(stream);
       connect.call(source, air.out);
+      // By the clock of the sound itself: a busy machine plays late.
+      const until = air.context.currentTime + ms / 1000;
       await new Promise((over) => setTimeout(over, ms));
+      while (air.context.currentTime < until) await new Promise((more) => setTimeout(more, 20));
       source.disconnect();
       for (const track of stream.getTracks()) track.stop();
       return opened;

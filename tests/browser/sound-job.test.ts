@@ -29,6 +29,24 @@ afterAll(async () => {
   room?.remove();
 });
 
+/**
+ * Whether what came out of the loudspeaker is the answer that the page gave, and not another. The recording of a busy
+ * machine may have holes: then the answer is asked for again.
+ */
+async function answeredBySound(person: Speaker): Promise<boolean> {
+  const others = ['Is the guard closed?', 'Is the key out of the chuck?', 'Say again.'];
+  for (let times = 0; times < 3; times++) {
+    await person.untilListening();
+    await room.played(person.page);
+    await person.says('repeat');
+    await person.untilListening();
+    const answer = (await person.lines()).at(-1) ?? '';
+    if ((await likestLine(await room.played(person.page), [answer, ...others])) === answer)
+      return true;
+  }
+  return false;
+}
+
 it('the first gate, a reading, a pass and a hold are led by sound alone and answered by sound: "stop" breaks in', async () => {
   const person = await Speaker.at(browser, site.address, room);
   const keys = new Person(person.page, 'keys');
@@ -36,12 +54,8 @@ it('the first gate, a reading, a pass and a hold are led by sound alone and answ
   await person.begin();
 
   await person.says('next');
-  await room.played(person.page);
   await person.says('glasses on');
-  await person.untilListening();
-  const answer = (await person.lines()).at(-1) ?? '';
-  const others = ['Is the guard closed?', 'Is the key out of the chuck?', 'Say again.'];
-  expect(await likestLine(await room.played(person.page), [answer, ...others])).toBe(answer);
+  expect(await answeredBySound(person)).toBe(true);
   await person.says('nothing loose');
   await person.isAt(/emergency stop/i);
 
@@ -54,12 +68,13 @@ it('the first gate, a reading, a pass and a hold are led by sound alone and answ
   await person.isAt(/guard closed/i);
 
   // As with any word: who is not heard says it again.
-  const held = person.page.locator('.held-danger');
-  for (let times = 0; times < 6 && !(await held.isVisible()); times++) {
+  let isHeld = false;
+  for (let times = 0; times < 6 && !isHeld; times++) {
     await person.says('repeat');
-    await person.breaksIn('stop');
-    await held.waitFor({ timeout: 3_000 }).catch(() => undefined);
+    isHeld = await person.breaksIn('stop');
   }
+  const held = person.page.locator('.held-danger');
+  await held.waitFor({ timeout: 60_000 });
   expect((await person.lines()).join(' ')).toMatch(/Press the emergency stop/);
   expect(await held.isVisible()).toBe(true);
   await person.context.close();

@@ -11,9 +11,14 @@ import type { RoomOfSound } from './room-of-sound.ts';
 /** Whoever is not heard four times takes the keys. */
 const MOST_SAYINGS = 4;
 /** What is said to a word that was not understood. */
-const asksAgain = ['Say again.', 'I cannot hear you well. Use the keys or the buttons.'];
-/** Tenths of a second until somebody who got no sign speaks again; a busy machine may need some. */
-const MOST_TENTHS = 80;
+const asksAgain = [
+  'Say again.',
+  'I cannot hear you well. Use the keys or the buttons.',
+  'Too loud to hear you safely. Use the keys.',
+  'Listening again.',
+];
+/** Who got no sign speaks again after so many seconds, by the ear's own clock. */
+const EAR_PATIENCE_S = 4;
 /** Nobody speaks at the very moment a light comes on. */
 const BREATH_MS = 250;
 
@@ -103,18 +108,18 @@ export class Speaker {
       return;
     }
     const told = (await this.lines()).slice(-4).join(' / ');
-    throw new Error(`"${word}" was not heard in ${MOST_SAYINGS} sayings. Told last: ${told}`);
+    const made = (await this.decisions()).slice(-MOST_SAYINGS).join(' / ');
+    throw new Error(
+      `"${word}" was not heard in ${MOST_SAYINGS} sayings. The ear heard: ${made}. Told last: ${told}`,
+    );
   }
 
-  /** Says it once; null when no answer came, or only the asking to say it again. */
+  /** Says it once; null when the ear made nothing of it, or the page asked to say it again. */
   private async answerTo(word: string): Promise<number | null> {
     await this.untilListening();
     const before = (await this.lines()).length;
     const over = await this.room.say(this.page, await this.soundOf(word));
-    const answered = async () => (await this.lines()).length > before;
-    for (let waited = 0; waited < MOST_TENTHS && !(await answered()); waited++) {
-      await this.page.waitForTimeout(100);
-    }
+    await this.untilDecided(before);
     const answer = (await this.lines()).slice(before);
     if (answer.every((line) => asksAgain.includes(line))) return null;
     return this.page
@@ -122,11 +127,28 @@ export class Speaker {
       .then((at) => at - over);
   }
 
-  /** Says a word into the middle of what the page says, with a headset on. */
-  async breaksIn(word: string): Promise<void> {
-    await this.page.evaluate(() => window.room.setEcho(0.02));
-    await this.page.locator('.sound[data-sound="speaking"]').waitFor();
+  /** Until the page has answered, or the ear has listened on for a while and made nothing of what was said. */
+  private async untilDecided(linesBefore: number): Promise<void> {
+    const heardBy = await this.page.evaluate(() => window.room.earSeconds);
+    await this.page.waitForFunction(
+      ({ lines, until }) => window.room.lines.length > lines || window.room.earSeconds >= until,
+      { lines: linesBefore, until: heardBy + EAR_PATIENCE_S },
+      { timeout: 120_000 },
+    );
+  }
+
+  /** Says a word into the middle of what the page says, with a headset on. True when the ear took it. */
+  async breaksIn(word: string): Promise<boolean> {
+    const { page } = this;
+    await page.evaluate(() => window.room.setEcho(0.02));
+    await page.locator('.sound[data-sound="speaking"]').waitFor();
+    const before = (await this.decisions()).length;
     await this.utters(word);
+    const over = (count: number) =>
+      window.room.decisions.length > count ||
+      document.querySelector('.sound[data-sound="speaking"]') === null;
+    await page.waitForFunction(over, before, { timeout: 120_000 });
+    return (await this.decisions()).slice(before).includes(word);
   }
 
   /** Says it into the open microphone, whatever the page makes of it. */
@@ -136,12 +158,16 @@ export class Speaker {
   }
 
   async untilListening(): Promise<void> {
-    await this.page.locator('.sound[data-sound="listening"]').waitFor({ timeout: 40_000 });
+    await this.page.locator('.sound[data-sound="listening"]').waitFor({ timeout: 120_000 });
     await this.page.waitForTimeout(BREATH_MS);
   }
 
   lines(): Promise<readonly string[]> {
     return this.page.evaluate(() => [...window.room.lines]);
+  }
+
+  private decisions(): Promise<readonly (string | null)[]> {
+    return this.page.evaluate(() => [...window.room.decisions]);
   }
 
   private soundOf(word: string): Promise<Sound> {
@@ -159,7 +185,7 @@ export class Speaker {
   }
 
   async isAt(text: RegExp): Promise<void> {
-    await expect.poll(() => this.instruction(), { timeout: 15_000 }).toMatch(text);
+    await expect.poll(() => this.instruction(), { timeout: 60_000 }).toMatch(text);
   }
 }
 

@@ -150,7 +150,9 @@ describe('every recording, through the same worker code', () => {
         samples: resampleSound(samples, rate, RATE),
       };
     });
-    const people = [...positives, ...negatives].map((one) => async () => {
+    // Each recording once.
+    const once = new Map([...negatives, ...positives].map((one) => [one.file, one]));
+    const people = [...once.values()].map((one) => async () => {
       return { words: one.list, samples: recordingOf(one).samples };
     });
     const pieces = await Promise.all(
@@ -167,7 +169,7 @@ describe('every recording, through the same worker code', () => {
     await page.close();
     expect(told.map(outcomes)).toEqual(await inNode(pieces));
     expect(told.flatMap(outcomes).filter(([text]) => text !== null).length).toBeGreaterThan(8);
-  });
+  }, 280_000);
 });
 
 describe('the mouth of this page, in Chromium', () => {

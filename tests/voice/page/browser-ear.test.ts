@@ -4,6 +4,7 @@
  */
 import { describe, expect, it } from 'vitest';
 import { installOnDevice, onDeviceState } from '../../../src/voice/page/on-device.ts';
+import { begun, hears } from '../../bench/scripted.ts';
 import { fakeClock } from '../fake-clock.ts';
 import { earOverFake, FakeRecognition } from './fake-recognition.ts';
 
@@ -263,6 +264,20 @@ describe('a browser ear that is shut', () => {
     expect(isShut).toBe(true);
   });
 
+  it('drops a session that only starts after it was let go: on the device, starting takes a while', async () => {
+    const world = earOverFake('on-device');
+    await world.listen();
+    FakeRecognition.abortAnswers = false;
+    void world.ear.shut();
+    await world.clock.pass(1_000);
+    const late = world.last();
+    const before = late.aborted;
+    late.onstart?.();
+    expect(late.aborted).toBe(before + 1);
+    late.gives(['next', 1]);
+    expect(world.heard()).toEqual([]);
+  });
+
   it('does not start again when it was shut during the wait before a restart', async () => {
     const world = earOverFake();
     await world.listen();
@@ -274,6 +289,33 @@ describe('a browser ear that is shut', () => {
     await world.ear.reopen();
     await world.clock.pass(1_000);
     expect(world.sessions()).toBe(2);
+  });
+});
+
+describe('a browser ear that is sure of everything', () => {
+  it('hands on what it heard with the confidence of the browser; what counts is the said list', async () => {
+    const world = earOverFake('on-device');
+    world.ear.listenFor({ phrases: ['next'] });
+    await world.listen();
+    world.last().begins();
+    world.last().gives(['pass me the long one', 1]);
+    const run = begun();
+    const [heard] = world.reports.flatMap((report) =>
+      report.kind === 'heard' ? [report.heard] : [],
+    );
+    expect(heard).toMatchObject({ confidence: 1, from: 'speech' });
+    expect(hears(run, heard ?? '').state.snapshot).toBe(run.state.snapshot);
+  });
+
+  it('uses a fresh recogniser each time: an old one keeps its microphone and its settings', async () => {
+    const world = earOverFake();
+    await world.listen();
+    for (let i = 0; i < 3; i++) {
+      world.last().fails('no-speech');
+      await world.clock.pass(1_000);
+    }
+    expect(new Set(FakeRecognition.made).size).toBe(world.sessions());
+    expect(world.sessions()).toBeGreaterThan(2);
   });
 });
 
