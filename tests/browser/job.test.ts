@@ -1,4 +1,7 @@
-/** The whole job in real Chromium: by voice at the browser's own door, by keys, with breaks in between. */
+/**
+ * The whole job in real Chromium: by voice at the browser's own door, by keys, with breaks in between. All on one page,
+ * as in a shop: what it has proved once is not proved again.
+ */
 
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -9,9 +12,14 @@ import { serveDist } from './site.ts';
 
 let browser: Browser;
 let site: Awaited<ReturnType<typeof serveDist>>;
+/** The same person at the same page, heard or at the keys. */
+let speaking: Person;
+let ida: Person;
 
 beforeAll(async () => {
   [browser, site] = await Promise.all([startChromium(), serveDist()]);
+  speaking = await Person.at(browser, site.address, 'voice');
+  ida = new Person(speaking.page, 'keys');
 });
 afterAll(async () => {
   await browser.close();
@@ -20,23 +28,20 @@ afterAll(async () => {
 
 describe('the hinge pin', () => {
   it("is begun by voice at the browser's own door, up to the first cut and a lost guard", async () => {
-    const ida = await Person.at(browser, site.address, 'voice');
-    await ida.begin();
-    await ida.says(...words.protect, ...words.mount, ...words.face.slice(0, 5));
-    await ida.isAt(/face from the outside/i);
-    await ida.says('guard open');
-    await ida.isAt(/stop the spindle/i);
-    await ida.says('next');
-    expect((await ida.lines()).at(-1)).toBe('Not yet: spindle.');
-    await ida.page.context().close();
+    await speaking.begin();
+    await speaking.says(...words.protect, ...words.mount, ...words.face.slice(0, 5));
+    await speaking.isAt(/face from the outside/i);
+    await speaking.says('guard open');
+    await speaking.isAt(/stop the spindle/i);
+    await speaking.says('next');
+    expect((await speaking.lines()).at(-1)).toBe('Not yet: spindle.');
   });
 
   it('is made by keys to the kept record, which opens again with its numbers', async () => {
-    const ida = await Person.at(browser, site.address, 'keys');
     await ida.begin();
     await ida.says(...words.wholeJob);
     await ida.isAt(/job is done/i);
-    await ida.page.goto(`${site.address}#/logbook`);
+    await ida.goTo('#/logbook');
     await ida.page
       .getByRole('link', { name: /Gate hinge pin/ })
       .first()
@@ -50,11 +55,9 @@ describe('the hinge pin', () => {
       .click();
     await ida.shows(/Begin the job/);
     expect(await ida.page.getByLabel(/Shank diameter/).inputValue()).toBe('16');
-    await ida.page.context().close();
   });
 
   it('leads through what goes wrong: it will not start, a size said wrong, a hole too shallow', async () => {
-    const ida = await Person.at(browser, site.address, 'keys');
     await ida.begin();
     await ida.says(...words.protect, ...words.mount, ...words.face.slice(0, 4));
     await ida.says('will not start', 'spindle stopped', 'next', 'guard closed', 'next');
@@ -68,11 +71,39 @@ describe('the hinge pin', () => {
     await ida.shows(/Drill on/);
     await ida.says(...words.afterHands, ...words.turned, '20', 'correct');
     await ida.shows(/Tailstock back/);
-    await ida.page.context().close();
   });
 
+  it('goes on with keys when the microphone is refused', async () => {
+    await speaking.page.evaluate(() => {
+      window.fakeSpeech.failWith = 'not-allowed';
+    });
+    await speaking.begin();
+    await speaking.shows(/microphone/i);
+    await speaking.page.keyboard.press('Space');
+    await speaking.isAt(/eyes and clothing/i);
+    await speaking.page.evaluate(() => {
+      window.fakeSpeech.failWith = null;
+    });
+  });
+});
+
+describe('a second tab on the same run', () => {
+  it('is told that it is a second tab', async () => {
+    await ida.begin();
+    const second = await ida.page.context().newPage();
+    await second.goto(ida.page.url());
+    await second
+      .getByText(/another tab/i)
+      .first()
+      .waitFor();
+    await second.close();
+    await ida.says('next');
+    await ida.isAt(/eyes and clothing/i);
+  });
+});
+
+describe('a run that was broken off', () => {
   it('comes back to the same step after a reload, says so, and asks for the facts anew', async () => {
-    const ida = await Person.at(browser, site.address, 'keys');
     await ida.begin();
     await ida.says(...words.protect, ...words.mount, ...words.face, 'spindle running');
     await ida.page.reload();
@@ -86,34 +117,5 @@ describe('the hinge pin', () => {
       'spindle running',
     );
     await ida.isAt(/touch the bar/i);
-    await ida.page.context().close();
-  });
-
-  it('goes on with keys when the microphone is refused', async () => {
-    const ida = await Person.at(browser, site.address, 'voice');
-    await ida.page.evaluate(() => {
-      window.fakeSpeech.failWith = 'not-allowed';
-    });
-    await ida.begin();
-    await ida.shows(/microphone/i);
-    await ida.page.keyboard.press('Space');
-    await ida.isAt(/eyes and clothing/i);
-    await ida.page.context().close();
-  });
-});
-
-describe('a second tab on the same run', () => {
-  it('is told that it is a second tab', async () => {
-    const ida = await Person.at(browser, site.address, 'keys');
-    await ida.begin();
-    const second = await ida.page.context().newPage();
-    await second.goto(ida.page.url());
-    await second
-      .getByText(/another tab/i)
-      .first()
-      .waitFor();
-    await ida.says('next');
-    await ida.isAt(/eyes and clothing/i);
-    await ida.page.context().close();
   });
 });

@@ -6,6 +6,9 @@ import { fakeSpeech } from './fake-speech.ts';
 
 export type By = 'voice' | 'keys';
 
+/** Milliseconds; a busy machine is slow. */
+const waits = { timeout: 15_000 };
+
 export class Person {
   constructor(
     readonly page: Page,
@@ -25,11 +28,11 @@ export class Person {
     return new Person(page, by);
   }
 
-  /** Begins the shipped job. */
+  /** Begins the shipped job from the Shelf. On a page that has proved it once, it is not proved again. */
   async begin(): Promise<void> {
     const { page } = this;
-    if (this.by === 'voice') await this.chooseEar('browser-service');
-    else await this.chooseEar('keys');
+    await this.goTo('#/toolroom');
+    await this.chooseEar(this.by === 'voice' ? 'browser-service' : 'keys');
     await page.getByRole('link', { name: 'Shelf', exact: true }).click();
     await page.getByLabel('Begin: Gate hinge pin').click();
     await page.getByLabel('Who is making it').fill('Ida');
@@ -37,6 +40,13 @@ export class Person {
     await page.getByRole('button', { name: /Begin the job/ }).click();
     await this.isAt(/you may use this lathe/i);
     await this.settles();
+  }
+
+  /** To another screen of the page that is open. */
+  async goTo(hash: string): Promise<void> {
+    await this.page.evaluate((text) => {
+      location.hash = text;
+    }, hash);
   }
 
   /** Keys are listened to from the frame after the one that shows the Bench. */
@@ -47,18 +57,14 @@ export class Person {
   }
 
   private async chooseEar(id: string): Promise<void> {
-    const { page } = this;
-    await page.getByRole('link', { name: 'Toolroom', exact: true }).click();
-    const choice = page.locator(`input[name="ear"][value="${id}"]`);
+    const choice = this.page.locator(`input[name="ear"][value="${id}"]`);
     await choice.waitFor({ state: 'attached' });
     await choice.check({ force: true });
   }
 
   /** Waits until the instruction or the question on the page matches. */
   async isAt(text: RegExp): Promise<void> {
-    await expect
-      .poll(() => this.page.getByLabel('Instruction').textContent(), { timeout: 15_000 })
-      .toMatch(text);
+    await expect.poll(() => this.page.getByLabel('Instruction').textContent(), waits).toMatch(text);
   }
 
   /** "Step 13 of 43". */
@@ -71,7 +77,7 @@ export class Person {
   async settledStep(): Promise<string> {
     let last = await this.step();
     for (let looks = 0; looks < 40; looks++) {
-      await this.page.waitForTimeout(250);
+      await this.page.waitForTimeout(100);
       const now = await this.step();
       if (now === last && looks > 0) return now;
       last = now;
@@ -81,21 +87,17 @@ export class Person {
 
   /** Answers what a hold asks, one thing after another, and carries on. */
   async comesBack(): Promise<void> {
-    const { page } = this;
     for (let answers = 0; answers < 20; answers++) {
-      const open = page.locator('button[data-gate][data-word]').first();
-      if (!(await open.isVisible().catch(() => false))) break;
-      await open.click();
-      await this.settles();
+      const word = await this.page.evaluate(firstOpenGate);
+      if (word === null) break;
+      await this.press(word);
     }
     await this.press('carry on');
   }
 
   /** Waits until the page shows the text anywhere. */
   async shows(text: RegExp): Promise<void> {
-    await expect
-      .poll(() => this.page.locator('body').textContent(), { timeout: 15_000 })
-      .toMatch(text);
+    await expect.poll(() => this.page.locator('body').textContent(), waits).toMatch(text);
   }
 
   /** Says words one after another, each once the page is ready for it. */
@@ -107,31 +109,42 @@ export class Person {
   private async speak(word: string): Promise<void> {
     const { page } = this;
     const before = await page.evaluate(() => window.fakeSpeech.lines.length);
-    await expect
-      .poll(() => page.evaluate((text) => window.fakeSpeech.say(text), word), { timeout: 15_000 })
-      .toBe(true);
-    await expect
-      .poll(() => page.evaluate(() => window.fakeSpeech.lines.length), { timeout: 15_000 })
-      .toBeGreaterThan(before);
+    await page.waitForFunction((text) => window.fakeSpeech.say(text), word, waits);
+    await page.waitForFunction((count) => window.fakeSpeech.lines.length > count, before, waits);
   }
 
-  /** Waits until the page shows the word, as a person would, then uses the key or the button. */
+  /** Waits until the page shows the word, as a person would, then uses its key, or the button where it has none. */
   private async press(word: string): Promise<void> {
     const { page } = this;
+    const before = await page.evaluate(textOfBench);
     if (/^[\d.]+$/.test(word)) {
       await page.getByLabel('Number pad').waitFor();
-      for (const key of word) await page.keyboard.press(key);
-      await page.keyboard.press('Enter');
+      for (const key of [...word, 'Enter']) await page.keyboard.press(key);
       return;
     }
     const button = page.locator(`button[data-word="${word}"]`).first();
-    await button.waitFor();
-    const key = { next: 'Space', correct: 'c' }[word];
-    await (key ? page.keyboard.press(key) : button.click());
-    await this.settles();
+    const key = await button.getAttribute('aria-keyshortcuts', waits);
+    await (key === null ? button.click() : page.keyboard.press(key));
+    // A word may change nothing that is seen: then it is waited for in vain, and not long.
+    await page
+      .waitForFunction((text) => document.querySelector('.bench')?.textContent !== text, before, {
+        timeout: 1_000,
+      })
+      .catch(() => undefined);
   }
 
   async lines(): Promise<readonly string[]> {
     return this.page.evaluate(() => window.fakeSpeech.lines);
   }
+}
+
+/** Runs in the page. */
+function textOfBench(): string | null {
+  return document.querySelector('.bench')?.textContent ?? null;
+}
+
+/** Runs in the page. */
+function firstOpenGate(): string | null {
+  const open = document.querySelector<HTMLElement>(':is(.gate, .choices) button[data-gate]');
+  return open?.dataset.word ?? null;
 }
