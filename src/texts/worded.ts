@@ -65,8 +65,9 @@ function found(sentences: Readonly<Record<string, string>>, key: string): string
 
 function inEnglish(said: Piece): string {
   if (typeof said !== 'object') return String(said);
-  const { text, values } = said;
-  return text.reduce(
-    (before, after, index) => `${before}${inEnglish(values[index - 1] ?? '')}${after}`,
-  );
+  let told = said.text[0] ?? '';
+  said.values.forEach((value, index) => {
+    told += inEnglish(value) + (said.text[index + 1] ?? '');
+  });
+  return told;
 }

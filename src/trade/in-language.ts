@@ -1,13 +1,11 @@
 /** Puts an answer and a rule into a language. */
 
-import { englishLanguage, type Language, wordedIn } from '../texts/index.ts';
+import { englishLanguage, type Language, type Worded, wordedIn } from '../texts/index.ts';
 import type { Rule, RuleAnswer, RuleInput, Worked, WorkedPart, WorkingPart } from './rule.ts';
 
-/**
- * The answer with its sentences. The long ones are made when they are read: whoever wants the number alone, as the
- * proof does thousands of times, does not pay for words.
- */
+/** The answer with its sentences. A sentence of another language is made when it is read: the proof asks for numbers thousands of times. */
 export function inLanguage(worked: Worked, language: Language): RuleAnswer {
+  if (language.sentences === undefined) return inEnglish(worked);
   const said = worked.ok ? worked.working : worked.fault;
   if (!worked.ok) {
     return {
@@ -27,13 +25,37 @@ export function inLanguage(worked: Worked, language: Language): RuleAnswer {
   } as const;
   return Object.assign(answer, {
     ...(ruledBy === undefined ? {} : { ruledBy: wordedIn(language, ruledBy) }),
-    ...(word === undefined ? {} : { word: wordedIn(englishLanguage, word) }),
-    ...(word === undefined || language.sentences === undefined
+    ...(word === undefined
       ? {}
-      : { wordShown: wordedIn(language, word) }),
+      : { word: wordedIn(englishLanguage, word), wordShown: wordedIn(language, word) }),
     ...(source === undefined ? {} : { source: wordedIn(language, source) }),
     ...(parts === undefined ? {} : { parts: partsIn(parts, language) }),
   });
+}
+
+/** The short way: most texts of an answer are English already. */
+function inEnglish(worked: Worked): RuleAnswer {
+  const say = (said: Worded) => (typeof said === 'string' ? said : wordedIn(englishLanguage, said));
+  if (!worked.ok) return { ok: false, fault: say(worked.fault) };
+  const { value, working, ruledBy, word, source, parts } = worked;
+  return {
+    ok: true,
+    value,
+    working: say(working),
+    ...(source === undefined ? {} : { source }),
+    ...(ruledBy === undefined ? {} : { ruledBy: say(ruledBy) }),
+    ...(word === undefined ? {} : { word: say(word) }),
+    ...(parts === undefined
+      ? {}
+      : { parts: isPlain(parts) ? parts : partsIn(parts, englishLanguage) }),
+  };
+}
+
+function isPlain(
+  parts: Readonly<Record<string, WorkedPart>>,
+): parts is Readonly<Record<string, WorkingPart>> {
+  for (const name in parts) if (typeof parts[name]?.meaning !== 'string') return false;
+  return true;
 }
 
 function partsIn(
