@@ -8,11 +8,19 @@ import { loadDictionary } from './hear-engine.ts';
 export function unpronounced(
   flow: Flow,
   cards: readonly Card[],
-  dictionary: Pronunciations = loadDictionary(),
+  dictionary: Pronunciations = ownDictionary(),
 ): readonly string[] {
   if (flow.language.code !== 'en') return [];
   const phrases = [...ownPhrases(flow), ...cards.flatMap((card) => phrasesAtBegin(flow, card))];
   return missingPronunciations(phrases, dictionary, flow.file.pronunciations);
+}
+
+let read: Pronunciations | undefined;
+
+/** Read once for all flows. */
+function ownDictionary(): Pronunciations {
+  read ??= loadDictionary();
+  return read;
 }
 
 /** All that its kind, its gates and its choices may ever want to be said. */

@@ -12,7 +12,7 @@ import type { Job } from '../flow/index.ts';
 import { judgeStep, type StepArrow } from './judge-step.ts';
 import type { Spot } from './spot.ts';
 import { arrowName, type ChartArrow, type StepChart, stepChartOf } from './step-chart.ts';
-import { standingKey } from './step-room.ts';
+import { type StepRoom, standingKey } from './step-room.ts';
 import { noRows, type ValueSet, type ValueSets } from './value-sets.ts';
 import type { Walk } from './walk.ts';
 
@@ -38,8 +38,10 @@ const mostPaths = 20_000;
 
 const none: Counted = { walked: 0, of: 0 };
 
+/** What was counted of a step is counted again only for other rows: of a second card most is the same. */
+const kept = new WeakMap<StepRoom, Map<string, Coverage>>();
+
 export function coverageOf(walk: Walk): Coverage {
-  const known = new Map<string, Coverage>();
   let total: Coverage = {
     states: none,
     transitions: none,
@@ -49,7 +51,9 @@ export function coverageOf(walk: Walk): Coverage {
   };
   for (const [step, { walk: inside }] of walk.stands) {
     const rows = walk.rowsIn(step);
-    const key = `${inside.frame.key} ${standingKey(rows)} ${shapeOf(walk.job, step)}`;
+    const key = `${standingKey(rows)} ${shapeOf(walk.job, step)}`;
+    const known = kept.get(inside.home) ?? new Map<string, Coverage>();
+    kept.set(inside.home, known);
     const one = known.get(key) ?? stepCoverage(walk, step, judgeStep(inside, rows, walk).arrows);
     known.set(key, one);
     total = added(total, one, step);

@@ -34,8 +34,8 @@ export interface Proof extends Walked {
   readonly verdict: Verdict;
   /** One for each broken claim at each step. */
   readonly problems: readonly Problem[];
-  /** How much of the charts of its steps was walked, where that was asked for. */
-  readonly coverage?: Coverage;
+  /** Counts how much of the charts of its steps was walked; none where the walk did not come to its end. */
+  readonly coverage?: () => Coverage;
   /** For too-large and unseeable: the limit that was come to, or what was looked at. */
   readonly reason?: string;
 }

@@ -26,8 +26,6 @@ export interface ProveOptions extends Watch {
   readonly nodes?: number;
   /** False where the verdict is enough: paths are not looked for. */
   readonly paths?: boolean;
-  /** True where it is to be counted how much of each step's chart was walked: it takes as long as the proof. */
-  readonly coverage?: boolean;
   /** Steps that an instructor must release, whatever the flow itself says. */
   readonly releases?: readonly string[];
 }
@@ -65,10 +63,7 @@ function gaveUp(verdict: Verdict, error: Error): Proof {
   };
 }
 
-function judged(
-  walk: Walk,
-  { paths: wanted = true, releases = [], coverage = false }: ProveOptions,
-): Proof {
+function judged(walk: Walk, { paths: wanted = true, releases = [] }: ProveOptions): Proof {
   const findings: readonly Finding[] = [...judgeWalk(walk), ...judgeReleases(walk.job, releases)];
   const paths = wanted ? shortestPaths(walk, findings) : new Map<Finding, readonly FlowEvent[]>();
   const problems = findings.map((finding) => problemOf(walk.job, finding, paths.get(finding)));
@@ -79,7 +74,7 @@ function judged(
     places,
     states,
     transitions: walk.player.runs,
-    ...(coverage ? { coverage: coverageOf(walk) } : {}),
+    coverage: () => coverageOf(walk),
   };
 }
 

@@ -163,8 +163,7 @@ describe('what the proof says it has walked', () => {
     const head = { followrest: 'flow', version: 1, id: 'tiny', revision: 1, title: 'T', about: '' };
     const job = jobOf({ ...head, machineKind: 'lathe', steps });
     if (!job) throw new Error('The reader refuses it.');
-    const { coverage } = prove(job, { coverage: true });
-    const { states, transitions, pairs, paths } = coverage ?? {};
+    const { states, transitions, pairs, paths } = prove(job).coverage?.() ?? {};
     expect({
       states: states?.walked,
       transitions: transitions?.walked,
