@@ -36,6 +36,7 @@ function workOut(state: RunState): ListenFor {
   return {
     phrases,
     harmless: heard.flatMap((item) => (item.kind === 'ask' ? item.phrases : [])),
+    pausing: alwaysFirst(state).flatMap((item) => item.phrases),
     // A word behind its lead is as rare as one that is led, and is said without it.
     led: { ...Object.fromEntries(behind.map((said) => [said, ''])), ...ledPhrases(heard) },
     ...(number ? { number: wantedOf(number) } : {}),

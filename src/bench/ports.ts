@@ -27,6 +27,8 @@ export interface ListenFor {
   readonly number?: NumberWanted;
   /** Those of the phrases that change nothing: an ear may take them when it is less sure. */
   readonly harmless?: readonly string[];
+  /** Those that only make the job wait: an ear takes them before all others. */
+  readonly pausing?: readonly string[];
   /** Phrase → word to be said before it ("tool carbide"), for an ear that would hear short words in all talk; empty: none. */
   readonly led?: Readonly<Record<string, string>>;
   /** Extra pronunciations a flow brings along: word → phones of the ear's dictionary. */

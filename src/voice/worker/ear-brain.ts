@@ -90,7 +90,7 @@ export class EarBrain {
     this.early = null;
     const spoken = new Map(words.phrases.map((phrase) => [spokenAs(phrase, words), phrase]));
     this.plain = spoken;
-    this.recogniser.use(built, [...spoken.keys()], words.harmless ?? []);
+    this.recogniser.use(built, [...spoken.keys()], words);
     if (built.missing.length > 0) this.tell({ kind: 'missing', words: built.missing });
   }
 

@@ -1,4 +1,6 @@
 /** Finds words in one utterance: the grammar's best answer, weighed against free phones. */
+import type { ListenFor } from '../../bench/ports.ts';
+import { agree, type First, type Weight } from '../shared/agree.ts';
 import { Channel } from '../shared/channel.ts';
 import { type BuiltGrammar, type Grammar, phoneLoop } from '../shared/grammar.ts';
 import { type Judged, judge } from '../shared/judge.ts';
@@ -9,6 +11,7 @@ import { withFloor } from '../shared/noise-floor.ts';
 import { type Decoded, Decoder } from './decoder.ts';
 import { type Engine, type EngineParts, placeModel } from './engine.ts';
 import { modelForRoom } from './room-model.ts';
+import { SecondOpinion } from './second-opinion.ts';
 
 export interface Finding {
   /** Empty when nothing fits. */
@@ -27,7 +30,7 @@ const MOST_UNCOVERED = 0.42;
  * Margin at which confidence is one half. A single short word is the easiest to find in other talk;
  * a number is read back, and a question taken for another changes nothing.
  */
-const ENOUGH = { word: 0, phrase: -0.15, number: 0, harmless: -0.15 };
+const ENOUGH = { word: 0, phrase: -0.15, number: 0, harmless: -0.15, pausing: -0.3 };
 /** So far a word must stand above what the room's own sound reached by accident. */
 const ABOVE_ACCIDENT = 0.2;
 /** Margin over it that makes confidence nearly one. */
@@ -40,6 +43,8 @@ const SECONDS_OF_ROOM = 8;
 /** Frames kept around the loud ones: room enough for a quiet consonant, too little to mistake noise for one. */
 const AROUND = 15;
 const SAMPLES_A_FRAME = 160;
+/** Frames that the second opinion is asked for: no phrase of ours is longer. */
+const LONGEST_PHRASE = 400;
 const FEWEST_LOUD = 12;
 const DECODERS_AN_ENGINE = 5;
 const MOST_DECODERS = 8;
@@ -54,6 +59,7 @@ export class Recogniser {
   private inside: Grammar | null = null;
   private phrases: ReadonlySet<string> = new Set();
   private harmless: ReadonlySet<string> = new Set();
+  private pausing: ReadonlySet<string> = new Set();
   private accident = Number.NEGATIVE_INFINITY;
   private readonly mean: Channel;
   private seconds: Float64Array[] = [];
@@ -64,6 +70,7 @@ export class Recogniser {
   private freshEngine: Engine | undefined;
   private decoders = 0;
   private isFetching = false;
+  private readonly second: SecondOpinion;
 
   constructor(
     private engine: Engine,
@@ -71,6 +78,7 @@ export class Recogniser {
     private readonly nextEngine: () => Promise<Engine>,
     { channel, room }: KeptEar,
   ) {
+    this.second = new SecondOpinion(model);
     this.mean = new Channel(channel);
     if (room) this.recallRoom(room);
   }
@@ -85,16 +93,18 @@ export class Recogniser {
     return this.seconds.length > 0 ? meanOf(this.seconds) : null;
   }
 
-  /** `phrases` as they are spoken, and which of them change nothing. */
+  /** `phrases` as they are spoken, and which of them change nothing or only make the job wait. */
   use(
-    { grammar, inside }: BuiltGrammar,
+    { grammar, inside, spoken, waysOf }: BuiltGrammar,
     phrases: readonly string[],
-    harmless: readonly string[],
+    { harmless = [], pausing = [] }: Pick<ListenFor, 'harmless' | 'pausing'>,
   ): void {
     this.grammar = grammar.arcs.length > 0 ? grammar : null;
     this.inside = inside ?? null;
     this.phrases = new Set(phrases);
     this.harmless = new Set(harmless);
+    this.pausing = new Set(pausing);
+    this.second.use(spoken, waysOf);
   }
 
   /** Looks for words in an utterance. It may be called again with more of the same utterance. */
@@ -104,8 +114,11 @@ export class Recogniser {
     const sound = withFloor(heard.samples);
     if (!this.mean.isKnown) this.guessChannel(sound, heard.loud);
     const judged = this.weigh(sound, heard.loud);
-    const text = judged?.text ?? '';
-    return { text, confidence: judged ? this.confidence(judged) : 0, ...heard };
+    const first = { text: judged?.text ?? '', confidence: judged ? this.confidence(judged) : 0 };
+    const opinion = this.mayNeedSecond(first, sound) ? this.second.of(sound) : null;
+    const overRoom = this.overRoom(sound, heard.loud);
+    const weightOf = (text: string) => this.weightOf(text);
+    return { ...agree(first, opinion, { weightOf, overRoom }), ...heard };
   }
 
   /**
@@ -141,6 +154,7 @@ export class Recogniser {
   /** Takes a second of the room without speech, and lays the model anew when the room has changed. */
   learnRoom(samples: Int16Array): void {
     this.seconds = [...this.seconds, meanOf(bandLogs(samples))].slice(-SECONDS_OF_ROOM);
+    this.second.learnRoom(samples);
     if (this.isStale || (this.decoder && differs(this.noise, this.laidFor))) this.lay();
   }
 
@@ -187,7 +201,28 @@ export class Recogniser {
     return Math.max(0, Math.min(0.99, 0.5 + (0.49 * (margin - enough)) / SURE_ABOVE));
   }
 
+  /** A sure number is read back anyway, and long talk is no phrase of ours: both would only take time. */
+  private mayNeedSecond({ text, confidence }: First, sound: Int16Array): boolean {
+    if (!this.grammar || sound.length > LONGEST_PHRASE * SAMPLES_A_FRAME) return false;
+    return confidence < 0.5 || this.weightOf(text) !== 'number';
+  }
+
+  /** Infinity while the room is not known. */
+  private overRoom(samples: Int16Array, loud: readonly boolean[]): number {
+    const { noise } = this;
+    const heard = meanOf(loudBands(samples, loud));
+    if (!noise || heard.length === 0) return Number.POSITIVE_INFINITY;
+    return heard.reduce((sum, band, j) => sum + band - (noise[j] ?? 0), 0) / heard.length;
+  }
+
+  private weightOf(text: string): Weight {
+    if (this.pausing.has(text)) return 'pausing';
+    if (this.harmless.has(text)) return 'harmless';
+    return this.phrases.has(text) ? 'phrase' : 'number';
+  }
+
   private kindOf(text: string): keyof typeof ENOUGH {
+    if (this.pausing.has(text)) return 'pausing';
     if (this.harmless.has(text)) return 'harmless';
     if (!this.phrases.has(text)) return 'number';
     return text.includes(' ') ? 'phrase' : 'word';
@@ -206,6 +241,7 @@ export class Recogniser {
     const room = { noise: this.laidFor, channel: channel.mean };
     placeModel(this.engine, modelForRoom(this.model, room));
     this.decoder = new Decoder(this.engine, {});
+    this.second.lay(this.laidFor, channel.mean);
     return this.decoder;
   }
 

@@ -1,0 +1,92 @@
+/** Brings two opinions on one utterance together: the engine's, and that of the phrases scored whole. Pure. */
+
+export interface First {
+  /** Empty when nothing was found. */
+  readonly text: string;
+  /** 0 to 1; below one half it does not count. */
+  readonly confidence: number;
+}
+
+export interface Second {
+  readonly phrase: string;
+  /** False for a word of everyday talk. */
+  readonly isOurs: boolean;
+  /** Against free phones, natural logarithm a frame. */
+  readonly fit: number;
+  /** Over the next phrase, natural logarithm. */
+  readonly lead: number;
+  readonly frames: number;
+}
+
+/** What a text does when it is taken: a number is read back, a question changes nothing, "hold" makes the job wait. */
+export type Weight = 'number' | 'harmless' | 'pausing' | 'phrase';
+
+/** How the room and the words are. */
+export interface Circumstances {
+  weightOf(text: string): Weight;
+  /** How far the loud part stands over the room, natural logarithm of power, mean of the bands. */
+  readonly overRoom: number;
+}
+
+interface Limits {
+  readonly fit: number;
+  /** Lead a frame. */
+  readonly lead: number;
+}
+
+/**
+ * The second opinion carries a phrase alone from here on. Short questions are what other talk is taken for
+ * first ("why"), so they must fit better; words that only make the job wait may fit worse. Tuned on the voices
+ * slt and m3 in made noise.
+ */
+const ALONE: Readonly<Record<Weight, Limits>> = {
+  phrase: { fit: -1.8, lead: 0.75 },
+  number: { fit: -1.8, lead: 0.75 },
+  pausing: { fit: -2.2, lead: 0.35 },
+  harmless: { fit: -1.1, lead: 0.9 },
+};
+/** A lead that is more than enough makes up for some fit. */
+const LEAD_FOR_FIT = 0.3;
+const MOST_LEAD = 1.5;
+/** In noise everything fits worse, other talk too: from the one to the other the limit goes down by so much. */
+const QUIET = 6;
+const NOISY = 4;
+const WORSE_IN_NOISE = 0.6;
+/** With the engine of the same opinion, and not far from sure, so much less is enough. */
+const TOGETHER = { fit: 0.4, lead: 0.15, confidence: 0.3 };
+/** From here on the second opinion is worth contradicting for. */
+const OTHERWISE = 0.3;
+/** A phrase that fits so much worse than its limit was not said, whatever the engine found. */
+const HOPELESS = 0.7;
+const REFUSED = 0.4;
+
+/** What both together say; the confidence of what they differ on is below one half. */
+export function agree(first: First, second: Second | null, where: Circumstances): First {
+  if (!second) return first;
+  const isSure = first.confidence >= 0.5;
+  const lead = second.lead / Math.max(1, second.frames);
+  const enough = ALONE[where.weightOf(second.phrase)].lead;
+  const spare = LEAD_FOR_FIT * Math.max(0, Math.min(MOST_LEAD, lead) - enough);
+  const over = second.fit + spare - limitOf(second.phrase, where);
+  const isAlone = second.isOurs && over > 0 && lead > enough;
+  if (second.isOurs && first.text === second.phrase) {
+    if (isSure) return over < -HOPELESS ? refused(first) : first;
+    return isAlone || isTogether(first, over, lead) ? { ...first, confidence: 0.65 } : first;
+  }
+  if (isAlone) return isSure ? refused(first) : { text: second.phrase, confidence: 0.6 };
+  const isPhrase = first.text !== '' && where.weightOf(first.text) !== 'number';
+  return isSure && isPhrase && lead > OTHERWISE ? refused(first) : first;
+}
+
+function limitOf(phrase: string, { weightOf, overRoom }: Circumstances): number {
+  const noise = Math.max(0, Math.min(1, (QUIET - overRoom) / (QUIET - NOISY)));
+  return ALONE[weightOf(phrase)].fit - WORSE_IN_NOISE * noise;
+}
+
+function isTogether({ confidence }: First, over: number, lead: number): boolean {
+  return over > -TOGETHER.fit && lead > TOGETHER.lead && confidence > TOGETHER.confidence;
+}
+
+function refused({ text, confidence }: First): First {
+  return { text, confidence: Math.min(confidence, REFUSED) };
+}

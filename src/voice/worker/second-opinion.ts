@@ -1,0 +1,103 @@
+/** Keeps what the second opinion needs from room to room and from list to list. */
+import { BANDS, bandLogs } from '../shared/mel.ts';
+import type { EngineParts } from './engine.ts';
+import { frameFeatures } from './frame-features.ts';
+import { otherWords } from './other-words.ts';
+import { type PhraseNet, phraseNet } from './phrase-net.ts';
+import { type Likely, PhraseScorer } from './phrase-scorer.ts';
+import { type Densities, densitiesFor } from './room-densities.ts';
+import { type RoomSound, roomSound } from './room-sound.ts';
+import { readSpeechModel, type SpeechModel } from './speech-model.ts';
+
+export interface Opinion extends Likely {
+  /** False for a word of everyday talk that sounds more like it than any phrase in force. */
+  readonly isOurs: boolean;
+}
+
+interface Words {
+  readonly net: PhraseNet;
+  readonly ours: ReadonlySet<string>;
+}
+
+const SECONDS = 12;
+/** The mixture of the room is fitted again at the first seconds and then now and then. */
+const FIT_EVERY = 4;
+/** Variance of a band's logarithm where the room is not known well; no more than this is believed. */
+const UNKNOWN_VARIANCE = 0.6;
+const MOST_VARIANCE = 4;
+const NETS_KEPT = 12;
+
+export class SecondOpinion {
+  private readonly model: SpeechModel;
+  private readonly scorer: PhraseScorer;
+  private readonly nets = new Map<string, Words>();
+  private phrases: readonly string[] = [];
+  private waysOf: (word: string) => readonly string[] = () => [];
+  private densities: Densities | undefined;
+  private frames: (readonly Float32Array[])[] = [];
+  private variances: Float64Array[] = [];
+  private room: RoomSound | null = null;
+  private heard = 0;
+
+  constructor(files: EngineParts['model']) {
+    this.model = readSpeechModel(files);
+    this.scorer = new PhraseScorer(this.model);
+  }
+
+  /** `waysOf` gives the pronunciations of any word. */
+  use(phrases: readonly string[], waysOf: (word: string) => readonly string[]): void {
+    this.phrases = phrases;
+    this.waysOf = waysOf;
+  }
+
+  /** Takes a second of the room without speech. */
+  learnRoom(samples: Int16Array): void {
+    this.frames = [...this.frames, frameFeatures(samples)].slice(-SECONDS);
+    this.variances = [...this.variances, varianceOf(bandLogs(samples))].slice(-SECONDS);
+    this.heard++;
+    if (this.heard > FIT_EVERY && this.heard % FIT_EVERY > 0) return;
+    this.room = roomSound(this.frames.flat());
+  }
+
+  /** Lays this noise (mean band logarithms) and this channel into the model. */
+  lay(noise: Float64Array | null, channel: Float64Array): void {
+    const room = noise && { mean: noise, variance: this.variance() };
+    this.densities = densitiesFor(this.model, room, channel);
+  }
+
+  /** What was said, most likely; null before the room was laid in, or where nothing fits at all. */
+  of(samples: Int16Array): Opinion | null {
+    if (!this.densities || this.phrases.length === 0) return null;
+    const { net, ours } = this.words();
+    const likely = this.scorer.likeliest(net, samples, this.densities, this.room);
+    return likely && { ...likely, isOurs: ours.has(likely.phrase) };
+  }
+
+  private words(): Words {
+    const key = this.phrases.join('|');
+    const kept = this.nets.get(key);
+    if (kept) return kept;
+    const others = otherWords(this.phrases, this.waysOf);
+    const net = phraseNet(this.model, [...this.phrases, ...others], this.waysOf);
+    const words = { net, ours: new Set(this.phrases) };
+    if (this.nets.size >= NETS_KEPT) this.nets.clear();
+    this.nets.set(key, words);
+    return words;
+  }
+
+  private variance(): Float64Array {
+    if (this.variances.length === 0) return new Float64Array(BANDS).fill(UNKNOWN_VARIANCE);
+    return Float64Array.from({ length: BANDS }, (_, j) => {
+      const sum = this.variances.reduce((total, each) => total + (each[j] ?? 0), 0);
+      return Math.min(MOST_VARIANCE, sum / this.variances.length);
+    });
+  }
+}
+
+function varianceOf(rows: readonly Float64Array[]): Float64Array {
+  const count = Math.max(1, rows.length);
+  return Float64Array.from({ length: BANDS }, (_, j) => {
+    const mean = rows.reduce((sum, row) => sum + (row[j] ?? 0), 0) / count;
+    return rows.reduce((sum, row) => sum + ((row[j] ?? 0) - mean) ** 2, 0) / count;
+  });
+}

@@ -1,0 +1,67 @@
+/** Two opinions on one utterance. What must hold is common practice of two-pass recognition, no source. */
+import { describe, expect, it } from 'vitest';
+import { agree, type Second, type Weight } from '../../../src/voice/shared/agree.ts';
+
+const weightOf = (text: string): Weight => {
+  if (text === 'why') return 'harmless';
+  if (text === 'hold') return 'pausing';
+  return text.startsWith('twenty') ? 'number' : 'phrase';
+};
+const where = { weightOf, overRoom: 8 };
+const clear: Second = { phrase: 'guard closed', isOurs: true, fit: -0.5, lead: 64, frames: 80 };
+const nothing = { text: '', confidence: 0 };
+
+describe('two opinions', () => {
+  it('take a phrase that scores clearly as a whole though the engine found nothing', () => {
+    const { text, confidence } = agree(nothing, clear, where);
+    expect(text).toBe('guard closed');
+    expect(confidence).toBeGreaterThan(0.5);
+  });
+
+  it('take no phrase that hardly leads', () => {
+    expect(agree(nothing, { ...clear, lead: 5 }, where).confidence).toBeLessThan(0.5);
+  });
+
+  it('take no phrase that fits badly', () => {
+    expect(agree(nothing, { ...clear, fit: -4 }, where).confidence).toBeLessThan(0.5);
+  });
+
+  it('refuse where they contradict each other', () => {
+    const sure = { text: 'hands clear', confidence: 0.8 };
+    expect(agree(sure, clear, where).confidence).toBeLessThan(0.5);
+  });
+
+  it('refuse a phrase where a word of everyday talk is likelier', () => {
+    const sure = { text: 'guard closed', confidence: 0.8 };
+    const other = { ...clear, phrase: 'garden', isOurs: false };
+    expect(agree(sure, other, where).confidence).toBeLessThan(0.5);
+  });
+
+  it('leave a number alone where a word of everyday talk is likelier than any phrase', () => {
+    const sure = { text: 'twenty five', confidence: 0.8 };
+    const other = { ...clear, phrase: 'twenty', isOurs: false };
+    expect(agree(sure, other, where)).toEqual(sure);
+  });
+
+  it('ask more of a short question than of a word that only makes the job wait', () => {
+    const said = { ...clear, fit: -2, lead: 50 };
+    expect(agree(nothing, { ...said, phrase: 'hold' }, where).confidence).toBeGreaterThan(0.5);
+    expect(agree(nothing, { ...said, phrase: 'why' }, where).confidence).toBeLessThan(0.5);
+  });
+
+  it('ask less of a phrase in noise, where everything fits worse', () => {
+    const said = { ...clear, fit: -2.2 };
+    expect(agree(nothing, said, where).confidence).toBeLessThan(0.5);
+    expect(agree(nothing, said, { ...where, overRoom: 3 }).confidence).toBeGreaterThan(0.5);
+  });
+
+  it('refuse a phrase that hardly fits, however sure the engine is', () => {
+    const sure = { text: 'guard closed', confidence: 0.8 };
+    expect(agree(sure, { ...clear, fit: -4 }, where).confidence).toBeLessThan(0.5);
+  });
+
+  it('leave the first as it is where there is no second', () => {
+    const sure = { text: 'next', confidence: 0.7 };
+    expect(agree(sure, null, where)).toEqual(sure);
+  });
+});
