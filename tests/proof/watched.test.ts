@@ -1,0 +1,69 @@
+import { describe, expect, it } from 'vitest';
+import { beginJob, type FlowContext, type FlowMachine } from '../../src/flow/index.ts';
+import { nearbyChart } from '../../src/proof/nearby-chart.ts';
+import { stepperOf } from '../../src/proof/stepper.ts';
+import { askedStates } from '../../src/proof/told-apart.ts';
+import { KnownVariables, Variables } from '../../src/proof/variables.ts';
+import { Lens, Unseeable, watched } from '../../src/proof/watched.ts';
+import { withGuards } from './altered-job.ts';
+import { check, tinyJob } from './tiny-walk.ts';
+
+const job = tinyJob(check('first', { needs: { guard: 'closed' } }), check('last'));
+const variables = new Variables(job, new KnownVariables(job.flow.kind, askedStates(job)));
+const facts = Object.fromEntries(
+  variables.all.filter(({ kind }) => kind === 'fact').map(({ key, token }) => [key, token]),
+);
+/** Every fact left open. */
+const context = { ...beginJob(job).context, facts } as unknown as FlowContext;
+
+/** Plays one word at a state of the first step; tells the facts that were looked at, and what was put in their place. */
+function seen(machine: FlowMachine, state: string, fact: string, answer: string) {
+  const lens = new Lens(variables);
+  const chart = nearbyChart(machine, 'first', ['last'], watched(machine, lens));
+  const before = chart.resolveState({ value: { first: state } as never, context });
+  const looked: string[] = [];
+  const after = lens.through(
+    ({ name }) => looked.push(name) * 0,
+    new Set(),
+    () => stepperOf(chart).first(before, { type: 'fact', fact, state: answer }),
+  );
+  const held: Readonly<Record<string, unknown>> = after.context.facts;
+  const changed = Object.entries(held).filter(([key, one]) => one !== facts[key]);
+  return { looked: [...new Set(looked)], changed: Object.fromEntries(changed) };
+}
+
+describe('the lens', () => {
+  it('sees the one fact that an answer is held against, and no other', () => {
+    const { looked } = seen(job.machine, 'gate', 'guard', 'closed');
+    expect(looked).toEqual(['fact:guard']);
+  });
+
+  it('leaves what is only taken over as open as it was', () => {
+    expect(seen(job.machine, 'gate', 'guard', 'closed').changed).toEqual({ guard: 'closed' });
+  });
+
+  it('looks at nothing where an answer is none that is asked for', () => {
+    expect(seen(job.machine, 'gate', 'tool', 'clear').changed).toEqual({});
+  });
+
+  it('refuses a guard that takes an answer which is not wanted', () => {
+    const { machine } = withGuards(job, { answers: true });
+    expect(() => seen(machine, 'gate', 'tool', 'clear')).toThrow(Unseeable);
+  });
+
+  it('refuses a look at what no variable stands for', () => {
+    const lens = new Lens(variables);
+    const look = () =>
+      lens.through(
+        () => 0,
+        new Set(),
+        () => lens.context(context).readings.size,
+      );
+    expect(look).toThrow('from afar');
+    expect(() => 'size' in lens.context(context).readings).toThrow(Unseeable);
+  });
+
+  it('hands out no value outside of a run', () => {
+    expect(() => new Lens(variables).context(context).facts.motor).toThrow('outside of a run');
+  });
+});
