@@ -2,7 +2,7 @@
 
 import {
   compileJob,
-  faultText,
+  faultTextIn,
   type Job,
   type JobInputs,
   readCard,
@@ -23,10 +23,10 @@ export function startJob(
   language: Language = englishLanguage,
 ): StartResult {
   const kind = readKind('machine kind', source.kind, language);
-  if (!kind.ok) return { ok: false, faults: kind.faults.map(faultText) };
-  const card = readCard('machine card', source.card);
-  if (!card.ok) return { ok: false, faults: card.faults.map(faultText) };
+  if (!kind.ok) return { ok: false, faults: kind.faults.map(faultTextIn(language)) };
+  const card = readCard('machine card', source.card, language);
+  if (!card.ok) return { ok: false, faults: card.faults.map(faultTextIn(language)) };
   const flow = readFlow('flow', source.flow, new Map([[kind.value.id, kind.value]]), language);
-  if (!flow.ok) return { ok: false, faults: flow.faults.map(faultText) };
+  if (!flow.ok) return { ok: false, faults: flow.faults.map(faultTextIn(language)) };
   return compileJob(flow.flow, card.value, inputs);
 }

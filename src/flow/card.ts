@@ -1,5 +1,6 @@
 /** A machine card with its measures turned into numbers in base units. */
 
+import { type Language, type Worded, worded } from '../texts/index.ts';
 import {
   type Material,
   parseMeasure,
@@ -40,14 +41,13 @@ export interface Card {
   readonly materials?: readonly Material[];
 }
 
-/** Reads a card file. Every measure must carry a unit of its quantity. */
-export function readCard(file: string, text: string): FileResult<Card> {
+/** Reads a card file. Every measure must carry a unit of its quantity; what is wrong with one is told in `language`. */
+export function readCard(file: string, text: string, language?: Language): FileResult<Card> {
   const read = readCardFile(file, text);
   if (!read.ok) return read;
   const faults: Fault[] = [];
-  const values = cardValues(read.value, (path, message) =>
-    faults.push(read.source.fault(path, message)),
-  );
+  const complain: Complain = (path, message) => faults.push(read.source.fault(path, message));
+  const values = cardValues(read.value, { complain, language });
   const { materials = [] } = read.value;
   for (const message of shopMaterialFaults(materials)) {
     faults.push(read.source.fault(['materials'], message));
@@ -59,13 +59,17 @@ export function readCard(file: string, text: string): FileResult<Card> {
   return { ok: true, value, source: read.source };
 }
 
-type Complain = (path: readonly (string | number)[], message: string) => void;
+type Complain = (path: readonly (string | number)[], message: Worded) => void;
+interface Teller {
+  readonly complain: Complain;
+  readonly language: Language | undefined;
+}
 
-function cardValues(card: CardFile, complain: Complain): Record<string, RuleValue> {
+function cardValues(card: CardFile, teller: Teller): Record<string, RuleValue> {
   const values: Record<string, RuleValue> = {};
-  const speeds = ascending(measures(card.speeds, 'speeds', 'spindleSpeed', complain));
+  const speeds = ascending(measures(card.speeds, 'speeds', 'spindleSpeed', teller));
   values.speeds = speeds;
-  values.feeds = ascending(measures(card.feeds, 'feeds', 'feedPerRev', complain));
+  values.feeds = ascending(measures(card.feeds, 'feeds', 'feedPerRev', teller));
   values.topSpeed = speeds.at(-1) ?? 0;
   values.lowestSpeed = speeds[0] ?? 0;
   for (const [name, quantity] of Object.entries(cardFields)) {
@@ -74,7 +78,7 @@ function cardValues(card: CardFile, complain: Complain): Record<string, RuleValu
     if (quantity === 'word' || typeof given === 'number') {
       if (given !== undefined) values[name] = given as RuleValue;
     } else if (typeof given === 'string') {
-      values[name] = measure(given, [name], quantity, complain);
+      values[name] = measure(given, [name], quantity, teller);
     }
   }
   return values;
@@ -84,22 +88,22 @@ function measures(
   list: readonly string[],
   name: string,
   quantity: Quantity,
-  complain: Complain,
+  teller: Teller,
 ): number[] {
-  return list.map((text, index) => measure(text, [name, index], quantity, complain));
+  return list.map((text, index) => measure(text, [name, index], quantity, teller));
 }
 
 function measure(
   text: string,
   path: readonly (string | number)[],
   quantity: Quantity,
-  complain: Complain,
+  { complain, language }: Teller,
 ): number {
-  const read = parseMeasure(text, quantity);
+  const read = parseMeasure(text, quantity, language);
   if (read.ok && !/[a-z"]/i.test(text)) {
     complain(
       path,
-      `"${text}" has no unit. Write it as on the machine, such as "0.02 mm" or "450 rpm".`,
+      worded`"${text}" has no unit. Write it as on the machine, such as "0.02 mm" or "450 rpm".`,
     );
     return 0;
   }
@@ -107,7 +111,7 @@ function measure(
     complain(path, read.fault);
     return 0;
   }
-  if (read.value <= 0) complain(path, `It must be above zero, found "${text}".`);
+  if (read.value <= 0) complain(path, worded`It must be above zero, found "${text}".`);
   return read.value;
 }
 

@@ -31,7 +31,7 @@ export {
   unknownState,
 } from './events.ts';
 export { isLoss, isMet, missingFacts, stateOf } from './facts.ts';
-export { type Fault, faultText, type Path, pathText } from './fault.ts';
+export { type Fault, faultMessage, faultText, faultTextIn, type Path, pathText } from './fault.ts';
 export {
   type Behind,
   behindOf,

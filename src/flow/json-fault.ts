@@ -1,12 +1,14 @@
 /** Says what is wrong with text that is no JSON, in words of somebody who writes it by hand. */
 
+import { type Worded, worded } from '../texts/index.ts';
+
 export interface Spot {
   readonly line: number;
   readonly column: number;
 }
 
 /** The sentence for text that a parser refused at `offset`. */
-export function jsonSentence(text: string, offset: number): string {
+export function jsonSentence(text: string, offset: number): Worded {
   const sign = text[offset] ?? '';
   const before = text.slice(0, offset);
   const plain = before.trimEnd();
@@ -15,23 +17,23 @@ export function jsonSentence(text: string, offset: number): string {
     escapeFault(text, offset) ??
     commaFault(sign, plain, plain !== before) ??
     wordFault(text, offset);
-  return `This is not JSON yet. ${what}`;
+  return worded`This is not JSON yet. ${what}`;
 }
 
-function quoteFault(sign: string): string | undefined {
+function quoteFault(sign: string): Worded | undefined {
   if (sign === "'" || sign === '“' || sign === '”' || sign === '‘')
-    return `Text stands in straight double quotes, "like this"; here is ${sign}.`;
+    return worded`Text stands in straight double quotes, "like this"; here is ${sign}.`;
   if (sign === '/' || sign === '#') return 'JSON has no comments: take the remark out.';
   return undefined;
 }
 
-function escapeFault(text: string, offset: number): string | undefined {
+function escapeFault(text: string, offset: number): Worded | undefined {
   if (/\\u[\da-f]{0,3}$/i.test(text.slice(0, offset))) return 'After \\u stand four digits.';
   if (text[offset] !== '\\') return undefined;
-  return `"\\${text[offset + 1] ?? ''}" means nothing in JSON. For a backslash write two: "\\\\".`;
+  return worded`"\\${text[offset + 1] ?? ''}" means nothing in JSON. For a backslash write two: "\\\\".`;
 }
 
-function commaFault(sign: string, before: string, gap: boolean): string | undefined {
+function commaFault(sign: string, before: string, gap: boolean): Worded | undefined {
   const last = before.at(-1) ?? '';
   if (sign === '}' || sign === ']') return closingFault(sign, last);
   if (sign === ',') return 'Nothing stands before this comma. Take it out.';
@@ -42,23 +44,23 @@ function commaFault(sign: string, before: string, gap: boolean): string | undefi
     : undefined;
 }
 
-function closingFault(sign: string, last: string): string | undefined {
+function closingFault(sign: string, last: string): Worded | undefined {
   if (last === ',')
-    return `A comma stands before this "${sign}" with nothing after it. Take the comma out.`;
-  if (last === ':') return `A value is missing before this "${sign}".`;
+    return worded`A comma stands before this "${sign}" with nothing after it. Take the comma out.`;
+  if (last === ':') return worded`A value is missing before this "${sign}".`;
   if (/[.e+-]/i.test(last)) return numberSentence;
-  return `This "${sign}" closes nothing that is open here. Take it out, or open its pair.`;
+  return worded`This "${sign}" closes nothing that is open here. Take it out, or open its pair.`;
 }
 
 const numberSentence = 'A number is written like 12, 0.5 or -3.';
 
-function wordFault(text: string, offset: number): string {
+function wordFault(text: string, offset: number): Worded {
   const sign = text[offset] ?? '';
   if (/[\d.+-]/.test(sign)) return numberSentence;
   const [word] = /^[\p{L}\w$]+/u.exec(text.slice(offset, offset + 60)) ?? [];
   if (word === undefined)
-    return sign === '' ? 'It ends too early.' : `"${sign}" cannot stand here.`;
-  return `Put "${word}" in double quotes, or write a number, true, false or null.`;
+    return sign === '' ? 'It ends too early.' : worded`"${sign}" cannot stand here.`;
+  return worded`Put "${word}" in double quotes, or write a number, true, false or null.`;
 }
 
 /** What brackets and quotes tell before anything is parsed. */
@@ -104,7 +106,7 @@ export function lookAtBrackets(text: string, deepest: number): Brackets {
 }
 
 /** The sentence for a bracket or quote that is never closed. */
-export function openSentence(sign: string): string {
-  const what = sign === '"' ? 'The text that begins here' : `This "${sign}"`;
-  return `This is not JSON yet. ${what} is never closed. Put ${pairs[sign]} where it ends.`;
+export function openSentence(sign: string): Worded {
+  const what = sign === '"' ? 'The text that begins here' : worded`This "${sign}"`;
+  return worded`This is not JSON yet. ${what} is never closed. Put ${pairs[sign] ?? ''} where it ends.`;
 }

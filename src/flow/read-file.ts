@@ -1,6 +1,7 @@
 /** Reads one JSON file against its shape: the value, or every fault at once with its place. */
 
 import type { z } from 'zod';
+import { type Worded, worded } from '../texts/index.ts';
 import { type CardFile, cardShape } from './card-shape.ts';
 import type { Fault, Path } from './fault.ts';
 import { type FlowFile, flowShape } from './flow-shape.ts';
@@ -49,7 +50,10 @@ const kindsOfFile = ['flow', 'machine-kind', 'machine-card'];
 function wrongKindOfFile(source: Source, what: string): Fault | undefined {
   const value = source.value;
   if (typeof value !== 'object' || value === null || Array.isArray(value)) {
-    return source.fault([], `The file must be one object: { "followrest": "${what}", … }.`);
+    return source.fault(
+      [],
+      worded`The file must be one object: ${`{ "followrest": "${what}", … }`}.`,
+    );
   }
   const { followrest, version } = value as { followrest?: unknown; version?: unknown };
   const place = (key: string): Path => (Object.hasOwn(value, key) ? [key] : []);
@@ -59,15 +63,15 @@ function wrongKindOfFile(source: Source, what: string): Fault | undefined {
     place('version'),
     version === undefined
       ? 'The version is missing. Add "version": 1 under "followrest".'
-      : `Version ${JSON.stringify(version)} cannot be read: this tool reads "version": 1.`,
+      : worded`Version ${JSON.stringify(version)} cannot be read: this tool reads "version": 1.`,
   );
 }
 
-function otherKind(came: unknown, what: string): string {
+function otherKind(came: unknown, what: string): Worded {
   if (came === undefined) {
-    return `What the file is must be said first. Add "followrest": "${what}" at the top.`;
+    return worded`What the file is must be said first. Add "followrest": "${what}" at the top.`;
   }
   return typeof came === 'string' && kindsOfFile.includes(came)
-    ? `This file is a ${came}; a ${what} is wanted here. Choose another file.`
-    : `Expected "followrest": "${what}", found ${JSON.stringify(came)}.`;
+    ? worded`This file is a ${came}; a ${what} is wanted here. Choose another file.`
+    : worded`Expected "followrest": "${what}", found ${JSON.stringify(came)}.`;
 }

@@ -1,9 +1,10 @@
 /** Turns what the schema library reports into sentences an instructor can act on. */
 
 import type { z } from 'zod';
+import { sequence, type Worded, worded } from '../texts/index.ts';
 import type { Fault } from './fault.ts';
 import { inside, keysAt } from './known-keys.ts';
-import { listed, suggestion } from './nearest.ts';
+import { listed, suggested } from './nearest.ts';
 import { inOrder, type Source } from './source.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -24,7 +25,7 @@ class Teller {
 
   tell(issue: Issue, above: At): readonly Fault[] {
     const path = [...above, ...(issue.path as (string | number)[])];
-    const fault = (message: string, at: At = path) => this.source.fault(at, message);
+    const fault = (message: Worded, at: At = path) => this.source.fault(at, message);
     switch (issue.code) {
       case 'invalid_union':
         return this.union(issue, path);
@@ -49,10 +50,13 @@ class Teller {
     return [this.source.fault(path, noShape(issue, value, own, keys))];
   }
 
-  private unknownKey(key: string, path: At): string {
+  private unknownKey(key: string, path: At): Worded {
     const known = keysAt(this.shape, this.source.value, path);
-    const near = suggestion(key, known);
-    return `The key "${key}" is not known here.${near || ` Take it out. Known here: ${listed(known, 30)}.`}`;
+    const near = suggested(key, known);
+    const known30 = listed(known, 30);
+    return near === ''
+      ? worded`The key "${key}" is not known here. Take it out. Known here: ${known30}.`
+      : worded`The key "${key}" is not known here.${near}`;
   }
 
   private valueAt(path: At): unknown {
@@ -65,23 +69,23 @@ function noShape(
   value: unknown,
   own: readonly string[],
   keys: readonly string[],
-): string {
+): Worded {
   if (issue.discriminator === 'kind') return unknownStepKind(value);
-  const near = own.length === 1 ? suggestion(own[0] ?? '', keys) : '';
+  const near = own.length === 1 ? suggested(own[0] ?? '', keys) : '';
   const example = keys.includes('moment')
     ? 'a condition such as {"fact": "guard", "not": "closed"} or {"all": [ … ]}'
     : keys.includes('card')
       ? 'where the value comes from, such as {"input": "barDiameter"}, {"working": "turnSpeed"} or {"is": 2, "unit": "mm"}'
-      : `an object in { } with keys out of: ${listed(keys, 30)}`;
-  return `Expected ${example}; found ${shown(value)}.${near}`;
+      : worded`${'an object in { }'} with keys out of: ${listed(keys, 30)}`;
+  return worded`Expected ${example}; found ${shown(value)}.${near}`;
 }
 
-function unknownStepKind(value: unknown): string {
+function unknownStepKind(value: unknown): Worded {
   const kinds = ['tell', 'check', 'do', 'measure', 'choose', 'cut', 'inspect', 'passes'];
   const kind =
     typeof value === 'object' && value !== null ? (value as { kind?: unknown }).kind : value;
-  const near = typeof kind === 'string' ? suggestion(kind, kinds) : '';
-  return `Expected a step kind (${kinds.join(', ')}), found ${shown(kind)}.${near}`;
+  const near = typeof kind === 'string' ? suggested(kind, kinds) : '';
+  return worded`Expected a step kind (${kinds.join(', ')}), found ${shown(kind)}.${near}`;
 }
 
 /** Missing keys weigh more than wrong values: the branch whose keys are there is the one meant. */
@@ -92,38 +96,45 @@ function distance(issues: readonly Issue[]): number {
   }, 0);
 }
 
-function sentence(issue: Issue, value: unknown, path: At): string {
+function sentence(issue: Issue, value: unknown, path: At): Worded {
   switch (issue.code) {
     case 'invalid_type':
       return value === undefined
         ? missing(path.at(-1), named(issue.expected))
-        : `Expected ${named(issue.expected)}, found ${shown(value)}.`;
+        : worded`Expected ${named(issue.expected)}, found ${shown(value)}.`;
     case 'invalid_value':
       return value === undefined
         ? missing(path.at(-1), options(issue.values))
-        : `Expected ${options(issue.values)}, found ${shown(value)}.${nearOption(value, issue.values)}`;
+        : worded`Expected ${options(issue.values)}, found ${shown(value)}.${nearOption(value, issue.values)}`;
     case 'too_big':
-      return `Expected ${issue.inclusive === false ? 'less than' : 'at most'} ${issue.maximum}${unitOf(issue.origin)}, found ${amount(value)}.`;
+      return issue.inclusive === false
+        ? worded`Expected less than ${String(issue.maximum)}${unitOf(issue.origin)}, found ${amount(value)}.`
+        : worded`Expected at most ${String(issue.maximum)}${unitOf(issue.origin)}, found ${amount(value)}.`;
     case 'too_small':
-      return `Expected ${issue.inclusive === false ? 'more than' : 'at least'} ${issue.minimum}${unitOf(issue.origin)}, found ${amount(value)}.`;
+      return issue.inclusive === false
+        ? worded`Expected more than ${String(issue.minimum)}${unitOf(issue.origin)}, found ${amount(value)}.`
+        : worded`Expected at least ${String(issue.minimum)}${unitOf(issue.origin)}, found ${amount(value)}.`;
     case 'invalid_format':
     case 'custom':
-      return `Expected ${issue.message}; found ${shown(value)}.`;
+      return worded`Expected ${issue.message}; found ${shown(value)}.`;
     default:
-      return `${issue.message}; found ${shown(value)}.`;
+      return worded`${issue.message}; found ${shown(value)}.`;
   }
 }
 
-function missing(key: string | number | undefined, what: string): string {
-  return `"${key}" is missing here. Add it: ${what}.`;
+function missing(key: string | number | undefined, what: Worded): Worded {
+  return worded`"${String(key)}" is missing here. Add it: ${what}.`;
 }
 
-function options(values: readonly unknown[]): string {
-  return values.map((one) => JSON.stringify(one)).join(' or ');
+function options(values: readonly unknown[]): Worded {
+  return sequence(
+    values.map((one) => JSON.stringify(one)),
+    ' or ',
+  );
 }
 
-function nearOption(value: unknown, values: readonly unknown[]): string {
-  return typeof value === 'string' ? suggestion(value, values.map(String)) : '';
+function nearOption(value: unknown, values: readonly unknown[]): Worded {
+  return typeof value === 'string' ? suggested(value, values.map(String)) : '';
 }
 
 /** The schema's words for kinds of value, as somebody knows them who writes JSON by hand. */

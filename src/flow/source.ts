@@ -1,7 +1,8 @@
 /** Reads JSON text so that every place in it can be pointed at by line and column. */
 
 import { type AnyNode, type ObjectNode, parse } from '@humanwhocodes/momoa';
-import { type Fault, type Path, pathText } from './fault.ts';
+import { type Worded, worded } from '../texts/index.ts';
+import { type Fault, type Path, pathText, saying } from './fault.ts';
 import { jsonSentence, lookAtBrackets, openSentence, type Spot } from './json-fault.ts';
 
 export const largestFile = 1024 * 1024;
@@ -13,7 +14,7 @@ export interface Source {
   readonly file: string;
   readonly value: unknown;
   /** A fault at this path, or at the nearest place above it that the text has. */
-  fault(path: Path, message: string): Fault;
+  fault(path: Path, message: Worded): Fault;
 }
 
 export type SourceResult =
@@ -27,7 +28,7 @@ export function readSource(file: string, text: string): SourceResult {
   if (whole.length > largestFile) {
     return refused(
       file,
-      `The file has ${whole.length} characters; at most ${largestFile} are read. Split the job into two flows.`,
+      worded`The file has ${whole.length} characters; at most ${largestFile} are read. Split the job into two flows.`,
     );
   }
   if (whole.trim() === '') return refused(file, 'The file is empty.');
@@ -53,7 +54,7 @@ export function inOrder(faults: readonly Fault[]): readonly Fault[] {
 function finger(file: string, spots: ReadonlyMap<string, Spot>): Source['fault'] {
   return (path, message) => {
     const spot = nearestSpot(spots, path);
-    return { file, path: pathText(path), line: spot.line, column: spot.column, message };
+    return { file, path: pathText(path), line: spot.line, column: spot.column, ...saying(message) };
   };
 }
 
@@ -65,17 +66,20 @@ function nearestSpot(spots: ReadonlyMap<string, Spot>, path: Path): Spot {
   return { line: 0, column: 0 };
 }
 
-function refused(file: string, message: string, spot: Spot = { line: 1, column: 1 }): SourceResult {
-  return { ok: false, faults: [{ file, path: '$', ...spot, message }] };
+function refused(file: string, message: Worded, spot: Spot = { line: 1, column: 1 }): SourceResult {
+  return { ok: false, faults: [{ file, path: '$', ...spot, ...saying(message) }] };
 }
 
 function parseTree(file: string, text: string): { body: AnyNode } | { faults: Fault[] } {
-  const fault = (spot: Spot, message: string) => ({
-    faults: [{ file, path: '$', line: spot.line, column: spot.column, message }],
+  const fault = (spot: Spot, message: Worded) => ({
+    faults: [{ file, path: '$', line: spot.line, column: spot.column, ...saying(message) }],
   });
   const brackets = lookAtBrackets(text, deepestNesting);
   if (brackets.kind === 'deep')
-    return fault(brackets.spot, `Nested deeper than ${deepestNesting} levels. Make it flatter.`);
+    return fault(
+      brackets.spot,
+      worded`Nested deeper than ${deepestNesting} levels. Make it flatter.`,
+    );
   if (brackets.kind === 'newline') return fault(brackets.spot, openSentence('"'));
   try {
     return { body: parse(text, { mode: 'json', ranges: false }).body };
@@ -118,7 +122,13 @@ function plainObject(node: ObjectNode, path: Path, walk: Walk): Record<string, u
     const message = keyFault(key, result);
     if (message) {
       const { line, column } = member.name.loc.start;
-      walk.faults.push({ file: walk.file, path: pathText(keyPath), line, column, message });
+      walk.faults.push({
+        file: walk.file,
+        path: pathText(keyPath),
+        line,
+        column,
+        ...saying(message),
+      });
       continue;
     }
     walk.spots.set(pathText(keyPath), member.name.loc.start);
@@ -127,8 +137,10 @@ function plainObject(node: ObjectNode, path: Path, walk: Walk): Record<string, u
   return result;
 }
 
-function keyFault(key: string, seen: Record<string, unknown>): string | undefined {
-  if (forbiddenKeys.has(key)) return `The key "${key}" is never allowed. Give it another name.`;
-  if (Object.hasOwn(seen, key)) return `The key "${key}" stands twice here. Keep one of them.`;
+function keyFault(key: string, seen: Record<string, unknown>): Worded | undefined {
+  if (forbiddenKeys.has(key))
+    return worded`The key "${key}" is never allowed. Give it another name.`;
+  if (Object.hasOwn(seen, key))
+    return worded`The key "${key}" stands twice here. Keep one of them.`;
   return undefined;
 }

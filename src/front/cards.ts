@@ -23,7 +23,7 @@ export async function openCards(logbook: Logbook, language: Language): Promise<C
   return {
     all: () => [...own, ...shipped],
     async keep(text) {
-      const read = await readCardEntry(text, true);
+      const read = await readCardEntry(text, true, language);
       if (!read.ok) return read.faults;
       if (shipped.some((card) => card.id === read.value.id)) {
         return [say('cardTaken', { id: read.value.id })];

@@ -47,10 +47,14 @@ export type CardReading =
   | { readonly ok: false; readonly faults: readonly string[] };
 
 /** A machine card's text as an entry, or its faults with line and column. */
-export async function readCardEntry(card: string, own: boolean): Promise<CardReading> {
-  const { faultText, readCard } = await import('../flow/index.ts');
-  const read = readCard('card', card);
-  if (!read.ok) return { ok: false, faults: read.faults.map(faultText) };
+export async function readCardEntry(
+  card: string,
+  own: boolean,
+  language: Language,
+): Promise<CardReading> {
+  const { faultTextIn, readCard } = await import('../flow/index.ts');
+  const read = readCard('card', card, language);
+  if (!read.ok) return { ok: false, faults: read.faults.map(faultTextIn(language)) };
   const { id, title, machineKind } = read.value;
   return { ok: true, value: { id, title, machineKind, own, card } };
 }

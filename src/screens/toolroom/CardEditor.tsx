@@ -1,7 +1,7 @@
 /** A machine card as a form, and as text for who prefers it. Faults are shown while one writes; only a whole card is kept. */
 
 import { useRef, useState } from 'preact/hooks';
-import { type Fault, readCard } from '../../flow/index.ts';
+import { type Fault, faultMessage, readCard } from '../../flow/index.ts';
 import { shopTexts } from '../../texts/index.ts';
 import { NotYet } from '../frame/NotYet.tsx';
 import { useLanguage, useSay } from '../use-say.ts';
@@ -70,7 +70,7 @@ function useCardDraft({ world, text: first, onClose }: CardEditorProps) {
   const [text, setText] = useState(first);
   const [texts, setTexts] = useState<CardTexts | null>(() => cardTexts(first));
   const { refused, keepBy } = useKeeping(onClose);
-  const read = readCard('card', text);
+  const read = readCard('card', text, language);
 
   return {
     text,
@@ -134,6 +134,7 @@ interface FaultsProps {
 }
 
 function Faults({ faults, refused, onGoTo }: FaultsProps) {
+  const language = useLanguage();
   const say = useSay(shopTexts);
   return (
     <div id="card-faults" aria-live="polite">
@@ -145,7 +146,7 @@ function Faults({ faults, refused, onGoTo }: FaultsProps) {
               <span class="fault-place">
                 {say('faultPlace', { line: fault.line, column: fault.column })}
               </span>
-              <span>{fault.message}</span>
+              <span>{faultMessage(fault, language)}</span>
             </button>
           </li>
         ))}

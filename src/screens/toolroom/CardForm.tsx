@@ -1,7 +1,7 @@
 /** A machine card filled in from the plate of the machine. Faults stand beside their fields while one writes. */
 
 import { shopTexts } from '../../texts/index.ts';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import { type CardTexts, cardFaults, cardMeasures } from './card-draft.ts';
 import { PickField, TextField } from './FormField.tsx';
 
@@ -22,7 +22,7 @@ type FieldOf = (key: string) => {
 /** What is typed stands as it was typed; the card's text follows it. */
 export function CardForm({ text, texts, kinds, onTexts }: CardFormProps) {
   const say = useSay(shopTexts);
-  const { fields, others } = cardFaults(text, texts);
+  const { fields, others } = cardFaults(text, texts, useLanguage());
   const field: FieldOf = (key) => ({
     value: texts[key] ?? '',
     fault: fields[key],

@@ -1,6 +1,6 @@
 /** A machine card as the fields of a form. What the form does not know is kept as it stands in the text. Pure. */
 
-import { type Fault, readCard } from '../../flow/index.ts';
+import { type Fault, faultMessage, readCard } from '../../flow/index.ts';
 import { type Language, typedIn } from '../../texts/index.ts';
 import type { FieldFaults } from './material-draft.ts';
 
@@ -107,10 +107,12 @@ export interface CardFaults {
 }
 
 /** The faults of a card's text, each with the field it belongs to. */
-export function cardFaults(text: string, texts: CardTexts): CardFaults {
-  const read = readCard('card', text);
+export function cardFaults(text: string, texts: CardTexts, language: Language): CardFaults {
+  const read = readCard('card', text, language);
   if (read.ok) return { fields: {}, others: [] };
-  const placed = read.faults.map((fault) => [fieldOf(fault), fault.message] as const);
+  const placed = read.faults.map(
+    (fault) => [fieldOf(fault), faultMessage(fault, language)] as const,
+  );
   const known = placed.filter(([field]) => field in texts);
   return {
     fields: Object.fromEntries([...known].reverse()),

@@ -11,6 +11,7 @@ import commands from './commands.json';
 import dock from './dock.json';
 import drawing from './drawing.json';
 import ear from './ear.json';
+import faults from './faults.json';
 import flow from './flow.json';
 import frame from './frame.json';
 import front from './front.json';
@@ -69,6 +70,6 @@ export const german: Language = {
   locale: 'de-DE',
   name: 'Deutsch',
   tables,
-  sentences: { ...trade, ...claims },
+  sentences: { ...trade, ...claims, ...faults },
   spoken,
 };

@@ -19,7 +19,7 @@ function textsIn(text: string) {
 function changed(field: string, value: string) {
   const texts = { ...textsIn(first), [field]: value };
   const text = cardWith(first, texts, englishLanguage);
-  return { text, faults: cardFaults(text, texts) };
+  return { text, faults: cardFaults(text, texts, englishLanguage) };
 }
 
 describe('a machine card in its form', () => {
