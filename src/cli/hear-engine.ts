@@ -25,15 +25,23 @@ export interface LoadedEngine {
   next(): Promise<Engine>;
 }
 
+let loaded: EngineParts['model'] | undefined;
+
+/** The speech model's files, read once: what is worked out from them is kept by them. */
+function loadModel(): EngineParts['model'] {
+  const read = (name: string) => new Uint8Array(readFileSync(join(modelFolder(), 'en-us', name)));
+  loaded ??= Object.fromEntries(
+    MODEL_FILES.map((name) => [name, read(name)]),
+  ) as EngineParts['model'];
+  return loaded;
+}
+
 /** A fresh engine; its memory is made for one ear. */
 export async function loadEngine(): Promise<LoadedEngine> {
   const folder = await prepareEngine();
   const script = pathToFileURL(join(folder, 'engine.mjs')).href;
   const { startEngine: start } = (await import(script)) as { startEngine: EngineParts['start'] };
-  const read = (name: string) => new Uint8Array(readFileSync(join(modelFolder(), 'en-us', name)));
-  const model = Object.fromEntries(
-    MODEL_FILES.map((name) => [name, read(name)]),
-  ) as EngineParts['model'];
+  const model = loadModel();
   const wasm = new Uint8Array(readFileSync(join(folder, 'engine.wasm')));
   const next = () => startEngine({ start, wasm, model }, () => {});
   return { engine: await next(), model, next };

@@ -59,13 +59,13 @@ export function readSpeechModel(files: EngineParts['model']): SpeechModel {
 
 function readAnew(files: EngineParts['model']): SpeechModel {
   const names = readNames(files.mdef);
-  const weights = readWeights(files.sendump);
+  const weights = weightSteps(files.sendump);
   return {
     ...names,
     means: readGaussians(files.means, names.phones.length),
     variances: readGaussians(files.variances, names.phones.length),
     weight: (sound, stream, density) =>
-      weights[(stream * DENSITIES + density) * names.sounds + sound] ?? 0,
+      WEIGHTS[weights[(stream * DENSITIES + density) * names.sounds + sound] ?? 255] ?? 0,
     ...readSteps(files.transition_matrices),
   };
 }
@@ -91,18 +91,20 @@ function readGaussians(file: Uint8Array, books: number): Float32Array {
 }
 
 /** Rows of stream and density, a byte a sound. */
-function readWeights(file: Uint8Array): Float32Array {
+function weightSteps(file: Uint8Array): Uint8Array {
   const view = viewOf(file);
   let at = 4 + view.getInt32(0, true);
   at += 4 + view.getInt32(at, true);
   for (let length = view.getInt32(at, true); length !== 0; length = view.getInt32(at, true)) {
     at += 4 + length;
   }
-  const steps = Float32Array.from({ length: 256 }, (_, n) =>
-    Math.exp(-WEIGHT_STEP * Math.min(LEAST_WEIGHT, n)),
-  );
-  return Float32Array.from(file.subarray(at + 12), (n) => steps[n] ?? 0);
+  return file.subarray(at + 12);
 }
+
+/** Step → probability. */
+const WEIGHTS = Float32Array.from({ length: 256 }, (_, n) =>
+  Math.exp(-WEIGHT_STEP * Math.min(LEAST_WEIGHT, n)),
+);
 
 function readSteps(file: Uint8Array): Pick<SpeechModel, 'stay' | 'leave'> {
   const view = viewOf(file);

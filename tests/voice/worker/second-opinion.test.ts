@@ -2,7 +2,7 @@
  * The second opinion on made speech (flite from npm) in made shop noise: which phrase of a list was said is known,
  * since the text was given to the voice.
  */
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { loadDictionary, loadEngine } from '../../../src/cli/hear-engine.ts';
 import { Channel } from '../../../src/voice/shared/channel.ts';
 import { buildGrammar } from '../../../src/voice/shared/grammar.ts';
@@ -17,6 +17,9 @@ const DECIBELS = 12;
 
 let second: SecondOpinion;
 let room: Float32Array;
+
+// Quick in itself, but machines that run all tests at once may be slow.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 /** A machine hums; the ear has heard it for some seconds, and the voice in a quiet room before. */
 beforeAll(async () => {

@@ -3,7 +3,7 @@
  * 137053 CD-phone, 3 emitstate/phone, 126 CI-sen, 5126 Sen", "42 codebook, 3 feature, size 128x13"), taken from
  * its log. What is laid for a room is checked at the two ends, no noise and much noise, where the answer is plain.
  */
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { loadEngine } from '../../../src/cli/hear-engine.ts';
 import { BANDS, bandsOf, COSINES, cosinesOf } from '../../../src/voice/shared/mel.ts';
 import { densitiesFor } from '../../../src/voice/worker/room-densities.ts';
@@ -17,6 +17,9 @@ import {
 
 let model: SpeechModel;
 const none = new Float64Array(COSINES);
+
+// Quick in itself, but machines that run all tests at once may be slow.
+vi.setConfig({ testTimeout: 60_000, hookTimeout: 60_000 });
 
 beforeAll(async () => {
   model = readSpeechModel((await loadEngine()).model);
