@@ -155,9 +155,18 @@ function measureHere(): readonly string[] {
     faults.push(`"${text}" has a contrast of ${ratio.toFixed(1)} to 1 only`);
   }
 
+  /** What makes the page wider than the screen, innermost last. */
+  function widest(least: number): string {
+    const wide = [...document.body.querySelectorAll('*')].filter(
+      (one) => one.getBoundingClientRect().right > least + 1 && !isUnseen(one),
+    );
+    return wide.map(({ tagName, id, className }) => `${tagName} ${id} ${className}`).join(' > ');
+  }
+
   const { scrollWidth, clientWidth } = document.documentElement;
-  if (scrollWidth > clientWidth)
-    faults.push(`The page is ${scrollWidth} px wide on ${clientWidth}`);
+  if (scrollWidth > clientWidth) {
+    faults.push(`The page is ${scrollWidth} px wide on ${clientWidth}: ${widest(clientWidth)}`);
+  }
   crossing();
   const texts = shownTexts();
   lieOver(texts);
