@@ -140,7 +140,9 @@ describe('the Bench is whole at every size', () => {
     for (const said of ['slate', 'tapping drill for M ten']) {
       await page.waitForFunction((text) => window.fakeSpeech.say(text), said);
     }
-    await expect.poll(() => page.locator('.said').textContent()).toMatch(/[Ee]ight point five|8\.5/);
+    await expect
+      .poll(() => page.locator('.said').textContent(), { timeout: 15_000 })
+      .toMatch(/[Ee]ight point five|8\.5/);
     await isWhole();
   });
 
