@@ -11,7 +11,13 @@
 import type { Job } from '../flow/index.ts';
 import { judgeStep, type StepArrow } from './judge-step.ts';
 import type { Spot } from './spot.ts';
-import { arrowName, type ChartArrow, type StepChart, stepChartOf } from './step-chart.ts';
+import {
+  arrowName,
+  type ChartArrow,
+  countPaths,
+  type StepChart,
+  stepChartOf,
+} from './step-chart.ts';
 import { type StepRoom, standingKey } from './step-room.ts';
 import { noRows, type ValueSet, type ValueSets } from './value-sets.ts';
 import type { Walk } from './walk.ts';
@@ -154,27 +160,10 @@ class StepCoverage {
 
   /** Simple paths from where the step is come to; `walked` is none where there are too many. */
   get paths(): Counted {
-    const of = this.countPaths();
+    const of = countPaths(this.chart, mostPaths);
     if (of > mostPaths) return { walked: 0, of };
     const first = new Map([...this.rows].filter(([{ inner }]) => inner === this.chart.first));
     return { walked: this.walkedFrom(this.chart.first, first, new Set([this.chart.first])), of };
-  }
-
-  private countPaths(): number {
-    let count = 0;
-    const seen = new Set([this.chart.first]);
-    const go = (state: string): void => {
-      for (const { to } of this.after.get(state) ?? []) {
-        if (seen.has(to) || count > mostPaths) continue;
-        count += 1;
-        if (!this.after.has(to)) continue;
-        seen.add(to);
-        go(to);
-        seen.delete(to);
-      }
-    };
-    go(this.chart.first);
-    return count;
   }
 
   private walkedFrom(state: string, rows: Rows, seen: Set<string>): number {

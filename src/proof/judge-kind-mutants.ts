@@ -36,7 +36,7 @@ export interface JudgedEdit {
   readonly judged: JudgedMutant;
 }
 
-export interface KindCase {
+interface KindCase {
   /** As it stands in its file. */
   readonly kind: MachineKind;
   /** All flows of that kind. */

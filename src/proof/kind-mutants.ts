@@ -2,7 +2,7 @@
 
 import type { Condition, Fact, MachineKind } from '../flow/index.ts';
 
-export type KindMutantKind =
+type KindMutantKind =
   /** A hazard, or one of the things it forbids: the kind sees less. */
   | 'weaker'
   /** What limits a hazard to some moments or facts: the kind sees more, and may forbid what is good. */

@@ -40,7 +40,7 @@ export function limitMutants(file: FlowFile): readonly Mutant[] {
   return [...given, ...stated];
 }
 
-export interface PassedLimit {
+interface PassedLimit {
   /** Sets of numbers that were worked out; none where there are too many to try. */
   readonly tried: number;
   /** Numbers for which a step turns faster than a limit allows. */

@@ -147,7 +147,7 @@ function targetOf(
   throw new Unseeable(`Step "${frame.step.id}" leads on to "${step}".`);
 }
 
-export function plainHeld(held: unknown): Held {
+function plainHeld(held: unknown): Held {
   if (typeof held === 'string' || typeof held === 'number') return held;
   if (typeof held === 'object' && held !== null && 'size' in held) return Number(held.size);
   return null;

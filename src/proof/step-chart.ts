@@ -84,3 +84,24 @@ function innerOf(node: StateNode, step: StateNode): string {
     ),
   );
 }
+
+/** Ways from the first state on which no state comes twice, beginnings of longer ones too; one more than `most` of more. */
+export function countPaths({ first, states, arrows }: StepChart, most: number): number {
+  const after = new Map(
+    states.map((state) => [state, arrows.filter(({ from }) => from === state)]),
+  );
+  let count = 0;
+  const seen = new Set([first]);
+  const go = (state: string): void => {
+    for (const { to } of after.get(state) ?? []) {
+      if (seen.has(to) || count > most) continue;
+      count += 1;
+      if (!after.has(to)) continue;
+      seen.add(to);
+      go(to);
+      seen.delete(to);
+    }
+  };
+  go(first);
+  return count;
+}

@@ -213,7 +213,7 @@ class Closing {
   }
 }
 
-export function exitKey(slot: number, name: SpotName): string {
+function exitKey(slot: number, name: SpotName): string {
   return `${slot} ${insideOf(name)}`;
 }
 

@@ -78,7 +78,7 @@ const kindRows: readonly Row[] = [
     [
       '$.facts[12].id — The fact "guard" stands twice. Give one of them another id.',
       `$.hazards[7].never.all[1].fact — The lathe has no fact "hands". It has: ${allFacts.replace('hands', 'guard')}.`,
-      `$.hazards[21].never.all[1].any[1].fact — The lathe has no fact "hands". It has: ${allFacts.replace('hands', 'guard')}.`,
+      `$.hazards[22].never.all[1].any[1].fact — The lathe has no fact "hands". It has: ${allFacts.replace('hands', 'guard')}.`,
     ],
   ],
   [
@@ -147,7 +147,7 @@ const kindRows: readonly Row[] = [
     'a hazard of no moment',
     [['"moment": "end"', '»"moment": "ending"']],
     [
-      '$.hazards[18].never.all[0].moment — The lathe has no moment "ending". Did you mean "end"? It has: start, turning, cutting, hands, measuring, end, work-out, turn-round, tool-change, clear-swarf.',
+      '$.hazards[19].never.all[0].moment — The lathe has no moment "ending". Did you mean "end"? It has: start, turning, cutting, hands, measuring, end, work-out, turn-round, tool-change, clear-swarf.',
     ],
   ],
   [
@@ -157,14 +157,14 @@ const kindRows: readonly Row[] = [
       '»"never": "end", »"nevr": {\n        "all": [\n          {\n            "moment": "end"',
     ),
     [
-      '$.hazards[18].never — Expected a condition such as {"fact": "guard", "not": "closed"} or {"all": [ … ]}; found "end".',
-      '$.hazards[18].nevr — The key "nevr" is not known here. Did you mean "never"?',
+      '$.hazards[19].never — Expected a condition such as {"fact": "guard", "not": "closed"} or {"all": [ … ]}; found "end".',
+      '$.hazards[19].nevr — The key "nevr" is not known here. Did you mean "never"?',
     ],
   ],
   [
     'a claim without its form',
     one('"id": "LATHE-LEAVE"', '»"id": "leave"'),
-    ['$.hazards[18].id — Expected a claim id such as "LATHE-GUARD"; found "leave".'],
+    ['$.hazards[19].id — Expected a claim id such as "LATHE-GUARD"; found "leave".'],
   ],
   [
     'a fact about no part',
