@@ -3,7 +3,7 @@
 import { commandPhrases } from '../flow/index.ts';
 import { type Language, sayIn, tableIn, voiceTexts } from '../texts/index.ts';
 import { normalise } from '../words/index.ts';
-import { asked } from './beside-run.ts';
+import { asked, talked } from './beside-run.ts';
 import type { Heard, ListenFor } from './ports.ts';
 import type { RunState, RunStep } from './run-state.ts';
 import type { BenchItem } from './said-now.ts';
@@ -49,6 +49,15 @@ export function takeSlateQuestion(
 function leaving(language: Language): readonly string[] {
   const { leaveSlate: leave } = tableIn(language, voiceTexts);
   return [...leave, ...commandPhrases(language, 'wrong'), ...commandPhrases(language, 'next')];
+}
+
+/** Answered beside the run: nothing in it moves. */
+export function takeSlate(state: RunState, heard: Heard, question: string): RunStep {
+  const ready = talked(state, { type: 'understood' });
+  const answer = slateAnswer(question, state.job.card, state.job.flow.language);
+  if (!answer.ok) return asked(ready, heard, answer.fault);
+  const { spoken, why } = answer.reply;
+  return asked({ ...ready, told: { why } }, heard, spoken);
 }
 
 /** Nothing was said for a while, or it was taken back. */

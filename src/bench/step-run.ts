@@ -11,17 +11,25 @@ import {
   stepJob,
 } from '../flow/index.ts';
 import { benchTexts, sayIn } from '../texts/index.ts';
-import { joinList, normalise, sayNumber } from '../words/index.ts';
+import { joinList, sayNumber } from '../words/index.ts';
 import { adjustRun } from './adjust-run.ts';
 import { type Advised, advise } from './advice.ts';
 import { announce, joinLines } from './announce.ts';
-import { missedQuestion, openSlate, takeSlateQuestion, withoutQuestion } from './ask-slate.ts';
+import {
+  missedQuestion,
+  openSlate,
+  takeSlate,
+  takeSlateQuestion,
+  withoutQuestion,
+} from './ask-slate.ts';
 import { asked, refused, speak, talked } from './beside-run.ts';
 import { driftNow } from './drift-line.ts';
 import { entryOf } from './entry.ts';
+import { isFar } from './far-reading.ts';
 import { keptReading } from './kept-reading.ts';
 import { leaveLead, openLead, phrasesBehind, withoutLead } from './lead-words.ts';
 import { passQuestion, takeOption, tellPart, tellTerm } from './learn-run.ts';
+import { isMachineWord, isTroubleWord } from './machine-words.ts';
 import { takeManner } from './manner-run.ts';
 import { noteHelp, noteIn, takeNote } from './note-run.ts';
 import { takePace } from './pace-run.ts';
@@ -38,7 +46,6 @@ import {
 } from './replies.ts';
 import type { Effect, RunState, RunStep } from './run-state.ts';
 import { alwaysFirst, type BenchItem, type BenchList, saidNow } from './said-now.ts';
-import { slateAnswer } from './slate-answer.ts';
 import { answerState, askAgainLimit, type PendingNumber } from './talk-chart.ts';
 import { tell } from './tell.ts';
 import { type Understood, understand } from './understand.ts';
@@ -183,15 +190,6 @@ function takeAsk(state: RunState, heard: Heard, ask: Ask): RunStep {
   return asked(opened, heard, replyTo(ask, state));
 }
 
-/** Answered beside the run: nothing in it moves. */
-function takeSlate(state: RunState, heard: Heard, question: string): RunStep {
-  const ready = talked(state, { type: 'understood' });
-  const answer = slateAnswer(question, state.job.card, state.job.flow.language);
-  if (!answer.ok) return asked(ready, heard, answer.fault);
-  const { spoken, why } = answer.reply;
-  return asked({ ...ready, told: { why } }, heard, spoken);
-}
-
 function takeRunning(
   state: RunState,
   heard: Heard,
@@ -319,11 +317,6 @@ function toldOfRefusal(state: RunState, line: string, source: string | undefined
   return { ...state, told: { why: `${line} ${saysOf(state)('source', { source })}` } };
 }
 
-/** Further off than two in a hundred, or than thirty of the last digit for small sizes. */
-function isFar(value: number, expected: number, decimals: number): boolean {
-  return Math.abs(value - expected) > Math.max(0.02 * Math.abs(expected), 30 * 10 ** -decimals);
-}
-
 function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
   if (!accepts(state.snapshot, event)) return refused(state, heard, refusal(state));
   const snapshot = stepJob(state.job, state.snapshot, event);
@@ -397,16 +390,4 @@ function miss(
     state: { ...next, seq: next.seq + 1 },
     effects: [{ kind: 'append', entry }, { kind: 'cue', cue: 'unclear' }, ...speak(line)],
   };
-}
-
-/** A right word at the wrong moment is refused, not misheard. */
-function isMachineWord(state: RunState, text: string): boolean {
-  const said = normalise(text, state.job.flow.language);
-  const spoken = state.job.flow.kind.facts.flatMap(({ states }) => states);
-  return spoken.some(({ word, also }) => [word, ...also].includes(said));
-}
-
-function isTroubleWord({ job }: RunState, text: string): boolean {
-  const said = normalise(text, job.flow.language);
-  return job.flow.kind.walks.some(({ word, also }) => [word, ...also].includes(said));
 }

@@ -12,7 +12,8 @@ interface AskInWordsProps {
   readonly card: SlateCard | undefined;
 }
 
-export function AskInWords({ world, card }: AskInWordsProps) {
+/** What was asked, its answer or what was wrong with it, and the answers before. */
+function useQuestion({ world, card }: AskInWordsProps) {
   const language = useLanguage();
   const [text, setText] = useState('');
   const [fault, setFault] = useState('');
@@ -29,9 +30,14 @@ export function AskInWords({ world, card }: AskInWordsProps) {
     if (aloud) void world.slate.say(answer.ok ? answer.reply.spoken : answer.fault);
     if (answer.ok) void world.slate.keep(answer.reply).then(setLast);
   };
+  return { text, setText, fault, setFault, last, shown, ask };
+}
+
+export function AskInWords(props: AskInWordsProps) {
+  const { text, setText, fault, setFault, last, shown, ask } = useQuestion(props);
   const say = useSay(slateTexts);
   const voice = useSay(voiceTexts);
-  const hearing = useHearing(world, (heard) => ask(heard, true), setFault);
+  const hearing = useHearing(props.world, (heard) => ask(heard, true), setFault);
   return (
     <section class="slate-ask" aria-label={say('ask')}>
       <form
