@@ -72,8 +72,7 @@ function moveBook(
   }
   const mixer = new Mixer(shared, noise.variance);
   for (let row = STREAM; row < BOOK; row += COSINES) {
-    const slope = bandsOf(means.subarray(at + row, at + row + COSINES));
-    means.set(cosinesOf(slope.map((band, j) => band * (shared[j] ?? 1))), at + row);
+    mixer.shrink(means, at + row);
     mixer.spread(variances, at + row, FRAMES_IN[Math.floor(row / STREAM)] ?? 1);
   }
 }
@@ -117,7 +116,8 @@ const CHANGES = Float64Array.from({ length: COSINES * COSINES * BANDS }, (_, n) 
 
 /** Mixes variances of speech and of noise by the share of speech in each band. */
 class Mixer {
-  private readonly ofSpeech = new Float64Array(COSINES * COSINES);
+  /** How each cosine of speech changes each cosine of what is heard. */
+  private readonly changes = new Float64Array(COSINES * COSINES);
   private readonly ofNoise = new Float64Array(COSINES);
 
   constructor(share: Float64Array, noise: Float64Array) {
@@ -125,7 +125,7 @@ class Mixer {
     for (let cell = 0; cell < COSINES * COSINES; cell++) {
       let change = 0;
       for (let j = 0; j < BANDS; j++) change += (CHANGES[at++] ?? 0) * (share[j] ?? 0);
-      this.ofSpeech[cell] = change * change;
+      this.changes[cell] = change;
     }
     for (let i = 0; i < COSINES; i++) {
       let sum = 0;
@@ -137,12 +137,24 @@ class Mixer {
     }
   }
 
+  /** A slope in noise: only speech moves. */
+  shrink(slopes: Float32Array, at: number): void {
+    const before = slopes.slice(at, at + COSINES);
+    for (let i = 0; i < COSINES; i++) {
+      let sum = 0;
+      for (let k = 0; k < COSINES; k++) {
+        sum += (this.changes[i * COSINES + k] ?? 0) * (before[k] ?? 0);
+      }
+      slopes[at + i] = sum;
+    }
+  }
+
   spread(variances: Float32Array, at: number, frames: number): void {
     const before = variances.slice(at, at + COSINES);
     for (let i = 0; i < COSINES; i++) {
       let sum = frames * (this.ofNoise[i] ?? 0);
       for (let k = 0; k < COSINES; k++) {
-        sum += (this.ofSpeech[i * COSINES + k] ?? 0) * (before[k] ?? 0);
+        sum += (this.changes[i * COSINES + k] ?? 0) ** 2 * (before[k] ?? 0);
       }
       variances[at + i] = sum;
     }
