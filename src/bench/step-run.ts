@@ -11,7 +11,7 @@ import {
   stepJob,
 } from '../flow/index.ts';
 import { benchTexts, sayIn } from '../texts/index.ts';
-import { joinList, sayNumber } from '../words/index.ts';
+import { joinList, normalise, sayNumber } from '../words/index.ts';
 import { adjustRun } from './adjust-run.ts';
 import { type Advised, advise } from './advice.ts';
 import { announce, joinLines } from './announce.ts';
