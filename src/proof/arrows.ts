@@ -8,6 +8,7 @@
  */
 
 import { endStep, type FlowEvent, type Job } from '../flow/index.ts';
+import { isRecord, isRef, listed, Wordless, Words } from './arrow-words.ts';
 import type { Frame } from './frame.ts';
 import { insideOf, type SpotName } from './move.ts';
 import type { Room } from './room.ts';
@@ -29,11 +30,6 @@ interface Standing {
   readonly path: readonly string[];
 }
 
-interface Ref {
-  readonly type: string;
-  readonly params?: Readonly<Record<string, unknown>>;
-}
-
 /** An arrow, the state that it is an arrow of, and what an answer is held against there. */
 interface Drawn {
   readonly at: Standing;
@@ -46,9 +42,6 @@ interface DrawnAt {
   /** By which of them may be taken: the text's number, or none. */
   readonly ids: Map<number, number | null>;
 }
-
-/** Something in an arrow that has no text: it is looked at in its own shape of step alone. */
-class Wordless extends Error {}
 
 export class Arrows {
   private readonly root: Node;
@@ -184,44 +177,6 @@ export class Arrows {
   }
 }
 
-/** Guards and actions that look at where a hold goes on, or set it. */
-const aboutHolds = new Set(['holdFor', 'release', 'mayCarryOn']);
-
-/** References to guards and actions, told without the names of steps. */
-class Words {
-  /** True where anything leads somewhere, or has to do with a hold. */
-  moves = false;
-
-  constructor(
-    private readonly frame: Frame,
-    readonly setsSpeed: boolean,
-  ) {}
-
-  refs(refs: unknown): readonly unknown[] {
-    return listed(refs).map((one) => this.ref(one));
-  }
-
-  private ref(ref: unknown): unknown {
-    if (typeof ref === 'string') {
-      if (aboutHolds.has(ref)) this.moves = true;
-      return ref;
-    }
-    if (!isRef(ref)) throw new Wordless();
-    const { type, params } = ref;
-    if (aboutHolds.has(type)) this.moves = true;
-    if (answering.has(type)) return [type, { ...params, wanted: 'what is answered' }];
-    // What was lost, and who holds, is told and never looked at: watched.ts leaves it out.
-    if (type === 'holdFor') return [type, params?.to];
-    const step = params?.step;
-    if (typeof step !== 'string') return ref;
-    if (type === 'setFact') return this.setsSpeed ? [type, this.frame.speedText(step)] : type;
-    if (type === 'forgetOtherSpeed') return [type, this.frame.speedText(step)];
-    const slot = this.frame.slots.indexOf(step);
-    if (slot < 0) throw new Wordless();
-    return [type, slot, this.frame.shape];
-  }
-}
-
 function drawnIn(at: Standing, arrow: unknown): Drawn {
   const guard = isRecord(arrow) ? arrow.guard : undefined;
   const wanted = isRef(guard) && answering.has(guard.type) ? guard.params?.wanted : undefined;
@@ -252,18 +207,4 @@ function pathIn(inner: string): readonly string[] {
 
 function isHold({ inner }: SpotName): boolean {
   return inner === JSON.stringify('hold');
-}
-
-function listed(one: unknown): readonly unknown[] {
-  if (one === undefined) return [];
-  return Array.isArray(one) ? one : [one];
-}
-
-function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
-  return typeof value === 'object' && value !== null;
-}
-
-function isRef(value: unknown): value is Ref {
-  if (!isRecord(value) || typeof value.type !== 'string') return false;
-  return value.params === undefined || isRecord(value.params);
 }

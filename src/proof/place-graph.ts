@@ -1,8 +1,6 @@
 /** Which places of a finished walk lead to which: small enough to be looked up, where rows would have to be tried. */
 
-import { endStep } from '../flow/index.ts';
 import type { Said } from './step-walk.ts';
-import { noRows } from './value-sets.ts';
 import type { Place, Walk } from './walk.ts';
 
 /** A word at a place. */
@@ -16,21 +14,25 @@ export class PlaceGraph {
   private readonly back = new Map<Place, Spoken[]>();
   private readonly ends = new Map<Place, ReadonlySet<Place>>();
 
-  constructor(private readonly walk: Walk) {
-    for (const step of [...walk.stands.keys(), endStep]) {
-      for (const [spot, rows] of walk.rowsIn(step)) {
-        if (spot.rests && rows !== noRows) this.add(walk.place(step, spot));
-      }
+  constructor(private readonly walk: Walk) {}
+
+  /** Words that do anything at a place; a place is looked at when it is first asked for. */
+  saidAt(place: Place): readonly Said[] {
+    const old = this.onward.get(place);
+    if (old) return old;
+    const said: Said[] = [];
+    this.onward.set(place, said);
+    for (const one of this.walk.eventsAt(place)) {
+      const ends = this.endsOf(place, one);
+      if (ends.size > 0) said.push(one);
+      for (const end of ends) listed(this.back, end).push({ place, said: one });
     }
+    return said;
   }
 
-  private add(place: Place): void {
-    for (const said of this.walk.eventsAt(place)) {
-      const ends = this.endsOf(place, said);
-      if (ends.size === 0) continue;
-      listed(this.onward, place).push(said);
-      for (const end of ends) listed(this.back, end).push({ place, said });
-    }
+  /** Words that may lead to a place, at those places that were looked at so far. */
+  before(place: Place): readonly Spoken[] {
+    return this.back.get(place) ?? [];
   }
 
   /** Where it comes to rest. */
@@ -58,16 +60,6 @@ export class PlaceGraph {
     }
     this.ends.set(first, ends);
     return ends;
-  }
-
-  /** Words that do anything at a place. */
-  saidAt(place: Place): readonly Said[] {
-    return this.onward.get(place) ?? [];
-  }
-
-  /** Words that may lead to a place. */
-  before(place: Place): readonly Spoken[] {
-    return this.back.get(place) ?? [];
   }
 }
 

@@ -5,6 +5,7 @@ import { check, placeIn, step, walked } from './tiny-walk.ts';
 const walk = walked(check('first'), step('last', {}));
 const graph = new PlaceGraph(walk);
 const [first, last] = [placeIn(walk, 'first', 'open'), placeIn(walk, 'last', 'open')];
+for (const place of [first, last]) graph.saidAt(place);
 
 describe('which places lead to which', () => {
   it('is told by the words that do anything', () => {
@@ -19,6 +20,10 @@ describe('which places lead to which', () => {
     const said = into.map(({ said: { key } }) => key);
     expect(said).toContain('fact motor off');
     expect(said).not.toContain('hold');
+  });
+
+  it('is not told of places that were never looked at', () => {
+    expect(new PlaceGraph(walk).before(last)).toEqual([]);
   });
 
   it('knows every word that leads to the end', () => {
