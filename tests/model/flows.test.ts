@@ -44,11 +44,7 @@ describe.each(shippedFlows())('%s', (path) => {
     const row = {
       flow: job.flow.file.id,
       steps: `${steps} of ${walked.length}`,
-      states: player.places.size,
-      transitions: player.transitions.size,
-      pairs: player.pairs.size,
-      paths: player.paths,
-      percent: Math.round((100 * steps) / walked.length),
+      ...player.walked.row(),
     };
     console.table([row]);
     expect(walked.flatMap(({ faults }) => faults)).toEqual([]);

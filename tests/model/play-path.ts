@@ -10,52 +10,47 @@ import {
   positionOf,
   saidList,
   stateOf,
-  stepJob,
   viewOf,
 } from '../../src/flow/index.ts';
 import { identityOf } from '../../src/proof/identity.ts';
+import { type Trail, Walked } from './walked.ts';
 
 /** More than any gate asks for. */
 const mostAnswers = 30;
 
 export class Player {
   private readonly looked = new Set<string>();
-  readonly places = new Set<string>();
-  readonly transitions = new Set<string>();
-  readonly pairs = new Set<string>();
-  paths = 0;
+  readonly walked: Walked;
 
-  constructor(private readonly job: Job) {}
+  constructor(private readonly job: Job) {
+    this.walked = new Walked(job);
+  }
 
   /** Faults of one path, as sentences; none when all is well. */
   play(entry: FlowSnapshot, events: readonly FlowEvent[]): readonly string[] {
-    this.paths += 1;
+    const trail = this.walked.begin(entry);
     let snapshot = entry;
-    let before = '';
     const faults = [...this.look(snapshot)];
     for (const event of events) {
-      snapshot = this.answerUntil(snapshot, event);
+      snapshot = this.answerUntil(snapshot, event, trail);
       if (!this.isSaid(snapshot, event)) {
         faults.push(`${this.at(snapshot)}: ${JSON.stringify(event)} is not on the said list.`);
       }
-      const move = `${this.at(snapshot)} ${JSON.stringify(event)}`;
-      this.transitions.add(move);
-      if (before !== '') this.pairs.add(`${before} ${move}`);
-      before = move;
-      snapshot = stepJob(this.job, snapshot, event);
+      snapshot = this.walked.move(snapshot, event, trail);
       faults.push(...this.look(snapshot));
     }
     return faults;
   }
 
   /** The person answers what is asked, as long as the next word of the path does not count yet. */
-  private answerUntil(from: FlowSnapshot, event: FlowEvent): FlowSnapshot {
+  private answerUntil(from: FlowSnapshot, event: FlowEvent, trail: Trail): FlowSnapshot {
     let snapshot = from;
     for (let answers = 0; answers < mostAnswers && !accepts(snapshot, event); answers += 1) {
       const [asked] = askedFacts(this.job, snapshot);
       if (!asked) break;
       const { fact, state } = asked;
-      snapshot = stepJob(this.job, snapshot, { type: 'fact', fact: fact.id, state: state.id });
+      const answer: FlowEvent = { type: 'fact', fact: fact.id, state: state.id };
+      snapshot = this.walked.move(snapshot, answer, trail);
     }
     return snapshot;
   }
@@ -81,7 +76,6 @@ export class Player {
     const key = identityOf(snapshot);
     if (this.looked.has(key)) return [];
     this.looked.add(key);
-    this.places.add(this.at(snapshot));
     return [...this.neverRules(snapshot), ...this.said(snapshot)];
   }
 
