@@ -21,7 +21,7 @@ const wordsOf = (path: { readonly steps: readonly { readonly event: unknown }[] 
     .map(({ event }) => event as FlowEvent)
     .filter(({ type }) => !type.startsWith('xstate'));
 
-/** Every simple path of each step's chart by place, and a path for every transition of each step's chart. */
+/** Every simple path of each step's model by place, and a path for every transition of it: the table tells how much of the chart that is. */
 function walkStep(job: Job, step: string, player: Player, come: ReturnType<typeof comeToAll>) {
   const from = come.get(step);
   if (!from) return { faults: [`No way to step "${step}" was found.`], simple: 0 };
@@ -35,7 +35,7 @@ function walkStep(job: Job, step: string, player: Player, come: ReturnType<typeo
 }
 
 describe.each(shippedFlows())('%s', (path) => {
-  it('keeps the never-rules, and speaks, on every transition and every simple path of each step', () => {
+  it('keeps the never-rules, and speaks, on every path of the model of each step', () => {
     const job = jobOf(path);
     const come = comeToAll(job);
     const player = new Player(job);
