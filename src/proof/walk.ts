@@ -13,7 +13,8 @@
  *    images of sets are exact. Claims are asked of the same sets in the same way.
  *    An event is played in small steps, as XState makes them: what the event does, and then one by one what follows by
  *    itself. So no run ever goes through more than one arrow of the chart, nor further than into the next step.
- * 4. Steps of one shape (shape.ts) were compiled by the same code from the same plan, so their runs are shared. What
+ * 4. Runs are shared by what is written: where the arrows of an event have the same text (arrows.ts), in whichever step,
+ *    flow or job, XState does the same. What has no text is shared by steps of one shape (shape.ts) alone. What
  *    comes of the sets that came into a step depends on those and on its key alone (frame.ts): it is kept, and a step
  *    that the same comes into again, in this proof or after an edit in the next one, is not walked again.
  * 5. A reading is set to nothing where no step that can still be come to looks at it before it is taken again (live.ts).
