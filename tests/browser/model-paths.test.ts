@@ -69,7 +69,7 @@ describe.each(charts)('the chart of "%s", %s', (step, _, keep, count) => {
     );
     // A hold that a run comes back to asks for every fact: behind it most gates are never seen open.
     expect(chart.missed.filter(({ from }) => from !== 'gate').map(({ name }) => name)).toEqual([]);
-  });
+  }, 240_000);
 });
 
 function wordsIn(walks: readonly Walk[]): number {
