@@ -10,10 +10,11 @@ export interface StepCoverage {
   readonly pairs: number;
   /** Arrows that can follow one another, by the chart. */
   readonly ofPairs: number;
-  /** True when not every simple path was played: one like it was walked whole, or there are too many. */
+  /** True when a step of the same chart was walked along all its paths before: here only shortest ones are. */
   readonly like: boolean;
+  /** Simple paths that the chart has from its first state. */
   readonly paths: number;
-  /** Paths that were played to their end. */
+  /** Of these, the ones that were played to their end by words. */
   readonly whole: number;
 }
 
@@ -46,7 +47,7 @@ interface Row {
 
 function rowOf(one: StepCoverage): Row {
   const { step, like, states, arrows, pairs, ofPairs, whole, paths } = one;
-  const name = like ? `${step} (short paths)` : step;
+  const name = like ? `${step} (like one above)` : step;
   const ofTaken = arrows.length;
   return { name, states, taken: takenOf(one), ofTaken, pairs, ofPairs, played: whole, paths };
 }
@@ -55,8 +56,8 @@ function takenOf({ arrows, taken }: StepCoverage): number {
   return arrows.filter((arrow) => taken.has(arrow.name)).length;
 }
 
-const widths = [26, 8, 18, 18, 18, 10] as const;
-const heading = padded(['step', 'states', 'transitions', 'pairs', 'paths', 'percent']);
+const widths = [34, 8, 16, 16, 18, 10] as const;
+const heading = padded(['step', 'states', 'transitions', 'pairs', 'paths played', 'percent']);
 
 function line(row: Row): string {
   const of = (some: number, all: number) => `${some} of ${all}`;

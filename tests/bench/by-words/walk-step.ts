@@ -2,6 +2,7 @@
 
 import type { RunState } from '../../../src/bench/index.ts';
 import { type Job, unknownState } from '../../../src/flow/index.ts';
+import { countPaths, isWhole } from './count-paths.ts';
 import type { StepCoverage } from './coverage.ts';
 import { brokenRules } from './never.ts';
 import { placeIn, take } from './scripted-person.ts';
@@ -45,35 +46,40 @@ export interface WalkedStep extends StepCoverage {
 /** Charts that were walked whole, so that steps like them need not be again. */
 export type WalkedShapes = Set<string>;
 
-/** Where faults can be walked from many states, the simple paths of a chart are more than a test can play. */
-const mostForAll = 60;
+/** Ways from one state that are all played; of more, a shortest one to each state. */
+const mostForAll = 1_000;
 
 /**
  * The step entered as in a run, and entered with nothing known. From both: every simple path, then every arrow that
- * closes a circle, behind the paths that lead to where it begins. A chart of many arrows, or like one that was walked,
- * is walked by a shortest path to each of its states, and then by every arrow.
+ * closes a circle, behind the paths that lead to where it begins. From where there are too many paths, and in a chart
+ * that is like one that was walked, a shortest path to each of its states is walked, and then every arrow.
  */
 export function walkStep(entered: RunState, step: string, shapes: WalkedShapes): WalkedStep {
   const arrows = arrowsOf(entered.job, step);
   const shape = shapeOf(entered.job, step, arrows);
-  const whole = !shapes.has(shape) && arrows.length <= mostForAll;
+  const fresh = !shapes.has(shape);
   shapes.add(shape);
   const entries = [entered, ...nothingKnown(entered, step, arrows)];
-  const walks = entries.map((from) => walkFrom(from, step, arrows, whole));
+  const walks = entries.map((from) => walkFrom(from, step, arrows, fresh));
   const all = walks.flatMap(({ played, closed }) => [...played, ...closed]);
   const pairs = all.flatMap(({ taken }) =>
     taken.slice(1).map((name, index) => `${taken[index]} | ${name}`),
   );
+  const [first = ''] = walks.map((walk) => walk.first).slice(-1);
+  const whole = walks.flatMap((walk) =>
+    walk.first === first ? walk.whole.map(({ names }) => names) : [],
+  );
+  const ways = whole.filter((names) => isWhole(names, arrows, first));
   return {
     step,
-    like: !whole,
+    like: !fresh,
     states: new Set(arrows.map(({ from }) => from)).size,
     arrows,
     taken: new Set(all.flatMap(({ taken }) => taken)),
     pairs: new Set(pairs).size,
     ofPairs: arrows.flatMap((one) => arrows.filter(({ from }) => from === one.to)).length,
-    paths: walks.reduce((sum, { paths }) => sum + paths, 0),
-    whole: walks.reduce((sum, { whole: played }) => sum + played.length, 0),
+    paths: countPaths(first, arrows),
+    whole: new Set(ways.map((names) => names.join(' | '))).size,
     broken: all.flatMap(({ broken }) => broken),
   };
 }
@@ -88,11 +94,12 @@ function shapeOf(job: Job, step: string, arrows: readonly ChartArrow[]): string 
   return JSON.stringify([kind, plan?.gate, plan?.hands, arrows.map(({ name }) => told(name))]);
 }
 
-function walkFrom(from: RunState, step: string, arrows: readonly ChartArrow[], all: boolean) {
+function walkFrom(from: RunState, step: string, arrows: readonly ChartArrow[], fresh: boolean) {
   const first = placeIn(from, step);
   const play = player(from, step, arrows);
-  const paths = namesOfPaths(first, arrows, all);
+  const paths = namesOfPaths(first, arrows, fresh && countPaths(first, arrows) <= mostForAll);
   const played = paths.map((names) => ({ names, ...play(names) }));
+  const ends = new Map(arrows.map(({ name, to }) => [name, to]));
   const whole = played.filter(({ names, taken }) => taken.length === names.length);
   const closed: (Played & { readonly names: readonly string[] })[] = [];
   // Twice: some arrows begin where only a closing arrow of the first round leads.
@@ -101,11 +108,10 @@ function walkFrom(from: RunState, step: string, arrows: readonly ChartArrow[], a
     const seen = new Set(tried.flatMap(({ taken }) => taken));
     const known = tried.filter(({ names, taken }) => taken.length === names.length);
     for (const arrow of arrows.filter(({ name }) => !seen.has(name))) {
-      for (const names of behind(arrow, known, arrows, first))
-        closed.push({ names, ...play(names) });
+      for (const names of behind(arrow, known, ends, first)) closed.push({ names, ...play(names) });
     }
   }
-  return { paths: paths.length, played, whole, closed };
+  return { first, played, whole, closed };
 }
 
 /** A hold goes on to the gauge only when it was begun there. */
@@ -119,15 +125,17 @@ const waysTried = 12;
 function behind(
   arrow: ChartArrow,
   whole: readonly { readonly names: readonly string[] }[],
-  arrows: readonly ChartArrow[],
+  ends: ReadonlyMap<string, string>,
   first: string,
 ): readonly (readonly string[])[] {
   const ways = new Map<string, readonly string[]>();
   for (const { names } of whole) {
-    for (let length = 0; length <= names.length && ways.size < waysTried; length++) {
+    for (let length = 0; length <= names.length; length++) {
+      const end = length === 0 ? first : ends.get(names[length - 1] ?? '');
+      if (end !== arrow.from) continue;
       const way = names.slice(0, length);
-      if (endOf(way, arrows, first) === arrow.from && goesBack(arrow, way))
-        ways.set(way.join(' | '), [...way, arrow.name]);
+      if (goesBack(arrow, way)) ways.set(way.join(' | '), [...way, arrow.name]);
+      if (ways.size >= waysTried) return [...ways.values()];
     }
   }
   return [...ways.values()];
@@ -147,8 +155,4 @@ function nothingKnown(
     context: { ...context, facts, speedSet: null },
   });
   return [{ ...state, snapshot, undo: null }];
-}
-
-function endOf(names: readonly string[], arrows: readonly ChartArrow[], first: string): string {
-  return arrows.find((arrow) => arrow.name === names.at(-1))?.to ?? first;
 }
