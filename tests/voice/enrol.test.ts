@@ -18,7 +18,7 @@ beforeAll(async () => {
   const { engine, model, next } = await loadEngine();
   ear = new EarBrain(engine, model, loadDictionary(), (message) => told.push(message), next);
   ear.listenFor({ phrases: PHRASES });
-}, 30_000);
+}, 90_000);
 
 /** Plays the sound in a shop with broad noise, 15 dB below this voice. */
 async function play(text: string, speed: number, seed: number): Promise<readonly FromEar[]> {
@@ -75,12 +75,12 @@ describe('an ear at a new machine', () => {
     expect(await play('next', 1, 201)).toContainEqual(
       expect.objectContaining({ kind: 'enrolled', phrase: 'next' }),
     );
-  }, 30_000);
+  }, 90_000);
 
   it('still takes no other word for one of them', async () => {
     for (const [i, text] of ['coffee at eleven', 'thank you', 'mind your head'].entries()) {
       const kinds = (await play(text, 1, 300 + i)).map(({ kind }) => kind);
       expect(kinds).not.toContain('heard');
     }
-  }, 30_000);
+  }, 90_000);
 });

@@ -29,4 +29,4 @@ it('every sort of question is heard after "slate", and "stop" still is', async (
     heard.push(told.flatMap((one) => (one.kind === 'heard' ? [one.text] : [])).join(' / '));
   }
   expect(heard).toEqual(questions);
-}, 60_000);
+}, 120_000);

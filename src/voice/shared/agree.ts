@@ -46,14 +46,14 @@ const ALONE: Readonly<Record<Weight, Limits>> = {
   harmless: { fit: -1.1, lead: 0.9 },
 };
 /** A lead that is more than enough makes up for some fit. */
-const LEAD_FOR_FIT = 0.3;
+const LEAD_FOR_FIT = 0.2;
 const MOST_LEAD = 1.5;
 /** In noise everything fits worse, other talk too: from the one to the other the limit goes down by so much. */
 const QUIET = 6;
 const NOISY = 4;
-const WORSE_IN_NOISE = 0.6;
+const WORSE_IN_NOISE = 0.3;
 /** With the engine of the same opinion, and not far from sure, so much less is enough. */
-const TOGETHER = { fit: 0.4, lead: 0.15, confidence: 0.3 };
+const TOGETHER = { fit: 0.1, lead: 0.15, confidence: 0.3 };
 /** From here on the second opinion is worth contradicting for. */
 const OTHERWISE = 0.3;
 /** A phrase that fits so much worse than its limit was not said, whatever the engine found. */

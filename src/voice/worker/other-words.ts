@@ -9,8 +9,12 @@ const WORDS =
   'coffee table hello number other morning window hammer water money people little about over under after before never always maybe something nothing brother saturday match light garden weekend look give take good well who there here this that the and but come put fine yes okay right left two four six seven eight nine twenty thirty forty fifty monday yesterday question answer picture music weather lunch'.split(
     ' ',
   );
+const TALK =
+  'thank you|hang on|come here|look at that|i think so|you know|i see|all right|see you|not yet|of course|let me see|over there|what was that|give me that|in a minute|later on|that one|the other one|good morning|hello there'.split(
+    '|',
+  );
 /** Nearer to a phrase of ours than this (0 the same, 1 nothing in common), a word would steal it. */
-const TOO_NEAR = 0.5;
+const TOO_NEAR = { word: 0.5, talk: 0.3 };
 
 /** Those of the words that are far enough from every phrase. */
 export function otherWords(
@@ -19,10 +23,11 @@ export function otherWords(
 ): readonly string[] {
   const ours = new Set(phrases.flatMap((phrase) => phrase.split(' ')));
   const short = phrases.map((phrase) => phonesOf(phrase, waysOf)).filter((row) => row.length <= 8);
-  return WORDS.filter((word) => {
+  return [...WORDS, ...TALK].filter((word) => {
     const row = phonesOf(word, waysOf);
-    if (row.length === 0 || ours.has(word)) return false;
-    return short.every((own) => rowDistance(row, own) > TOO_NEAR);
+    if (row.length === 0 || ours.has(word) || phrases.includes(word)) return false;
+    const near = word.includes(' ') ? TOO_NEAR.talk : TOO_NEAR.word;
+    return short.every((own) => rowDistance(row, own) > near);
   });
 }
 

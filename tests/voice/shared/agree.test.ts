@@ -50,7 +50,7 @@ describe('two opinions', () => {
   });
 
   it('ask less of a phrase in noise, where everything fits worse', () => {
-    const said = { ...clear, fit: -2.2 };
+    const said = { ...clear, fit: -2 };
     expect(agree(nothing, said, where).confidence).toBeLessThan(0.5);
     expect(agree(nothing, said, { ...where, overRoom: 3 }).confidence).toBeGreaterThan(0.5);
   });
