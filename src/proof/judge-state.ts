@@ -132,7 +132,8 @@ function isWanted({ gate, step }: StepPlan, event: FlowEvent): boolean {
 
 /** Beyond its gate a step that waits for an instructor has been released. */
 function releaseQuestions(job: Job, { step }: StepPlan, phase: Phase): readonly Question[] {
-  if (!step.release || phase === 'gate' || phase === 'hold') return [];
+  // A fault walk opens at the gate as well, and goes back to it.
+  if (!step.release || ['gate', 'hold', 'walk'].includes(phase)) return [];
   const ask = ({ context }: FlowSnapshot) =>
     stateOf(context.facts, releaseFact) === unknownState
       ? tell(job)`"${step.title}" stands open, and no instructor has released it.`
