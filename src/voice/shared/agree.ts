@@ -74,8 +74,12 @@ export function agree(first: First, second: Second | null, where: Circumstances)
     return isAlone || isTogether(first, over, lead) ? { ...first, confidence: 0.65 } : first;
   }
   if (isAlone) return isSure ? refused(first) : { text: second.phrase, confidence: 0.6 };
-  const isPhrase = first.text !== '' && where.weightOf(first.text) !== 'number';
-  return isSure && isPhrase && lead > OTHERWISE ? refused(first) : first;
+  return isSure && mayBeRefused(first, where) && lead > OTHERWISE ? refused(first) : first;
+}
+
+/** A number is read back, and a word that makes the job wait is better heard once too often. */
+function mayBeRefused({ text }: First, { weightOf }: Circumstances): boolean {
+  return text !== '' && weightOf(text) !== 'number' && weightOf(text) !== 'pausing';
 }
 
 function limitOf(phrase: string, { weightOf, overRoom }: Circumstances): number {
