@@ -27,7 +27,8 @@ import { type Materials, openMaterials } from './materials.ts';
 import { type Operators, openOperators } from './operators.ts';
 import { pageMemory } from './page-memory.ts';
 import { openPhotos } from './photos.ts';
-import { openProofs } from './proof-front.ts';
+import { openProofs, type ProofFront } from './proof-front.ts';
+import { openProvedJobs, type ProvedJobs } from './proved-jobs.ts';
 import { openReleases, type Releases } from './releases.ts';
 import { openRunDesk, type RunDesk } from './run-desk.ts';
 import { openSettings, type SettingsKeeper } from './settings.ts';
@@ -52,6 +53,8 @@ interface Rooms {
   readonly desk: RunDesk;
   readonly operators: Operators;
   readonly releases: Releases;
+  readonly proofs: ProofFront;
+  readonly provedJobs: ProvedJobs;
   /** Faults, or sentences. */
   readonly troubles: readonly unknown[];
   readonly news: News;
@@ -84,10 +87,12 @@ export async function openFront(): Promise<Front> {
     await settings.change(part);
     news.changed();
   };
+  const proofs = openProofs(shelf, () => cards.all().map(materials.onCardNow), language);
+  const provedJobs = openProvedJobs(logbook.secrets, proofs.isJobProved);
   const desk = openRunDesk({
-    ...{ logbook, settings, changeSettings, voices, clock, releases, language },
+    ...{ logbook, settings, changeSettings, voices, clock, releases, provedJobs, language },
   });
-  const people = { operators, releases };
+  const people = { operators, releases, proofs, provedJobs };
   const rooms = {
     language,
     shelf,
@@ -169,9 +174,9 @@ function worldOf(rooms: Rooms): AppWorld {
 }
 
 /** The part of the world that reads and writes the logbook. */
-function records({ language, shelf, logbook, cards, materials, settings, operators, news }: Rooms) {
+function records(rooms: Rooms) {
+  const { language, shelf, logbook, cards, materials, settings, operators, news, proofs } = rooms;
   const say = sayIn(language, frontTexts);
-  const proofs = openProofs(shelf, () => cards.all().map(materials.onCardNow), language);
   return {
     shelf,
     proofs,
@@ -186,7 +191,7 @@ function records({ language, shelf, logbook, cards, materials, settings, operato
       const proved = await proofs.isProved(choice);
       if (!proved) return { ok: false, faults: [sayIn(language, proofTexts)('notProved')] };
       const operator = await operators.named(choice.operator);
-      return beginInLogbook(choice, {
+      const begun = await beginInLogbook(choice, {
         entry,
         card: whole,
         operator,
@@ -194,6 +199,9 @@ function records({ language, shelf, logbook, cards, materials, settings, operato
         now: browserClock.now(),
         language,
       });
+      const kept = begun.ok && (await logbook.read(begun.runId));
+      if (kept) await rooms.provedJobs.note(kept.head);
+      return begun;
     },
     runs: () => logbook.list(),
     read: (runId) => logbook.read(runId),

@@ -1,5 +1,6 @@
 /** Gives the screens the proof of a job that they name by flow, card and numbers. */
 
+import type { ProofJob } from '../proof/index.ts';
 import type { CardEntry, ProofChoice, Proofs, ShelfEntry } from '../screens/world.ts';
 import type { Language } from '../texts/index.ts';
 import { ProofDesk, startProver } from '../verdict/page/index.ts';
@@ -11,6 +12,8 @@ const limit = 120_000;
 export interface ProofFront extends Proofs {
   /** Whether the job is proved, walking every path where that is not known. */
   isProved(choice: ProofChoice): Promise<boolean>;
+  /** The same, of a job given by its texts. */
+  isJobProved(job: ProofJob): Promise<boolean>;
 }
 
 export function openProofs(
@@ -25,6 +28,10 @@ export function openProofs(
     if (!entry || !card) return null;
     return { flow: entry.flow, kind: entry.kind, card: card.card, inputs, language };
   };
+  const isJobProved = async (job: ProofJob) => {
+    const state = await desk.ask(job);
+    return state.is === 'told' && state.proof.verdict === 'proved';
+  };
   return {
     state: (choice) => {
       const job = jobOf(choice);
@@ -38,8 +45,8 @@ export function openProofs(
     subscribe: (changed) => desk.subscribe(changed),
     isProved: async (choice) => {
       const job = jobOf(choice);
-      const state = job && (await desk.ask(job));
-      return state?.is === 'told' && state.proof.verdict === 'proved';
+      return job !== null && (await isJobProved(job));
     },
+    isJobProved,
   };
 }

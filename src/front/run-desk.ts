@@ -12,6 +12,7 @@ import type { Opened } from '../screens/world.ts';
 import { frontTexts, type Language, type Say, sayIn, sentenceOf } from '../texts/index.ts';
 import { earlierPieces } from './batch-pieces.ts';
 import type { LiveSession, openLiveRun } from './live-run.ts';
+import type { ProvedJobs } from './proved-jobs.ts';
 import type { Releases } from './releases.ts';
 import { browserScreenLock } from './screen-lock.ts';
 import type { SettingsKeeper } from './settings.ts';
@@ -35,6 +36,7 @@ export interface DeskWorld {
   readonly voices: LateVoices;
   readonly clock: Clock;
   readonly releases: Releases;
+  readonly provedJobs: ProvedJobs;
   /** Of the page; a run brings its own. */
   readonly language: Language;
 }
@@ -94,6 +96,10 @@ class Desk implements RunDesk {
     const { resumeKept } = await import('./begin.ts');
     const resumed = await resumeKept(kept, clock.now(), this.world.releases, this.world.language);
     if (!resumed.ok) return this.refused(runId, resumed.fault);
+    const { language } = resumed.step.state.job.flow;
+    if (!(await this.world.provedJobs.isProved(kept, language))) {
+      return this.refused(runId, this.say('unprovedRun'));
+    }
     const earlier = await earlierPieces(logbook, kept.head);
     this.live = await this.begin(runId, inBatch(resumed.step, earlier));
     void this.screen.hold();

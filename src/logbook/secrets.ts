@@ -1,4 +1,4 @@
-/** What never leaves this device: passphrases as verifiers, and the key that seals releases. No export holds them. */
+/** What never leaves this device: passphrases as verifiers, the key that seals releases, and marks. No export holds them. */
 
 import { z } from 'zod';
 import type { Database } from './database.ts';
@@ -23,15 +23,23 @@ export interface Secrets {
   /** A seal over a text by a key of this device that no program can read out. */
   seal(text: string): Promise<string>;
   isSealed(text: string, seal: string): Promise<boolean>;
+  /** Remembers by its seal that a text was marked on this device. */
+  mark(text: string): Promise<void>;
+  isMarked(text: string): Promise<boolean>;
 }
 
 const row = z.strictObject({ key: z.string(), value: z.unknown() });
 const PHRASE = 'passphrase/';
 const SEAL = 'seal';
+const MARK = 'mark/';
 const HMAC: HmacKeyGenParams = { name: 'HMAC', hash: 'SHA-256' };
 
 export function secretsIn(db: Database): Secrets {
   const verifierOf = (name: string) => recall(db, PHRASE + name, verifierShape);
+  const seal = async (text: string) => {
+    const made = await crypto.subtle.sign(HMAC, await sealKey(db), bytesOf(text));
+    return toHex(new Uint8Array(made));
+  };
   return {
     async setPassphrase(name, passphrase) {
       await put(db, PHRASE + name, await makeVerifier(passphrase));
@@ -44,14 +52,13 @@ export function secretsIn(db: Database): Secrets {
     async forgetPassphrase(name) {
       await db.write(['secrets'], (tx) => tx.objectStore('secrets').delete(PHRASE + name));
     },
-    async seal(text) {
-      const made = await crypto.subtle.sign(HMAC, await sealKey(db), bytesOf(text));
-      return toHex(new Uint8Array(made));
-    },
+    seal,
     async isSealed(text, seal) {
       const key = await sealKey(db);
       return crypto.subtle.verify(HMAC, key, fromHex(seal), bytesOf(text));
     },
+    mark: async (text) => put(db, MARK + (await seal(text)), true),
+    isMarked: async (text) => (await recall(db, MARK + (await seal(text)), z.boolean())) === true,
   };
 }
 

@@ -12,6 +12,8 @@ export const frontTexts = {
       'A release in this run was not given on this device. It can be read in the Logbook, and begun again with the same numbers.',
     strangeSource:
       'The flow of this run is not the text that it was begun with. It can be read in the Logbook; begin it again.',
+    unprovedRun:
+      'No proof says that every path through this run is safe. It can be read in the Logbook; begin it again from the Shelf.',
     otherTab: 'This run is led in another tab. Go on there, or close that tab first.',
     noRun: 'This run is not in the Logbook of this device.',
     runOver: 'This run is over. It can be read in the Logbook.',
