@@ -154,8 +154,16 @@ describe('a run that was changed past the page is not led on', () => {
     await isRefused('edited', /not given on this device/);
   });
 
+  it('when a file brings a job with a condition less, though all its keys fit', async () => {
+    const flow = texts.flow.replace(/"chuck-key": "out",\s*/, '');
+    expect(flow).not.toBe(texts.flow);
+    await takeIn(page, await fileOf([{ id: 'unproved', entries: lead }], { ...texts, flow }));
+    await isRefused('unproved', /No proof says/);
+  });
+
   it('when the release was taken out of its flow', async () => {
-    const [source] = (await page.evaluate(rows, 'sources')) as readonly { readonly flow: string }[];
+    const all = (await page.evaluate(rows, 'sources')) as readonly { readonly flow: string }[];
+    const source = all.find((one) => one.flow === texts.flow);
     const flow = source?.flow.replace('"release": true', '"release": false') ?? '';
     expect(flow).not.toBe(source?.flow);
     await putRow('sources', { ...source, flow });
