@@ -134,7 +134,7 @@ function places(): readonly Somewhere[] {
   return [...quiet, ...noisy.flatMap((place) => NOISES.map((noise) => ({ ...place, noise })))];
 }
 
-const NOISY_VOICE = 'flite:rms';
+const NOISY_VOICE: VoiceName = 'flite:rms';
 
 function anotherVoice() {
   return hasEspeak() ? [{ voice: 'espeak:en-us+f4', snr: 10 } as const] : [];
