@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { KeptRun } from '../../src/bench/ports.ts';
+import { stampIn } from '../../src/logbook/days.ts';
 import type { Logbook } from '../../src/logbook/index.ts';
 import { allRows, freshLogbook, putRaw } from './fresh-store.ts';
 import { samplePhoto } from './sample-photo.ts';
@@ -22,6 +23,12 @@ const exported = async (logbook: Logbook, ids?: readonly string[]) => {
   return { text: parts.join(''), ...rest };
 };
 
+/** All but the stamp of the list, which is another one after every change. */
+async function unstamped() {
+  const { days = [], ...rows } = await allRows();
+  return { ...rows, days: days.filter((row) => stampIn(row) === null) };
+}
+
 describe('a logbook in a file', () => {
   it('is the same on another device', async () => {
     const first = await freshLogbook();
@@ -29,7 +36,7 @@ describe('a logbook in a file', () => {
     expect(await first.logbook.importRuns(text)).toMatchObject({ ok: true, added: 2 });
     await first.logbook.keep('operator/ida', { name: 'Ida' });
     await first.logbook.addPhoto(samplePhoto('photo-1', 'run-1'));
-    const rows = await allRows();
+    const rows = await unstamped();
     const out = await exported(first.logbook);
     expect(out).toMatchObject({ runs: 2, left: [] });
 
@@ -37,7 +44,7 @@ describe('a logbook in a file', () => {
     expect(await second.logbook.importRuns(out.text)).toMatchObject({
       ...{ ok: true, added: 2, keptAdded: 1, photosAdded: 1, keptLeft: [] },
     });
-    expect(await allRows()).toEqual(rows);
+    expect(await unstamped()).toEqual(rows);
     expect(await second.logbook.read('run-1')).toEqual(sampleRun('run-1'));
     expect((await exported(second.logbook)).text).toBe(out.text);
   });
