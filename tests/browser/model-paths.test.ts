@@ -84,12 +84,22 @@ async function play({ first, said }: Walk, id: string): Promise<void> {
     else if (word !== '') await say(word);
     past.push(word);
     const expected = shownByModel(state);
-    const { shown, buttons } = await shownOnPage(page, expected);
+    const { shown } = await shownOnPage(page, expected);
     expect(shown, `run ${id}, after: ${past.join(', ')}`).toEqual(expected);
-    const counts = countsNow(state);
-    const idle = buttons.filter((button) => !counts.has(button.toLowerCase()));
-    expect(idle, `words that do not count, after: ${past.join(', ')}`).toEqual([]);
+    // A fold that has just been opened may still hold what the state before had.
+    const idle = expect.poll(() => idleButtons(state), {
+      message: `words that do not count, after: ${past.join(', ')}`,
+      timeout: 5_000,
+    });
+    await idle.toEqual([]);
   }
+}
+
+/** Buttons of the page whose word does not count. */
+async function idleButtons(state: Walk['first']): Promise<readonly string[]> {
+  const { buttons } = await shownOnPage(page, shownByModel(state));
+  const counts = countsNow(state);
+  return buttons.filter((button) => !counts.has(button.toLowerCase()));
 }
 
 /** By the key that stands on its button, or else by the button; a size by the keys of its digits. */
