@@ -29,6 +29,8 @@ export default defineConfig({
   },
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
+    // One core stays free by default, and most machines that test this have two.
+    maxWorkers: 2,
     projects: [
       {
         test: {
