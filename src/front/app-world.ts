@@ -199,11 +199,11 @@ function records(rooms: Rooms) {
         now: browserClock.now(),
         language,
       });
-      const kept = begun.ok && (await logbook.read(begun.runId));
-      if (kept) await rooms.provedJobs.note(kept.head);
-      return begun;
+      if (!begun.ok) return begun;
+      await rooms.provedJobs.note(begun.head);
+      return { ok: true, runId: begun.head.id };
     },
-    runs: () => logbook.list(),
+    runs: (newest) => logbook.list(newest),
     read: (runId) => logbook.read(runId),
     batch: async (runId) => {
       const head = (await logbook.list()).find((one) => one.id === runId);

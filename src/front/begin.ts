@@ -15,7 +15,7 @@ import {
 } from '../bench/index.ts';
 import { releaseFirst } from '../flow/index.ts';
 import type { Logbook } from '../logbook/index.ts';
-import type { Begun, CardEntry, Operator, RunChoice, ShelfEntry } from '../screens/world.ts';
+import type { CardEntry, Operator, RunChoice, ShelfEntry } from '../screens/world.ts';
 import { englishLanguage, frontTexts, type Language, sayIn } from '../texts/index.ts';
 import { loadLanguage } from './language.ts';
 
@@ -30,11 +30,15 @@ export interface BeginWorld {
   readonly language?: Language;
 }
 
+export type BegunInLogbook =
+  | { readonly ok: true; readonly head: RunHead }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
 /** Checks the numbers first: a run that a rule refuses is never begun. */
 export async function beginInLogbook(
   choice: RunChoice,
   { entry, card, operator, logbook, now, language = englishLanguage }: BeginWorld,
-): Promise<Begun> {
+): Promise<BegunInLogbook> {
   const flow = choice.releaseFirst ? releaseFirst(entry.flow) : entry.flow;
   const texts = { flow, kind: entry.kind, card: card.card };
   const started = startJob(texts, choice.inputs, language);
@@ -58,7 +62,7 @@ export async function beginInLogbook(
     cardId: card.id,
   };
   await logbook.start(head, source);
-  return { ok: true, runId: head.id };
+  return { ok: true, head };
 }
 
 /** The batch is named by its first run; a piece that was given up has its number all the same. */

@@ -34,7 +34,7 @@ export function newStamp(): StampRow {
   return { day: stampKey, stamp: crypto.randomUUID() };
 }
 
-/** Null when it is no stamp, or a damaged one: then everything is read. */
+/** Null when it is no stamp, or a damaged one: then the days are made again. */
 export function stampIn(row: unknown): string | null {
   return stampRow.safeParse(row).data?.stamp ?? null;
 }
@@ -82,7 +82,7 @@ export function dayReader(): (rows: readonly unknown[]) => readonly RunHead[] | 
   return (rows) => {
     const all: RunHead[] = [];
     for (const row of rows) {
-      const heads = stampIn(row) === null ? read(row) : [];
+      const heads = read(row);
       if (heads === null) return null;
       for (const head of heads) all.push(head);
     }

@@ -2,8 +2,7 @@
 
 import type { Database } from './database.ts';
 import { LogbookFault } from './fault.ts';
-import { whole } from './ledger.ts';
-import { fromStore, keptValue, toWrite } from './rows.ts';
+import { fromStore, keptValue, toWrite, whole } from './rows.ts';
 
 /** Turns what was kept into its type; throws when it is not of that type, as zod's `parse` does. */
 export type Parse<T> = (value: unknown) => T;

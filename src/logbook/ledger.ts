@@ -2,7 +2,6 @@
 
 import type { KeptReading, KeptRun, Ledger, RunEntry, RunHead, RunSource } from '../bench/ports.ts';
 import type { Database, Reading, Writing } from './database.ts';
-import { dayReader, daysOf, newStamp, stampIn, stampKey } from './days.ts';
 import { LogbookFault, type Told } from './fault.ts';
 import { putInDays } from './put-in-days.ts';
 import {
@@ -17,15 +16,13 @@ import {
 import { sameData } from './same-data.ts';
 import { tallyOf } from './tally.ts';
 
-/** @param report hears of a damaged head, which is left out of the list */
-export function ledgerIn(db: Database, report: (fault: LogbookFault) => void): Ledger {
-  const listed: Listed = { readDays: dayReader(), stamp: null, heads: [] };
+/** All but the list, which is read in a way of its own. */
+export function ledgerIn(db: Database): Omit<Ledger, 'list'> {
   return {
     start: (head, source) => start(db, head, source),
     append: (entry) => append(db, entry),
     finish: (runId, end) => finish(db, runId, end),
     read: (runId) => read(db, runId),
-    list: () => list(db, listed, report),
   };
 }
 
@@ -148,67 +145,4 @@ function readingAt(row: unknown, place: number, runId: string): ReadingRow {
 /** All keys [runId, n]: an array is greater than every number. */
 export function rowsOf(runId: string): IDBKeyRange {
   return IDBKeyRange.bound([runId, 0], [runId, []]);
-}
-
-/** The list as it was last read, and the stamp that stood beside it then. */
-interface Listed {
-  readonly readDays: ReturnType<typeof dayReader>;
-  stamp: string | null;
-  heads: readonly RunHead[];
-}
-
-/** The same list again as long as no tab has changed it. */
-async function list(
-  db: Database,
-  listed: Listed,
-  report: (fault: LogbookFault) => void,
-): Promise<readonly RunHead[]> {
-  const { stamp, days } = await db.read(['days'], async (tx) => {
-    const store = tx.objectStore('days');
-    const stamp = stampIn(await store.get(stampKey));
-    const same = stamp !== null && stamp === listed.stamp;
-    return { stamp, days: same ? null : await store.getAll() };
-  });
-  if (days === null) return listed.heads;
-  const read = listed.readDays(days);
-  const heads = read ?? (await mendDays(db, report));
-  listed.stamp = read && stamp;
-  listed.heads = [...heads].sort((one, other) => other.startedAt - one.startedAt);
-  return listed.heads;
-}
-
-/** The rows of the list are damaged: they are made again from the heads themselves. */
-async function mendDays(
-  db: Database,
-  report: (fault: LogbookFault) => void,
-): Promise<readonly RunHead[]> {
-  const rows = await db.write(['runs', 'days'], async (tx) => {
-    const runs: readonly unknown[] = await tx.objectStore('runs').getAll();
-    await tx.objectStore('days').clear();
-    for (const day of daysOf(runs)) await tx.objectStore('days').put(day);
-    await tx.objectStore('days').put(newStamp());
-    return runs;
-  });
-  return rows.flatMap((row) =>
-    whole(
-      () =>
-        fromStore(runHead, row, (say) => say('headOf', { run: idIn(row) ?? say('unknownRun') })),
-      report,
-    ),
-  );
-}
-
-/** The result in a list, or an empty list when the row was damaged, which is reported. */
-export function whole<T>(parse: () => T, report: (fault: LogbookFault) => void): readonly T[] {
-  try {
-    return [parse()];
-  } catch (error) {
-    if (!(error instanceof LogbookFault)) throw error;
-    report(error);
-    return [];
-  }
-}
-
-function idIn(row: unknown): string | undefined {
-  return typeof row === 'object' && row !== null && 'id' in row ? String(row.id) : undefined;
 }

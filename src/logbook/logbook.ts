@@ -1,6 +1,6 @@
 /** The logbook of this device, opened: runs, kept values, and the ways in and out as files. */
 
-import type { Ledger } from '../bench/ports.ts';
+import type { Ledger, RunHead } from '../bench/ports.ts';
 import type { Language } from '../texts/index.ts';
 import { openDatabase } from './database.ts';
 import { type Exported, exportFrom } from './export-file.ts';
@@ -9,9 +9,16 @@ import { type Imported, importInto, type JudgeKept } from './import-file.ts';
 import { type Keep, keepIn } from './keep.ts';
 import { ledgerIn } from './ledger.ts';
 import { type Photos, photosIn } from './photos.ts';
+import { type Newest, runListIn } from './run-list.ts';
 import { type Secrets, secretsIn } from './secrets.ts';
 
 export interface Logbook extends Ledger, Keep, Photos {
+  /**
+   * Heads, the newest first.
+   *
+   * @param newest is called once with the newest of them when older ones take longer to be read, and not at all otherwise
+   */
+  list(newest?: Newest): Promise<readonly RunHead[]>;
   readonly secrets: Secrets;
   /** Everything but the secrets as one file; or the runs with these ids alone. */
   exportRuns(ids?: readonly string[]): Promise<Exported>;
@@ -29,15 +36,17 @@ export interface Logbook extends Ledger, Keep, Photos {
  */
 export async function openLogbook(report: (fault: LogbookFault) => void): Promise<Logbook> {
   const db = openDatabase(report);
-  const ledger = ledgerIn(db, report);
+  const ledger = ledgerIn(db);
+  const list = runListIn(db, report);
   await db.read(['runs'], (tx) => tx.objectStore('runs').count());
   return {
     ...ledger,
+    list,
     ...keepIn(db, report),
     ...photosIn(db, report),
     secrets: secretsIn(db),
     async exportRuns(ids) {
-      const chosen = ids ?? (await ledger.list()).map((head) => head.id);
+      const chosen = ids ?? (await list()).map((head) => head.id);
       return exportFrom(db, chosen, ledger.read, ids === undefined);
     },
     importRuns: (text, judge, language) => importInto(db, text, judge, language),

@@ -4,9 +4,8 @@ import { z } from 'zod';
 import type { Database } from './database.ts';
 import { LogbookFault } from './fault.ts';
 import { saidOf } from './issue-text.ts';
-import { whole } from './ledger.ts';
 import { PHOTO_MOST_BYTES, photoHead } from './photo-shape.ts';
-import { fromStore, toWrite } from './rows.ts';
+import { fromStore, toWrite, whole } from './rows.ts';
 
 export interface Photo {
   readonly id: string;

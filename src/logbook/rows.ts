@@ -110,6 +110,17 @@ export function fromStore<T>(shape: z.ZodType<T>, row: unknown, what: Told): T {
   throw new LogbookFault('damaged', (say) => say('damaged', { what: what(say), why: why(say) }));
 }
 
+/** The result in a list, or an empty list when the row was damaged, which is reported. */
+export function whole<T>(parse: () => T, report: (fault: LogbookFault) => void): readonly T[] {
+  try {
+    return [parse()];
+  } catch (error) {
+    if (!(error instanceof LogbookFault)) throw error;
+    report(error);
+    return [];
+  }
+}
+
 function firstTrouble({ issues: [first] }: z.ZodError): Told {
   if (first === undefined) return (say) => say('noReason');
   return (say) => `${first.path.join('.')} ${issueText(first, say)}`;

@@ -18,15 +18,23 @@ export type Awaited<T> =
   | { readonly is: 'here'; readonly value: T }
   | { readonly is: 'failed'; readonly why: string };
 
-/** What a promise gives, asked again when one of `when` changes. A late answer to an old question is dropped. */
-export function useAwaited<T>(ask: () => Promise<T>, when: readonly unknown[]): Awaited<T> {
+/**
+ * What a promise gives, asked again when one of `when` changes. A late answer to an old question is dropped.
+ *
+ * @param ask may show a first part of its answer by calling `early` with it
+ */
+export function useAwaited<T>(
+  ask: (early: (part: T) => void) => Promise<T>,
+  when: readonly unknown[],
+): Awaited<T> {
   const language = useLanguage();
   const [answer, setAnswer] = useState<Awaited<T>>({ is: 'waiting' });
   useEffect(() => {
     let wanted = true;
     setAnswer({ is: 'waiting' });
-    ask().then(
-      (value) => wanted && setAnswer({ is: 'here', value }),
+    const here = (value: T) => wanted && setAnswer({ is: 'here', value });
+    ask(here).then(
+      here,
       (error: unknown) => wanted && setAnswer({ is: 'failed', why: sentenceOf(error, language) }),
     );
     return () => {

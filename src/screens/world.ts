@@ -270,7 +270,8 @@ export interface AppWorld {
   begin(choice: RunChoice): Promise<Begun>;
   readonly proofs: Proofs;
   open(runId: string): Promise<Opened>;
-  runs(): Promise<readonly RunHead[]>;
+  /** The newest first. Where there are many, `newest` is called with the first of them while the rest is read. */
+  runs(newest?: (heads: readonly RunHead[]) => void): Promise<readonly RunHead[]>;
   read(runId: string): Promise<KeptRun | null>;
   /** The finished pieces of the batch that a run belongs to, the first made first. */
   batch(runId: string): Promise<readonly KeptRun[]>;

@@ -37,7 +37,7 @@ async function yard() {
     },
   );
   if (!begun.ok) throw new Error(begun.faults.join('\n'));
-  const kept = await logbook.read(begun.runId);
+  const kept = await logbook.read(begun.head.id);
   if (!kept) throw new Error('The run is gone.');
   const resumed = await resumeKept(kept, NOW, releases);
   if (!resumed.ok) throw new Error(resumed.fault);
@@ -60,7 +60,7 @@ async function yard() {
     await session.heard(heardAs(word));
   }
   const awaits = () => releaseAwaited(session.state().job, session.state().snapshot);
-  return { logbook, releases, session, awaits, ruth: ruth.id, runId: begun.runId };
+  return { logbook, releases, session, awaits, ruth: ruth.id, runId: begun.head.id };
 }
 
 async function kept(logbook: Awaited<ReturnType<typeof yard>>['logbook'], id: string) {
@@ -188,7 +188,9 @@ describe('the next piece', () => {
         world,
       );
       if (!begun.ok) throw new Error(begun.faults.join());
-      return kept(logbook, begun.runId);
+      const made = await kept(logbook, begun.head.id);
+      expect(made.head).toEqual(begun.head);
+      return made;
     };
     const second = await again(runId);
     const third = await again(second.head.id);

@@ -1,6 +1,6 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { openLogbook } from '../../src/logbook/index.ts';
 import { allRows, freshLogbook, putRaw } from './fresh-store.ts';
 import { entry, sampleRun } from './sample-run.ts';
@@ -63,6 +63,46 @@ describe('the list', () => {
     expect(await logbook.list()).toHaveLength(2);
     await logbook.finish('run-2', { status: 'given-up', endedAt: 1.8e12, readings: [] });
     expect((await other.list()).find(({ id }) => id === 'run-2')?.status).toBe('given-up');
+  });
+
+  it('shows the newest runs while the older ones are read, once, and is whole when it ends', async () => {
+    const { logbook } = await freshLogbook();
+    const { head, source } = sampleRun('run-0');
+    for (let n = 0; n < 75; n++) {
+      await logbook.start({ ...head, id: `run-${n}`, startedAt: head.startedAt + n * DAY }, source);
+    }
+    const fresh = await openLogbook(() => undefined);
+    const newest: (readonly string[])[] = [];
+    const early = (heads: readonly { readonly id: string }[]) =>
+      newest.push(heads.map(({ id }) => id));
+    const all = (await fresh.list(early)).map(({ id }) => id);
+    expect(all).toEqual(Array.from({ length: 75 }, (_, n) => `run-${74 - n}`));
+    expect(newest).toHaveLength(1);
+    expect(newest[0]?.length).toBeGreaterThanOrEqual(50);
+    expect(newest[0]?.length).toBeLessThan(75);
+    expect(newest[0]).toEqual(all.slice(0, newest[0]?.length));
+    await fresh.list(early);
+    expect(newest).toHaveLength(1);
+  });
+
+  it('shows no part first where all is read at once', async () => {
+    const { logbook } = await freshLogbook();
+    const { head, source } = sampleRun('run-0');
+    for (let n = 0; n < 60; n++) await logbook.start({ ...head, id: `run-${n}` }, source);
+    const early = vi.fn();
+    expect(await logbook.list(early)).toHaveLength(60);
+    expect(early).not.toHaveBeenCalled();
+  });
+
+  it('is made again when its stamp is damaged', async () => {
+    const { logbook } = await freshLogbook();
+    const { head, source } = sampleRun('run-1');
+    await logbook.start(head, source);
+    await putRaw('days', { day: '', stamp: 7 });
+    const list = await logbook.list();
+    expect(list).toEqual([head]);
+    await logbook.list();
+    expect(await logbook.list()).toBe(await logbook.list());
   });
 
   it('is made again when its rows are damaged', async () => {

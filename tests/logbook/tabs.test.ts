@@ -2,7 +2,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { openOwnership, type TabOwnership } from '../../src/logbook/index.ts';
 import { fakeLocks } from './fake-locks.ts';
 
-const PATIENCE = 60;
+const PATIENCE = 250;
 const open: TabOwnership[] = [];
 const lost: string[] = [];
 

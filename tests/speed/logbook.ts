@@ -31,10 +31,13 @@ export async function logbookFigures(): Promise<readonly Figure[]> {
       RUNS,
       ENTRIES,
     ] as const);
-    const firsts: number[] = [];
+    const rows: number[] = [];
+    const wholes: number[] = [];
     for (let load = 0; load < LOADS; load++) {
       await open();
-      firsts.push((await page.evaluate(() => window.logbookPage.measure(0))).first);
+      const first = await page.evaluate(() => window.logbookPage.first());
+      rows.push(first.rows);
+      wholes.push(first.whole);
     }
     const { lists, searches, reads } = await page.evaluate(
       (times) => window.logbookPage.measure(times),
@@ -42,7 +45,8 @@ export async function logbookFigures(): Promise<readonly Figure[]> {
     );
     process.stderr.write(`${RUNS} runs × ${ENTRIES} entries; load ${loadavg()[0]?.toFixed(1)}\n`);
     return [
-      figure('first list of a page just loaded', firsts),
+      figure('first rows on the screen of a page just loaded', rows, 50),
+      figure('all runs in a page just loaded', wholes),
       figure('list', lists, 50),
       figure('search', searches, 50),
       figure('one run read whole', reads),
@@ -78,5 +82,8 @@ async function buildPage(folder: string): Promise<void> {
       },
     },
   });
-  writeFileSync(join(folder, 'index.html'), '<script type="module" src="./page.js"></script>');
+  writeFileSync(
+    join(folder, 'index.html'),
+    '<link rel="stylesheet" href="./followrest.css"><script type="module" src="./page.js"></script>',
+  );
 }

@@ -26,8 +26,14 @@ export function Logbook({ world, operator }: LogbookProps) {
   const say = useSay(logbookTexts);
   const frame = useSay(frameTexts);
   const [turn, setTurn] = useState(0);
-  const runs = useAwaited(
-    useCallback(() => world.runs(), [world]),
+  const read = useAwaited<Read>(
+    useCallback(
+      async (early) => {
+        const runs = await world.runs((newest) => early({ runs: newest, whole: false }));
+        return { runs, whole: true };
+      },
+      [world],
+    ),
     [world, turn],
   );
   return (
@@ -39,25 +45,31 @@ export function Logbook({ world, operator }: LogbookProps) {
             {trouble}
           </p>
         ))}
-        {runs.is === 'waiting' && <p>{say('opening')}</p>}
-        {runs.is === 'failed' && (
+        {read.is === 'waiting' && <p>{say('opening')}</p>}
+        {read.is === 'failed' && (
           <p class="faults" role="alert">
-            {say('unreadable', { why: runs.why })}
+            {say('unreadable', { why: read.why })}
           </p>
         )}
-        {runs.is === 'here' && <Runs world={world} runs={runs.value} operator={operator} />}
+        {read.is === 'here' && <Runs world={world} {...read.value} operator={operator} />}
       </section>
       <KeepAll world={world} onTaken={() => setTurn(turn + 1)} />
     </>
   );
 }
 
-interface RunsProps extends WorldProps {
+/** What is read of the Logbook. */
+interface Read {
   readonly runs: readonly RunHead[];
+  /** False while only the newest are read: nothing is said of how many there are. */
+  readonly whole: boolean;
+}
+
+interface RunsProps extends WorldProps, Read {
   readonly operator: string | undefined;
 }
 
-function Runs({ world, runs, operator = '' }: RunsProps) {
+export function Runs({ world, runs, whole, operator = '' }: RunsProps) {
   const say = useSay(recordTexts);
   const book = useSay(logbookTexts);
   const language = useLanguage();
@@ -79,7 +91,7 @@ function Runs({ world, runs, operator = '' }: RunsProps) {
         }}
       />
       <p class="hint" role="status">
-        {say('found', { n: found.length })}
+        {say(whole ? 'found' : 'foundSoFar', { n: found.length })}
       </p>
       <ul class="runs">
         {found.slice(0, rows).map((run) => (

@@ -12,13 +12,21 @@ export function clockText(at: number, language: Language): string {
   return dateFormat(language, { timeStyle: 'medium' }).format(at);
 }
 
+/** A form is dear to make, and a list has a row for every run. */
+const made = new Map<string, Intl.DateTimeFormat>();
+
 /** The device's own forms where it is of that language: a day before a month in one country is behind it in another. */
 export function dateFormat(
   { code, locale }: Language,
   how: Intl.DateTimeFormatOptions,
 ): Intl.DateTimeFormat {
+  const key = JSON.stringify([code, how]);
+  const old = made.get(key);
+  if (old) return old;
   const device = new Intl.DateTimeFormat().resolvedOptions().locale;
-  return new Intl.DateTimeFormat(device.split('-')[0] === code ? device : locale, how);
+  const format = new Intl.DateTimeFormat(device.split('-')[0] === code ? device : locale, how);
+  made.set(key, format);
+  return format;
 }
 
 /** "1 h 12 min", "8 min", "under a minute". */

@@ -13,6 +13,7 @@ export const recordTexts = {
     pieceHint: 'A number of the piece, such as 24.95 or brass',
     all: 'All',
     found: '{n, plural, one {# run} other {# runs}}',
+    foundSoFar: 'Older runs are still being read. So far: {n, plural, one {# run} other {# runs}}',
     more: 'Show {n, number} more',
     clear: 'Show all again',
     pieceOf: 'Piece {piece, number}',
