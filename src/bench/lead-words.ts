@@ -3,29 +3,27 @@
  * then "brass". The first list stays small, and nothing is out of reach. Pure.
  */
 
-import { commandPhrases } from '../flow/index.ts';
-import { apprenticeTexts, type Language, sayIn, tableIn, voiceTexts } from '../texts/index.ts';
-import { normalise } from '../words/index.ts';
+import { commandPhrases, positionOf } from '../flow/index.ts';
+import {
+  apprenticeTexts,
+  benchTexts,
+  type Language,
+  sayIn,
+  tableIn,
+  voiceTexts,
+} from '../texts/index.ts';
+import { joinList, normalise } from '../words/index.ts';
 import { asked } from './beside-run.ts';
+import { type LeadList, leadListOf, restList } from './lead-lists.ts';
 import type { Heard } from './ports.ts';
+import { isRest } from './rest-words.ts';
 import type { RunState, RunStep } from './run-state.ts';
 import type { BenchItem } from './said-now.ts';
 
-/** "terms", "parts", "paces", "speeds", or "input:material". */
-export type LeadList = string;
-
-/** The list that an item stands in when it does not count by itself. */
-export function leadListOf({ adjust, term, part, pace }: BenchItem): LeadList | undefined {
-  if (adjust?.type === 'adjust') return `input:${adjust.input}`;
-  if (adjust?.type === 'running') return adjust.toSet ? undefined : 'speeds';
-  if (term !== undefined) return 'terms';
-  if (part !== undefined) return 'parts';
-  return pace ? 'paces' : undefined;
-}
-
 /** One item for each list that these items stand in. */
 export function leadItems(state: RunState, items: readonly BenchItem[]): readonly BenchItem[] {
-  const lists = new Set(items.flatMap((item) => leadListOf(item) ?? []));
+  if (positionOf(state.snapshot).phase === 'end') return [];
+  const lists = new Set([...items.flatMap((item) => leadListOf(item) ?? []), restList]);
   return [...lists].map((list) => ({
     id: `lead:${list}`,
     kind: 'ask',
@@ -38,6 +36,7 @@ export function leadItems(state: RunState, items: readonly BenchItem[]): readonl
 function leadPhrases({ job }: RunState, list: LeadList): readonly string[] {
   const { language } = job.flow;
   const table = tableIn(language, voiceTexts);
+  if (list === restList) return table.leadRest;
   if (list === 'terms') return table.leadTerms;
   if (list === 'parts') return table.leadParts;
   if (list === 'paces') return table.leadPaces;
@@ -54,12 +53,21 @@ export function openLead(state: RunState, heard: Heard, list: LeadList): RunStep
   return asked({ ...state, opened: list }, heard, line);
 }
 
-/** "Never mind", or "wrong": the list is left, and nothing else is taken back. Null for any other word. */
-export function leaveLead(state: RunState, heard: Heard): RunStep | null {
+/**
+ * "Never mind", or "wrong": the list is left, and nothing else is taken back. "What can I say" names its words and
+ * leaves it open. Null for any other word.
+ */
+export function atLead(state: RunState, heard: Heard, items: readonly BenchItem[]): RunStep | null {
   const { language } = state.job.flow;
   const said = normalise(heard.text, language);
-  if (state.opened === undefined || !leaveWords(state).includes(said)) return null;
-  return asked(withoutLead(state), heard, sayIn(language, voiceTexts)('slateLeft'));
+  if (state.opened === undefined) return null;
+  if (leaveWords(state).includes(said)) {
+    return asked(withoutLead(state), heard, sayIn(language, voiceTexts)('slateLeft'));
+  }
+  const words = phrasesBehind(state, items).map(([word]) => word);
+  if (words.length === 0 || !commandPhrases(language, 'words').includes(said)) return null;
+  const list = joinList(words, 'or', language);
+  return asked(state, heard, sayIn(language, benchTexts)('youCanSay', { words: list }));
 }
 
 export function leaveWords({ job }: RunState): readonly string[] {
@@ -71,16 +79,21 @@ export function withoutLead({ opened: _over, ...state }: RunState): RunState {
   return state;
 }
 
-/** How the items of an open list may be said: what is left of the phrase behind its lead, and the phrase. */
+/** How the items of an open list may be said: what is left of the phrase behind its lead, the phrase, and its item. */
 export function phrasesBehind(
-  { opened, job }: Pick<RunState, 'opened' | 'job'>,
+  state: RunState,
   items: readonly BenchItem[],
-): readonly (readonly [said: string, phrase: string])[] {
+): readonly (readonly [said: string, phrase: string, item: BenchItem])[] {
+  const { opened, job } = state;
   if (opened === undefined) return [];
+  if (opened === restList) {
+    const rest = items.filter((item) => isRest(state, item));
+    return rest.flatMap((item) => item.phrases.slice(0, 1).map((said) => [said, said, item]));
+  }
   const heads = headsOf(opened, job.flow.language);
   return items
     .filter((item) => leadListOf(item) === opened)
-    .flatMap(({ phrases }) => phrases.map((phrase) => [withoutHead(phrase, heads), phrase]));
+    .flatMap((item) => item.phrases.map((all) => [withoutHead(all, heads), all, item]));
 }
 
 function headsOf(list: LeadList, language: Language): readonly string[] {

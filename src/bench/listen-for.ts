@@ -1,18 +1,19 @@
 /**
  * What an ear is to listen for now. An ear that hears freely gets every phrase that counts, to lean towards. One that
- * knows only listed phrases gets the fewest: while a number is read back, its answers; where the machine's state is
- * asked for, its words; and what is rare stands behind a lead word. Pure.
+ * knows only listed phrases gets the fewest, since each more costs it some of the others: while a number is read back,
+ * its answers; else what is asked for, what may be lost, and a few commands, each in one way of saying. What is rare
+ * stands behind a lead word. Pure.
  */
 
-import { type Ask, positionOf, type View } from '../flow/index.ts';
+import { positionOf } from '../flow/index.ts';
 import { slateListen } from './ask-slate.ts';
-import { type LeadList, leadListOf, leaveWords, phrasesBehind } from './lead-words.ts';
+import { leadListOf, restList } from './lead-lists.ts';
+import { leaveWords, phrasesBehind } from './lead-words.ts';
 import type { ListenFor } from './ports.ts';
-import { figureOfAsk } from './replies.ts';
+import { isAskedHere, isOpenedHere, isRest } from './rest-words.ts';
 import type { RunState } from './run-state.ts';
 import { alwaysFirst, type BenchItem, saidNow } from './said-now.ts';
 import { answerState } from './talk-chart.ts';
-import { viewNow } from './view-now.ts';
 
 /** An ear is told again at every change of the sound, with the same state. */
 const known = new WeakMap<RunState, ListenFor>();
@@ -30,15 +31,17 @@ function workOut(state: RunState): ListenFor {
   const { items, number } = saidNow(state);
   const { pronunciations } = state.job.flow.file;
   const heard = state.hearsFreely ? items : fewest(state, items);
-  const behind = state.hearsFreely ? [] : phrasesBehind(state, items).map(([said]) => said);
+  const behind = state.hearsFreely ? [] : phrasesBehind(state, items);
+  const opened = behind.map(([said]) => said);
   const leave = state.opened === undefined ? [] : leaveWords(state);
-  const phrases = [...new Set([...heard.flatMap((item) => item.phrases), ...leave, ...behind])];
+  const asks = heard.flatMap(({ kind, phrases }) => (kind === 'ask' ? phrases : []));
+  const askedBehind = behind.flatMap(([said, , { kind }]) => (kind === 'ask' ? [said] : []));
   return {
-    phrases,
-    harmless: heard.flatMap((item) => (item.kind === 'ask' ? item.phrases : [])),
+    phrases: [...new Set([...heard.flatMap((item) => item.phrases), ...leave, ...opened])],
+    harmless: [...asks, ...askedBehind],
     pausing: alwaysFirst(state).flatMap((item) => item.phrases),
     // A word behind its lead is as rare as one that is led, and is said without it.
-    led: { ...Object.fromEntries(behind.map((said) => [said, ''])), ...ledPhrases(heard) },
+    led: { ...Object.fromEntries(opened.map((said) => [said, ''])), ...ledPhrases(heard) },
     ...(number ? { number: wantedOf(number) } : {}),
     ...(Object.keys(pronunciations).length > 0 ? { pronunciations } : {}),
   };
@@ -60,17 +63,7 @@ function ledPhrases(items: readonly BenchItem[]): Readonly<Record<string, string
 
 function fewest(state: RunState, items: readonly BenchItem[]): readonly BenchItem[] {
   if (answerState(state.talk) !== 'none') return items.filter(answersNumber);
-  const hidden = hiddenLists(state, items);
-  const view = viewNow(state);
-  // At a gate the troubles are named by "trouble" first.
-  const troubles = state.opened === 'troubles' || positionOf(state.snapshot).phase !== 'gate';
-  return items.filter((item) => {
-    if (item.kind === 'trouble' && !troubles) return false;
-    if (item.opens !== undefined) return hidden(item.opens);
-    const list = leadListOf(item);
-    if (list !== undefined && hidden(list)) return false;
-    return item.ask === undefined || hasAnswer(view, item.ask);
-  });
+  return items.filter((item) => countsAtOnce(state, item)).map(inFewWays);
 }
 
 /** The answers, "repeat", and what goes before everything. */
@@ -78,19 +71,22 @@ function answersNumber({ kind, id, ask }: BenchItem): boolean {
   return kind === 'answer' || kind === 'drill' || id === 'hold' || ask === 'repeat';
 }
 
-/** Which lists stand behind their lead words here. */
-function hiddenLists(state: RunState, items: readonly BenchItem[]): (list: LeadList) => boolean {
-  const asksState = items.some(({ kind }) => kind === 'fact');
-  if (asksState) return () => true;
-  const works = (list: LeadList) => list === 'speeds' || list.startsWith('input:');
-  // Where a dial is to be set the numbers are told: there they are changed in one breath.
-  if (positionOf(state.snapshot).phase === 'dial') return (list) => !works(list);
-  return works;
+function countsAtOnce(state: RunState, item: BenchItem): boolean {
+  if (item.kind === 'trouble') return state.opened === 'troubles' || isTroubleOfNow(state, item);
+  if (item.opens !== undefined) return item.opens === restList || isOpenedHere(state, item.opens);
+  if (item.ask !== undefined) return isAskedHere(state, item.ask);
+  return leadListOf(item) === undefined && !isRest(state, item);
 }
 
-const figures: readonly Ask[] = ['speed', 'feed', 'depth', 'left'];
+/** The start that does not come is told at once; else "trouble" names them first. */
+function isTroubleOfNow({ job, snapshot }: RunState, { id }: BenchItem): boolean {
+  const { walks } = job.flow.kind;
+  const isStart = positionOf(snapshot).phase === 'start';
+  return isStart && walks.some((walk) => walk.everywhere && id === `trouble:${walk.id}`);
+}
 
-/** Where there is no such figure, nobody is heard asking for it. */
-function hasAnswer(view: View, ask: Ask): boolean {
-  return !figures.includes(ask) || figureOfAsk(ask, view) !== undefined;
+/** The way that is shown. Who is afraid says "stop stop", and a number is answered as people will. */
+function inFewWays(item: BenchItem): BenchItem {
+  const all = item.kind === 'drill' || item.kind === 'answer' || item.id === 'carry-on';
+  return all ? item : { ...item, phrases: item.phrases.slice(0, 1) };
 }

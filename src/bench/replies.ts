@@ -11,7 +11,15 @@ import {
   type StepPlan,
   type View,
 } from '../flow/index.ts';
-import { apprenticeTexts, benchTexts, type Language, midSentence, sayIn } from '../texts/index.ts';
+import {
+  apprenticeTexts,
+  benchTexts,
+  type Language,
+  midSentence,
+  sayIn,
+  tableIn,
+  voiceTexts,
+} from '../texts/index.ts';
 import { joinList, sayDigits, sayNumber } from '../words/index.ts';
 import type { RunState } from './run-state.ts';
 import { type BenchItem, saidNow } from './said-now.ts';
@@ -35,7 +43,7 @@ export function replyTo(ask: Ask, state: RunState): string {
     case 'where':
       return whereReply(state, view);
     case 'words':
-      return say('youCanSay', { words: joinList(wordsNow(state), 'or', language) });
+      return say('youCanSay', { words: joinList(wordsToSay(state), 'or', language) });
     case 'trouble':
       return troubleReply(state);
     case 'left':
@@ -119,6 +127,14 @@ function figureReply(view: View, id: Ask, language: Language): string | undefine
 /** "The chuck's mark rules." */
 function rulesLine(ruledBy: string, language: Language): string {
   return sayIn(language, benchTexts)('rules', { limit: sentence(ruledBy) });
+}
+
+/** An ear of few words is led to the others by one of them. */
+function wordsToSay(state: RunState): readonly string[] {
+  const isOver = positionOf(state.snapshot).phase === 'end';
+  if (state.hearsFreely || isOver) return wordsNow(state);
+  const { leadRest } = tableIn(state.job.flow.language, voiceTexts);
+  return [...wordsNow(state), ...leadRest.slice(0, 1)];
 }
 
 /** The words that move the job, without the questions. */

@@ -11,7 +11,8 @@ import {
 import type { Language } from '../texts/index.ts';
 import { adviceNumber } from './advice.ts';
 import { slateItem } from './ask-slate.ts';
-import { type LeadList, leadItems } from './lead-words.ts';
+import type { LeadList } from './lead-lists.ts';
+import { leadItems } from './lead-words.ts';
 import { learnItems } from './learn-words.ts';
 import { type MannerWish, mannerItems } from './manner-run.ts';
 import type { PaceWish } from './pace-run.ts';

@@ -27,7 +27,7 @@ import { driftNow } from './drift-line.ts';
 import { entryOf } from './entry.ts';
 import { isFar } from './far-reading.ts';
 import { keptReading } from './kept-reading.ts';
-import { leaveLead, openLead, phrasesBehind, withoutLead } from './lead-words.ts';
+import { atLead, openLead, phrasesBehind, withoutLead } from './lead-words.ts';
 import { passQuestion, takeOption, tellPart, tellTerm } from './learn-run.ts';
 import { isMachineWord, isTroubleWord } from './machine-words.ts';
 import { takeManner } from './manner-run.ts';
@@ -80,10 +80,11 @@ export function hear(state: RunState, heard: Heard): RunStep {
 function hearAtLead(state: RunState, heard: Heard): RunStep {
   if (state.opened === undefined) return hearJob(state, heard);
   const { language } = state.job.flow;
-  const left = leaveLead(state, heard);
-  if (left) return left;
+  const { items } = saidNow(state);
+  const stayed = atLead(state, heard, items);
+  if (stayed) return stayed;
   const said = normalise(heard.text, language);
-  const behind = phrasesBehind(state, saidNow(state).items);
+  const behind = phrasesBehind(state, items);
   const [, phrase] = behind.find(([rest]) => rest === said) ?? [];
   return hearJob(withoutLead(state), phrase === undefined ? heard : { ...heard, text: phrase });
 }

@@ -30,11 +30,13 @@ describe('a trade word', () => {
   });
 
   it('is listened for by an ear with a list only where the step uses it', () => {
-    const phrases = listenFor(hears(begun(), ...toBar).state).phrases;
-    expect(phrases).toContain('what is a bar');
-    expect(phrases).not.toContain('what is a band saw');
-    const asks = phrases.filter((phrase) => phrase.startsWith('what is a '));
-    expect(asks.length).toBeLessThanOrEqual(6);
+    const { phrases } = listenFor(hears(begun(), ...toBar).state);
+    expect(phrases.filter((phrase) => phrase.startsWith('what is'))).toEqual([]);
+    const asked = listenFor(hears(begun(), ...toBar, 'what is').state).phrases;
+    expect(asked).toContain('bar');
+    expect(asked).not.toContain('band saw');
+    const asks = asked.filter((phrase) => !phrases.includes(phrase));
+    expect(asks.length).toBeLessThanOrEqual(8);
   });
 });
 

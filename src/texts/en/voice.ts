@@ -27,6 +27,8 @@ export const voiceTexts = {
     leadPaces: ['other pace'],
     leadTerms: ['what is'],
     leadParts: ['where is'],
+    /** Opens all that is rare at this moment, and the lists above. */
+    leadRest: ['other words'],
     leadAsks: 'Which one?',
     /** Shown on the Bench as long as nothing else is wrong. */
     leavesYes: 'Sound leaves this device.',
