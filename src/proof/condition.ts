@@ -7,7 +7,9 @@ import {
   type Job,
   planAt,
   positionOf,
+  type Readings,
   type SpeedLimit,
+  type Step,
   stateOf,
 } from '../flow/index.ts';
 
@@ -45,8 +47,12 @@ function isAsking(fact: string, job: Job, snapshot: FlowSnapshot): boolean {
 
 function isAbove(limit: SpeedLimit, job: Job, snapshot: FlowSnapshot): boolean {
   const step = planAt(job, snapshot)?.step;
-  if (!step || !('speed' in step)) return false;
-  const { readings } = snapshot.context;
+  return step !== undefined && runsAbove(limit, job, step, snapshot.context.readings);
+}
+
+/** True where the speed of the step is higher than the limit. */
+export function runsAbove(limit: SpeedLimit, job: Job, step: Step, readings: Readings): boolean {
+  if (!('speed' in step)) return false;
   const speed = job.numbers.number(step.speed, readings);
   if (speed === undefined) return false;
   if (limit !== 'workLimit') {

@@ -6,6 +6,9 @@
  * at the upper levels, then its children.
  */
 
+import { worded } from '../texts/index.ts';
+import { TooLarge } from './walk-limits.ts';
+
 /** A node by its place; 0 holds no rows, 1 the one row that is 0 from there on. */
 export type NodeId = number;
 
@@ -146,10 +149,11 @@ export class Diagram {
 
   private make(level: number, from: number, width: number): NodeId {
     if (level >= bottom || width > widthMask)
-      throw new RangeError('A set is too wide or too deep.');
+      throw new TooLarge(worded`A set is too wide or too deep.`);
     const made = this.used;
     const start = made + 1 + this.words;
-    if (start + width > mostCells) throw new RangeError(`Sets of more than ${mostCells} numbers.`);
+    if (start + width > mostCells)
+      throw new TooLarge(worded`Sets of more than ${mostCells} numbers.`);
     while (start + width > this.cells.length) this.cells = grown(this.cells);
     this.cells[made] = (level << widthBits) | width;
     for (let at = 0; at < width; at += 1) this.cells[start + at] = this.stack[from + at] ?? noNode;

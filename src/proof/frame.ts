@@ -42,7 +42,8 @@ export class Frame implements Names {
     this.near = list.filter((name) => variables.named(name));
     this.nearby = new Set(list);
     const called = (name: string) => this.called(name);
-    this.shaping = { job, plan, slots: this.slots, called, ids };
+    const nameOf = (speed: number) => variables.speedName(speed);
+    this.shaping = { job, plan, slots: this.slots, called, nameOf, ids };
     this.shape = ids.ofText(shapeOf(this.shaping));
     this.dead = this.slots.map((id) =>
       id === step.id ? [] : live.deadBetween(step.id, id).map(({ level }) => level),

@@ -2,6 +2,7 @@
 
 import type { FlowContext, FlowEvent, FlowMachine, FlowSnapshot, Job } from '../flow/index.ts';
 import { beginJob, endStep, positionOf } from '../flow/index.ts';
+import { worded } from '../texts/index.ts';
 import { sizesOf } from './alphabet.ts';
 import type { Frame } from './frame.ts';
 import { judgeMove } from './judge-move.ts';
@@ -11,7 +12,8 @@ import type { Room } from './room.ts';
 import { type Stepper, stepperOf } from './stepper.ts';
 import { type Row, type ValueSet, zeroRow } from './value-sets.ts';
 import { type Held, heldIn, type Variable, type Variables } from './variables.ts';
-import { Lens, type Look, Unseeable, watched } from './watched.ts';
+import { Unseeable } from './walk-limits.ts';
+import { Lens, type Look, watched } from './watched.ts';
 
 export class Player {
   /** Runs of the chart that were needed; what was remembered from other proofs is not among them. */
@@ -27,7 +29,7 @@ export class Player {
     private readonly variables: Variables,
   ) {
     this.lens = new Lens(variables);
-    this.implementations = watched(job.machine, this.lens);
+    this.implementations = watched(job.machine, this.lens, job.flow.kind.roles.speed.fact);
   }
 
   private chartOf(step: string, slots: readonly string[]): Chart {
@@ -44,7 +46,7 @@ export class Player {
     const snapshot = beginJob(this.job);
     const row: Row = this.variables.all
       .map((one) => {
-        const held = plainHeld(heldIn(snapshot.context, one));
+        const held = this.variables.fromHeld(one, heldIn(snapshot.context, one));
         return [one.level, one.values.numberOf(held)] as const;
       })
       .filter(([, value]) => value !== 0)
@@ -67,7 +69,7 @@ export class Player {
       const broken = event && judgeMove(this.job, before, event, this.seen(after));
       return {
         to: targetOf(frame, spot, after, after === before),
-        writes: writesOf(frame, after.context),
+        writes: this.writesOf(frame, after.context),
         broken: broken?.claim ?? null,
       };
     });
@@ -113,6 +115,24 @@ export class Player {
     return made;
   }
 
+  /**
+   * What a context holds that is not the token of its variable: it was set. Where the fact of the speed is not known, the
+   * speed itself is nothing (walk.ts says why that misses nothing).
+   */
+  private writesOf(frame: Frame, context: FlowContext): Move['writes'] {
+    const { facts, speed } = this.room.variables;
+    const role = this.job.flow.kind.roles.speed;
+    const writes = new Map<Variable, Held>();
+    for (const variable of frame.open()) {
+      const held = heldIn(context, variable);
+      if (held !== variable.token) writes.set(variable, this.variables.fromHeld(variable, held));
+    }
+    const said = facts.find(({ key }) => key === role.fact);
+    const now = said && writes.get(said);
+    if (now !== undefined && said?.values.numberOf(now) === 0) writes.set(speed, null);
+    return [...writes].map(([variable, held]) => [frame.nameOf(variable), held] as const);
+  }
+
   /** A snapshot as claims may see it: facts through the lens, readings as they stand. */
   private seen(snapshot: FlowSnapshot): FlowSnapshot {
     return { ...snapshot, context: this.lens.context(snapshot.context) } as FlowSnapshot;
@@ -144,22 +164,7 @@ function targetOf(
     return name.rests ? 'rests' : 'here';
   }
   if (slot >= 0) return { slot, ...name };
-  throw new Unseeable(`Step "${frame.step.id}" leads on to "${step}".`);
-}
-
-function plainHeld(held: unknown): Held {
-  if (typeof held === 'string' || typeof held === 'number') return held;
-  if (typeof held === 'object' && held !== null && 'size' in held) return Number(held.size);
-  return null;
-}
-
-/** What a context holds that is not the token of its variable: it was set. */
-function writesOf(frame: Frame, context: FlowContext): Move['writes'] {
-  return frame.open().flatMap((variable) => {
-    const held = heldIn(context, variable);
-    if (held === variable.token) return [];
-    return [[frame.nameOf(variable), plainHeld(held)] as const];
-  });
+  throw new Unseeable(worded`Step "${frame.step.id}" leads on to "${step}".`);
 }
 
 /** Tokens stand where facts and numbers would; nothing but the lens ever looks at them. */

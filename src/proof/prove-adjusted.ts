@@ -23,10 +23,10 @@ import { carryOver } from './carry-over.ts';
 import { judgeWalk } from './judge-walk.ts';
 import { Memory } from './memory.ts';
 import type { Verdict } from './proof.ts';
+import { gaveUp } from './prove.ts';
 import { speedLimitOf, turnsAt } from './speed-limit.ts';
+import { plainSpeeds } from './speeds.ts';
 import { Walk } from './walk.ts';
-import { TooLarge } from './walk-limits.ts';
-import { Unseeable } from './watched.ts';
 
 /** One set of numbers that was tried. */
 export interface TriedNumbers {
@@ -69,7 +69,7 @@ export function proveAdjusted(
   try {
     const walks = variants.map((variant) => ({
       ...variant,
-      walk: new Walk(variant.job, memory, { nodes: most }),
+      walk: new Walk(variant.job, memory, { nodes: most }, {}, plainSpeeds),
     }));
     for (const { walk } of walks) walk.run();
     const changing = walks.filter(({ anytime }) => anytime);
@@ -88,11 +88,7 @@ export function proveAdjusted(
     );
     return { verdict: problems.length > 0 ? 'broken' : 'proved', tried, problems };
   } catch (error) {
-    const verdict = error instanceof Unseeable ? 'unseeable' : 'too-large';
-    if (verdict === 'too-large' && !(error instanceof TooLarge || error instanceof RangeError)) {
-      throw error;
-    }
-    return { verdict, reason: (error as Error).message, tried, problems: [] };
+    return { ...gaveUp(error, flow.language), tried, problems: [] };
   }
 }
 

@@ -1,6 +1,7 @@
 /** Proves one job: walks it by sets, judges the claims, and tells the shortest way to each that is broken. */
 
 import { beginJob, endStep, type FlowEvent, type Job } from '../flow/index.ts';
+import { type Language, wordedIn } from '../texts/index.ts';
 import { claimNamed } from './claims.ts';
 import { coverageOf } from './coverage.ts';
 import { judgeMove } from './judge-move.ts';
@@ -16,8 +17,7 @@ import { stepperOf } from './stepper.ts';
 import { tell } from './tell.ts';
 import { noRows } from './value-sets.ts';
 import { Walk } from './walk.ts';
-import { TooLarge } from './walk-limits.ts';
-import { Unseeable } from './watched.ts';
+import { NoVerdict, Unseeable } from './walk-limits.ts';
 
 export interface ProveOptions extends Watch {
   /** Kept by whoever proves again and again, such as the Desk after each edit. */
@@ -46,21 +46,23 @@ export function prove(job: Job, options: ProveOptions = {}): Proof {
     walk.run();
     return judged(walk, options);
   } catch (error) {
-    if (error instanceof TooLarge || error instanceof RangeError) return gaveUp('too-large', error);
-    if (error instanceof Unseeable) return gaveUp('unseeable', error);
-    throw error;
+    return { ...gaveUp(error, job.flow.language), ...none };
   }
 }
 
-function gaveUp(verdict: Verdict, error: Error): Proof {
-  return {
-    verdict,
-    reason: error.message,
-    problems: [],
-    places: 0,
-    states: 0,
-    transitions: 0,
-  };
+const none = { problems: [], places: 0, states: 0, transitions: 0 } as const;
+
+/**
+ * The verdict of a walk that came to no end, and why, in the language of the flow. An engine that has no room left says
+ * so by a RangeError of its own. Throws again what is neither.
+ */
+export function gaveUp(error: unknown, language: Language): { verdict: Verdict; reason: string } {
+  if (error instanceof NoVerdict) {
+    const verdict = error instanceof Unseeable ? 'unseeable' : 'too-large';
+    return { verdict, reason: wordedIn(language, error.said) };
+  }
+  if (error instanceof RangeError) return { verdict: 'too-large', reason: error.message };
+  throw error;
 }
 
 function judged(walk: Walk, { paths: wanted = true, releases = [] }: ProveOptions): Proof {

@@ -1,11 +1,12 @@
 /** Sets, variables and trees that the steps of one machine kind share. */
 
-import { endStep, type MachineKind, type Phase } from '../flow/index.ts';
+import { endStep, type Job, type MachineKind, type Phase } from '../flow/index.ts';
 import { Domain } from './domain.ts';
 import type { Frame } from './frame.ts';
 import { newShared, type SharedTree } from './grown.ts';
 import { Ids } from './ids.ts';
 import { insideOf, type Move, type SpotName } from './move.ts';
+import { NamedSpeeds, type Speeds } from './speeds.ts';
 import type { Spot } from './spot.ts';
 import type { SpotTrees } from './spot-trees.ts';
 import { StepRoom } from './step-room.ts';
@@ -24,6 +25,7 @@ export class Room {
   private readonly questions = new Map<string, Tree<boolean>>();
   private readonly moves = new Map<string, Move>();
   private readonly lists = new Map<string, readonly number[]>();
+  private readonly speeds = new Map<string, NamedSpeeds>();
 
   constructor(
     kind: MachineKind,
@@ -70,6 +72,16 @@ export class Room {
     if (old) return old;
     this.lists.set(key, list);
     return list;
+  }
+
+  /** Names for the speeds of a job. They stay as long as card and numbers do: after an edit the rest is called as before. */
+  speedsOf(job: Job): Speeds {
+    const { inputs, running } = job.numbers;
+    const key = JSON.stringify([job.card, inputs, running]);
+    const speeds = this.speeds.get(key) ?? new NamedSpeeds();
+    this.speeds.set(key, speeds);
+    speeds.nameAll(job);
+    return speeds;
   }
 
   /** What steps that do the same share. */

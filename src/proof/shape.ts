@@ -14,13 +14,16 @@ import {
   type Job,
   type MachineKind,
   readingsBehind,
+  type SpeedLimit,
   type Step,
   type StepPlan,
   type ValueRef,
 } from '../flow/index.ts';
 import type { Quantity } from '../trade/index.ts';
+import { runsAbove } from './condition.ts';
 import type { Ids } from './ids.ts';
 import { beginsOf, claimsUndone } from './judge-move.ts';
+import type { Held } from './variables.ts';
 
 /** What a shape is made of: the step, where it can lead, and its own names for readings. */
 export interface Shaping {
@@ -30,6 +33,7 @@ export interface Shaping {
   readonly slots: readonly string[];
   /** "@0", or "-" for what no variable stands for. */
   readonly called: (name: string) => string;
+  readonly nameOf: (speed: number) => Held;
   readonly ids: Ids;
 }
 
@@ -58,12 +62,12 @@ function backOf({ job, plan, called }: Shaping): unknown {
 /** All that the chart takes from the plan of a step, itself or one that it leads to. */
 function planOf(shaping: Shaping, plan: StepPlan): unknown {
   const { step, gate, cutting, powered, hands, walks } = plan;
-  const { job, called } = shaping;
+  const { called } = shaping;
   return [
     step.kind,
     gate,
     cutting,
-    powered ? limitsOf(job) : null,
+    powered ? turningOf(shaping, step) : null,
     hands,
     walks,
     step.release ?? null,
@@ -74,7 +78,7 @@ function planOf(shaping: Shaping, plan: StepPlan): unknown {
     'side' in step ? step.side : null,
     'reading' in step ? [called(`reading:${step.reading.id}`), step.reading.quantity] : null,
     called(`pass:${step.id}`),
-    refsOf(step).map((ref) => figureKey(shaping, ref, step)),
+    limitRefs(step).map((ref) => figureKey(shaping, ref, step)),
   ];
 }
 
@@ -99,10 +103,34 @@ function figureKey({ job, called, ids }: Shaping, ref: ValueRef | undefined, ste
   return 'reading' in ref ? names : [names, ref, numbersOf(job, ids)];
 }
 
-/** The speed of a step, as `figureKey` has it. */
+/** The speed of a step: its name, or all that it is worked out from, with all that names depend on. */
 export function speedText(shaping: Shaping, id: string): string {
   const step = shaping.job.plans.get(id)?.step;
-  return JSON.stringify(step && 'speed' in step ? figureKey(shaping, step.speed, step) : null);
+  return JSON.stringify(step && 'speed' in step ? speedKey(shaping, step.speed, step) : null);
+}
+
+function speedKey(shaping: Shaping, ref: ValueRef, step: Step): unknown {
+  const { job, ids, nameOf } = shaping;
+  if (readingsBehind(ref, job.flow.scope).length > 0) {
+    return [figureKey(shaping, ref, step), numbersOf(job, ids)];
+  }
+  const speed = job.numbers.number(ref, {});
+  return speed === undefined ? null : nameOf(speed);
+}
+
+/** The speed of a step, and which limits that hazards hold it against it is above. */
+function turningOf(shaping: Shaping, step: Step): unknown {
+  if (!('speed' in step)) return null;
+  const { job } = shaping;
+  const { speed, workLimit } = step;
+  const limits = limitNames(job.flow.kind);
+  const key = speedKey(shaping, speed, step);
+  const refs = workLimit ? [speed, workLimit] : [speed];
+  if (refs.some((ref) => readingsBehind(ref, job.flow.scope).length > 0)) {
+    const all = refs.map((ref) => figureKey(shaping, ref, step));
+    return [key, all, limits.map((name) => job.card.values[name] ?? null)];
+  }
+  return [key, limits.map((name) => runsAbove(name, job, step, {}))];
 }
 
 /** All that readings can be worked into something by. */
@@ -111,13 +139,9 @@ function numbersOf({ flow, card, numbers }: Job, ids: Ids): number {
   return ids.ofText(JSON.stringify([flow.file.workings, card, inputs, running]));
 }
 
-/** The limits of the card that hazards hold a speed against. */
-function limitsOf({ flow, card }: Job): unknown {
-  return limitNames(flow.kind).map((name) => card.values[name] ?? null);
-}
-
-function limitNames({ hazards }: MachineKind): readonly string[] {
-  const within = (condition: Condition): readonly string[] => {
+/** The limits that hazards hold a speed against. */
+function limitNames({ hazards }: MachineKind): readonly SpeedLimit[] {
+  const within = (condition: Condition): readonly SpeedLimit[] => {
     if ('all' in condition) return condition.all.flatMap(within);
     if ('any' in condition) return condition.any.flatMap(within);
     return 'speedAbove' in condition ? [condition.speedAbove] : [];
@@ -128,10 +152,15 @@ function limitNames({ hazards }: MachineKind): readonly string[] {
 /** The values that guards and assigns work with. */
 export function refsOf(step: Step): readonly (ValueRef | undefined)[] {
   const speed = 'speed' in step ? [step.speed, step.workLimit] : [];
-  if (!('reading' in step)) return speed;
+  return [...speed, ...limitRefs(step)];
+}
+
+/** The same but for the speed. */
+function limitRefs(step: Step): readonly (ValueRef | undefined)[] {
+  if (!('reading' in step)) return [];
   const { min, max } = step.reading;
   if (step.kind === 'measure') return [min, max];
   const limits = [min, max, step.lower, step.upper];
   if (step.kind === 'inspect') return limits;
-  return [...speed, ...limits, step.from, step.finish, step.deepest, step.finishAllowance];
+  return [...limits, step.from, step.finish, step.deepest, step.finishAllowance];
 }

@@ -6,9 +6,11 @@
  * The alternative, lists of rows, is what explodes: ten facts that may each be lost are a thousand rows, and eleven nodes.
  */
 
+import { worded } from '../texts/index.ts';
 import { bottom, Diagram, type NodeId, noNode, zeroNode } from './diagram.ts';
 import { emptyList, type ListId, NumberLists, zeroList } from './number-lists.ts';
 import { Recent } from './recent.ts';
+import { TooLarge } from './walk-limits.ts';
 
 /** A set; only numbers from the same ValueSets may meet. */
 export type ValueSet = NodeId;
@@ -227,7 +229,7 @@ export class ValueSets {
     const old = this.rows.get(row);
     if (old !== undefined) return old;
     if (row.length >= longestRow)
-      throw new RangeError(`More than ${longestRow} values are set at once.`);
+      throw new TooLarge(worded`More than ${longestRow} values are set at once.`);
     this.rows.set(row, this.rows.size);
     return this.rows.size - 1;
   }

@@ -10,8 +10,10 @@ import {
   unknownState,
   type ValueRef,
 } from '../flow/index.ts';
-
+import { worded } from '../texts/index.ts';
+import { plainSpeeds, type Speeds } from './speeds.ts';
 import type { AskedStates } from './told-apart.ts';
+import { TooLarge } from './walk-limits.ts';
 
 /** What a variable can hold: a fact's state, a number, or nothing yet. */
 export type Held = string | number | null;
@@ -28,6 +30,8 @@ export interface Variable {
   readonly token: object;
   readonly values: Values;
 }
+
+const mostValues = 4096;
 
 /** Numbers for what a variable can hold; 0 is always "not known" or "not taken". */
 export class Values {
@@ -48,7 +52,7 @@ export class Values {
 
   private add(value: Held): number {
     const made = this.held.length;
-    if (made >= 4096) throw new RangeError('More than 4096 different values of one kind.');
+    if (made >= mostValues) throw new TooLarge(worded`More than ${mostValues} values of one kind.`);
     this.numbers.set(value, made);
     this.held.push(value);
     return made;
@@ -118,6 +122,7 @@ export class Variables {
   constructor(
     job: Job,
     private readonly known: KnownVariables,
+    private readonly speeds: Speeds = plainSpeeds,
   ) {
     const used = usedReadings(job);
     const late = [...job.flow.file.steps]
@@ -139,6 +144,27 @@ export class Variables {
   behind(token: unknown): Variable | undefined {
     return this.known.behind(token);
   }
+
+  /** How a speed is called in a row. */
+  speedName(speed: number): Held {
+    return this.speeds.nameOf(speed);
+  }
+
+  /** A value as the chart holds it. What the dial reads is never looked at by a guard: any number does. */
+  asHeld({ kind }: Variable, value: Held): string | number | null | undefined | PassState {
+    if (kind === 'fact') return value;
+    if (kind === 'speed') return value === null ? null : this.speeds.speedOf(value);
+    if (value === null) return undefined;
+    return kind === 'pass' ? { size: Number(value), dial: 0 } : value;
+  }
+
+  /** A value of the chart as a row holds it. */
+  fromHeld({ kind }: Variable, held: unknown): Held {
+    if (kind === 'speed') return typeof held === 'number' ? this.speeds.nameOf(held) : null;
+    if (typeof held === 'string' || typeof held === 'number') return held;
+    if (typeof held === 'object' && held !== null && 'size' in held) return Number(held.size);
+    return null;
+  }
 }
 
 /** What the context holds of a variable. */
@@ -153,16 +179,6 @@ export function heldIn(context: FlowContext, variable: Variable): unknown {
     case 'pass':
       return context.passes[variable.key] ?? null;
   }
-}
-
-/** A value as the chart holds it. What the dial reads is never looked at by a guard: any number does. */
-export function asHeld(
-  variable: Variable,
-  value: Held,
-): string | number | null | undefined | PassState {
-  if (variable.kind === 'fact' || variable.kind === 'speed') return value;
-  if (value === null) return undefined;
-  return variable.kind === 'pass' ? { size: Number(value), dial: 0 } : value;
 }
 
 /** Readings that a limit, a speed, a figure or a sentence is worked out from: the others are taken and never looked at. */

@@ -18,6 +18,12 @@
  *    comes of the sets that came into a step depends on those and on its key alone (frame.ts): it is kept, and a step
  *    that the same comes into again, in this proof or after an edit in the next one, is not walked again.
  * 5. A reading is set to nothing where no step that can still be come to looks at it before it is taken again (live.ts).
+ *    A speed is set to nothing where it is not known to be set: only one action looks at it (watched.ts refuses every
+ *    other look), and that changes nothing, or forgets both. Where nothing is known of it, both leave nothing known, no
+ *    guard, claim or sentence can tell them apart, and the next word that sets a speed sets it whole. So it misses nothing,
+ *    and the speed of a cut does not go along with "back" through all the steps before.
+ *    Speeds are told apart by names (speeds.ts), since they are only held against one another: jobs on two cards, or of
+ *    two materials, whose steps run at the same and at different speeds alike share all.
  *
  * What is left out of a row, and why: the number on the cross dial and the list of lost facts (identity.ts says why),
  * and who began a hold, which only the view reads; and readings that no limit, speed, figure or sentence of the flow
@@ -25,6 +31,7 @@
  */
 
 import { endStep, type Job } from '../flow/index.ts';
+import { worded } from '../texts/index.ts';
 import { wordsOf } from './alphabet.ts';
 import { Frame } from './frame.ts';
 import { Live } from './live.ts';
@@ -33,10 +40,10 @@ import { type Move, targetFrom } from './move.ts';
 import { Player } from './player.ts';
 import type { Watch } from './proof.ts';
 import type { Room } from './room.ts';
+import type { Speeds } from './speeds.ts';
 import type { Spot } from './spot.ts';
 import type { Closed, StepRoom } from './step-room.ts';
 import { type Said, StepWalk } from './step-walk.ts';
-import { tell } from './tell.ts';
 import { worthPlaying } from './told-apart.ts';
 import { noRows, type Row, type ValueSet, type ValueSets } from './value-sets.ts';
 import { Variables } from './variables.ts';
@@ -89,11 +96,13 @@ export class Walk {
     memory: Memory = new Memory(),
     private readonly limits: WalkLimits = { nodes: 1_000_000 },
     private readonly watch: Watch = {},
+    /** Only for rows that go over into walks of other jobs: else they are named by the room. */
+    speeds?: Speeds,
   ) {
     this.room = memory.roomFor(job);
     this.sets = this.room.sets;
     this.before = this.sets.size;
-    const variables = new Variables(job, this.room.variables);
+    const variables = new Variables(job, this.room.variables, speeds ?? this.room.speedsOf(job));
     this.player = new Player(job, this.room, variables);
     const live = new Live(job, variables);
     job.flow.file.steps.forEach((step, index) => {
@@ -156,7 +165,7 @@ export class Walk {
     if (this.watch.cancelled?.()) throw new Cancelled('Stopped.');
     this.watch.progress?.(this.closings);
     if (this.sets.size - this.before > this.limits.nodes) {
-      throw new TooLarge(tell(this.job)`More than ${this.limits.nodes} nodes of sets.`);
+      throw new TooLarge(worded`More than ${this.limits.nodes} nodes of sets.`);
     }
   }
 

@@ -7,17 +7,10 @@
  */
 
 import { type ActionArgs, assign, type EventObject } from 'xstate';
-import type { FlowContext, FlowMachine } from '../flow/index.ts';
-import {
-  asHeld,
-  type Held,
-  type Variable,
-  type VariableKind,
-  type Variables,
-} from './variables.ts';
-
-/** Something was looked at that no variable stands for: nothing may be concluded. */
-export class Unseeable extends Error {}
+import { type FlowContext, type FlowMachine, unknownState } from '../flow/index.ts';
+import { type Worded, worded } from '../texts/index.ts';
+import type { Held, Variable, VariableKind, Variables } from './variables.ts';
+import { Unseeable } from './walk-limits.ts';
 
 /** Gives the value of a variable that is looked at, as one number of its values. */
 export type Look = (variable: Variable) => number;
@@ -49,23 +42,24 @@ export class Lens {
     }
   }
 
-  refuse(message: string): Unseeable {
-    this.failure = new Unseeable(message);
+  refuse(said: Worded): Unseeable {
+    this.failure = new Unseeable(said);
     return this.failure;
   }
 
-  /** The context as guards and claims see it. */
-  context(context: FlowContext): FlowContext {
-    return context instanceof SeenContext ? context : new SeenContext(context, this);
+  /** The context as guards and claims see it. The speed is for `forgetOtherSpeed` alone. */
+  context(context: FlowContext, speedToo = false): FlowContext {
+    return context instanceof SeenContext ? context : new SeenContext(context, this, speedToo);
   }
 
   /** What stands in a context: handed out when it is open and looked at. */
   value(token: unknown): unknown {
     const variable = this.variables.behind(token);
     if (!variable) return token;
-    if (!this.look) throw this.refuse(`${variable.name} outside of a run.`);
+    if (!this.look)
+      throw this.refuse(worded`The chart looks at ${variable.name} outside of a run.`);
     const held: Held = variable.values.at(this.look(variable));
-    return asHeld(variable, held);
+    return this.variables.asHeld(variable, held);
   }
 
   isNear(name: string): boolean {
@@ -85,6 +79,7 @@ class SeenContext implements FlowContext {
   constructor(
     private readonly own: FlowContext,
     private readonly lens: Lens,
+    private readonly speedToo: boolean,
   ) {}
 
   get facts() {
@@ -100,6 +95,7 @@ class SeenContext implements FlowContext {
   }
 
   get speedSet() {
+    if (!this.speedToo) throw this.lens.refuse(worded`The chart looks at the speed itself.`);
     return this.lens.value(this.own.speedSet) as number | null;
   }
 
@@ -127,13 +123,14 @@ class SeenRecord implements ProxyHandler<object> {
   }
 
   getOwnPropertyDescriptor(target: object, key: PropertyKey) {
-    if (!this.copying) throw this.lens.refuse(`It is asked whether ${String(key)} is there.`);
+    if (!this.copying)
+      throw this.lens.refuse(worded`The chart asks whether "${String(key)}" is there.`);
     this.copied.add(key);
     return Reflect.getOwnPropertyDescriptor(target, key);
   }
 
   has(_: object, key: PropertyKey): boolean {
-    throw this.lens.refuse(`It is asked whether ${String(key)} is there.`);
+    throw this.lens.refuse(worded`The chart asks whether "${String(key)}" is there.`);
   }
 
   get(target: object, key: PropertyKey): unknown {
@@ -141,7 +138,9 @@ class SeenRecord implements ProxyHandler<object> {
     if (this.copied.delete(key)) return held;
     this.copying = false;
     if (held === undefined && !this.lens.isNear(`${this.kind}:${String(key)}`)) {
-      throw this.lens.refuse(`The chart looks at the ${this.kind} "${String(key)}" from afar.`);
+      throw this.lens.refuse(
+        worded`The chart looks at ${`${this.kind}:${String(key)}`} from afar.`,
+      );
     }
     return this.lens.value(held);
   }
@@ -150,12 +149,15 @@ class SeenRecord implements ProxyHandler<object> {
 /** The list of lost facts is told to the person and looked at by no guard, so it is not looked into here. */
 const toldOnly = 'holdFor';
 
+/** The one action that looks at the speed that is set. */
+const ofSpeed = 'forgetOtherSpeed';
+
 type Args = ActionArgs<FlowContext, EventObject, EventObject>;
 type Guard = (args: Args, params: unknown) => boolean;
 type Assignment = (args: Args, params: unknown) => Partial<FlowContext>;
 
-/** The machine's own guards and actions with the lens in front. */
-export function watched(machine: FlowMachine, lens: Lens): unknown {
+/** The machine's own guards and actions with the lens in front. `speedFact`: the fact that a speed is set. */
+export function watched(machine: FlowMachine, lens: Lens, speedFact: string): unknown {
   const guards = Object.entries(machine.implementations.guards).map(([name, guard]) => {
     const own = guard as unknown as Guard;
     const seen: Guard = (args, params) =>
@@ -165,11 +167,15 @@ export function watched(machine: FlowMachine, lens: Lens): unknown {
   });
   const actions = Object.entries(machine.implementations.actions).map(([name, action]) => {
     const own = assignmentOf(name, action);
-    const seen: Assignment =
-      name === toldOnly
-        ? (args, params) => untold(own(args, params))
-        : (args, params) => own({ ...args, context: lens.context(args.context) }, params);
-    return [name, assign(seen as Parameters<typeof assign>[0])];
+    const seen = (speedToo: boolean): Assignment => {
+      return (args, params) =>
+        own({ ...args, context: lens.context(args.context, speedToo) }, params);
+    };
+    const made: Readonly<Record<string, Assignment>> = {
+      [toldOnly]: (args, params) => untold(own(args, params)),
+      [ofSpeed]: forgetsAlone(seen(true), speedFact, lens),
+    };
+    return [name, assign((made[name] ?? seen(false)) as Parameters<typeof assign>[0])];
   });
   return {
     ...machine.implementations,
@@ -195,12 +201,24 @@ function answersAlone(guard: Guard, lens: Lens): Guard {
     const { wanted } = params as { readonly wanted: Readonly<Record<string, string>> };
     const get = (_: object, key: PropertyKey): unknown => {
       if (key === fact) return wanted[fact];
-      throw lens.refuse(`An answer is held against what is wanted of "${String(key)}".`);
+      throw lens.refuse(worded`An answer is held against what is wanted of "${String(key)}".`);
     };
     const taken = guard(args, { ...(params as object), wanted: new Proxy(wanted, { get }) });
     if (taken && wanted[fact] !== state)
-      throw lens.refuse(`An answer is taken that is not wanted.`);
+      throw lens.refuse(worded`An answer is taken that is not wanted.`);
     return taken;
+  };
+}
+
+/** It changes nothing, or forgets the speed and that it was set: so where that is not known, no speed counts. */
+function forgetsAlone(action: Assignment, speedFact: string, lens: Lens): Assignment {
+  return (args, params) => {
+    const change = action(args, params);
+    const forgets = change.speedSet === null && change.facts?.[speedFact] === unknownState;
+    if (Object.keys(change).length > 0 && !forgets) {
+      throw lens.refuse(worded`A speed is held against another, and is not forgotten.`);
+    }
+    return change;
   };
 }
 
@@ -214,5 +232,5 @@ function assignmentOf(name: string, action: unknown): Assignment {
     const { assignment } = action;
     if (typeof assignment === 'function') return assignment as Assignment;
   }
-  throw new Unseeable(`The action "${name}" is no assign.`);
+  throw new Unseeable(worded`The action "${name}" does more than set facts and readings.`);
 }

@@ -33,8 +33,13 @@ export type Compared =
   | { readonly differs: string };
 
 /** `most`: situations that the plain walk may take. `memory`: kept over many flows, or none for a new one. */
-export function compare(value: unknown, most: number, memory?: Memory): Compared {
-  const job = jobOf(value);
+export function compare(
+  value: unknown,
+  most: number,
+  memory?: Memory,
+  card: Card | undefined = firstCard,
+): Compared {
+  const job = jobOf(value, card);
   if (!job) return { left: 'refused' };
   const plain = walkPlainly(job, most);
   if (plain.reason !== undefined) return { left: 'too large to walk plainly' };

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { Memory } from '../../src/proof/index.ts';
-import { compare } from './both-walks.ts';
+import { compare, latheCards } from './both-walks.ts';
 import { randomFlow } from './random-flow.ts';
 
 export interface Tally {
@@ -14,12 +14,13 @@ export interface Tally {
   readonly differences: readonly string[];
 }
 
-/** `most`: situations that the plain walk may take. One memory is kept over all flows. */
+/** `most`: situations that the plain walk may take. One memory is kept over all flows, and the cards take turns. */
 export function tallyFlows(seed: number, flows: number, most: number): Tally {
   const memory = new Memory();
-  const outcomes = fc
-    .sample(randomFlow, { seed, numRuns: flows })
-    .map((flow) => ({ flow, outcome: compare(flow, most, memory) }));
+  const outcomes = fc.sample(randomFlow, { seed, numRuns: flows }).map((flow, at) => {
+    const card = latheCards[at % latheCards.length];
+    return { flow, outcome: compare(flow, most, memory, card) };
+  });
   const count = (is: (one: (typeof outcomes)[number]['outcome']) => boolean) =>
     outcomes.filter(({ outcome }) => is(outcome)).length;
   return {

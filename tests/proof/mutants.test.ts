@@ -47,7 +47,7 @@ describe.each(shippedFlows())('%s', (path) => {
   beforeAll(() => {
     judged = mutantsOf(flow.file).map((mutant) => huntMutant(mutant, flow.kind, card));
     edits.push(...judged.map((one) => ({ flow, judged: one })));
-  }, 60_000);
+  }, 300_000);
 
   it('breaks a claim when a speed is no longer held to a limit, or has a reason that was looked up', () => {
     const limits = judged.filter(({ mutant }) => mutant.kind === 'limit');

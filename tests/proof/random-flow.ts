@@ -59,7 +59,10 @@ function stepOf(index: number, ids: readonly string[]) {
     { weight: 3, arbitrary: fc.constant({ motor: 'off', tool: 'clear', guard: 'closed' }) },
     { weight: 1, arbitrary: mostlyGood(facts) },
   );
-  const speed = fc.constantFrom({ is: 100, unit: 'rpm' }, { is: 200, unit: 'rpm' });
+  // The last is too fast for the chuck of one of the two cards.
+  const speed = fc.constantFrom(
+    ...[100, 100, 100, 200, 200, 1400].map((is) => ({ is, unit: 'rpm' })),
+  );
   return fc.oneof(
     fc.record({
       kind: fc.constant('tell'),

@@ -81,6 +81,11 @@ const file = {
       never: { all: [{ moment: 'reach' }, { fact: 'guard', is: 'closed' }] },
     },
     {
+      id: 'TINY-CHUCK',
+      sentence: 'It never runs faster than the chuck may.',
+      never: { all: [{ moment: 'turning' }, { speedAbove: 'chuckLimit' }] },
+    },
+    {
       id: 'TINY-LEAVE',
       sentence: 'Nobody leaves it running.',
       never: never('end', 'motor', 'off'),

@@ -1,14 +1,18 @@
 import { describe, expect, it } from 'vitest';
+import { assign } from 'xstate';
 import { beginJob, type FlowContext, type FlowMachine } from '../../src/flow/index.ts';
+import { prove } from '../../src/proof/index.ts';
 import { nearbyChart } from '../../src/proof/nearby-chart.ts';
 import { stepperOf } from '../../src/proof/stepper.ts';
 import { askedStates } from '../../src/proof/told-apart.ts';
 import { KnownVariables, Variables } from '../../src/proof/variables.ts';
-import { Lens, Unseeable, watched } from '../../src/proof/watched.ts';
+import { Unseeable } from '../../src/proof/walk-limits.ts';
+import { Lens, watched } from '../../src/proof/watched.ts';
 import { withGuards } from './altered-job.ts';
-import { check, tinyJob } from './tiny-walk.ts';
+import { check, cut, tinyJob } from './tiny-walk.ts';
 
 const job = tinyJob(check('first', { needs: { guard: 'closed' } }), check('last'));
+const cutJob = tinyJob(cut('turn', 300), check('last'));
 const variables = new Variables(job, new KnownVariables(job.flow.kind, askedStates(job)));
 const facts = Object.fromEntries(
   variables.all.filter(({ kind }) => kind === 'fact').map(({ key, token }) => [key, token]),
@@ -19,7 +23,12 @@ const context = { ...beginJob(job).context, facts } as unknown as FlowContext;
 /** Plays one word at a state of the first step; tells the facts that were looked at, and what was put in their place. */
 function seen(machine: FlowMachine, state: string, fact: string, answer: string) {
   const lens = new Lens(variables);
-  const chart = nearbyChart(machine, 'first', ['last'], watched(machine, lens));
+  const chart = nearbyChart(
+    machine,
+    'first',
+    ['last'],
+    watched(machine, lens, job.flow.kind.roles.speed.fact),
+  );
   const before = chart.resolveState({ value: { first: state } as never, context });
   const looked: string[] = [];
   const after = lens.through(
@@ -61,6 +70,22 @@ describe('the lens', () => {
       );
     expect(look).toThrow('from afar');
     expect(() => 'size' in lens.context(context).readings).toThrow(Unseeable);
+  });
+
+  it('refuses a guard that looks at the speed itself, which counts only where it is known to be set', () => {
+    const guard = ({ context: seenBy }: { context: FlowContext }) => seenBy.speedSet === null;
+    const machine = job.machine.provide({ guards: { answers: guard } as object }) as FlowMachine;
+    expect(() => seen(machine, 'gate', 'guard', 'closed')).toThrow('looks at the speed itself');
+  });
+
+  it('refuses an action that holds a speed against another and does more than forget it', () => {
+    const keeps = assign(() => ({ speedSet: 100 }));
+    const altered = cutJob.machine.provide({ actions: { forgetOtherSpeed: keeps } as object });
+    const proof = prove({ ...cutJob, machine: altered as FlowMachine });
+    expect(proof).toMatchObject({
+      verdict: 'unseeable',
+      reason: 'A speed is held against another, and is not forgotten.',
+    });
   });
 
   it('hands out no value outside of a run', () => {
