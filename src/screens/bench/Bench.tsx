@@ -141,13 +141,19 @@ function givenUpLines(text: string) {
   return { lead: { shown: text, spoken: text }, ask: { shown: '', spoken: '' } };
 }
 
-/** While it cuts, figures have the whole width and no picture takes the eye. */
+/** While it cuts, figures have the whole width; the part that the hands move is shown to who does not know it by now. */
 function WhileCutting(bench: BenchNow) {
-  const { view } = bench.scene;
+  const { state, scene, say } = bench;
+  const { view, pace, heads } = scene;
   return (
     <>
       <Figures view={view} asked={bench.why.asked} onAsk={bench.why.onAsk} />
       <Asks key={view.step.id} {...bench} />
+      {pace !== 'own-pace' && (
+        <div class="pictures">
+          <Machine say={say} head={heads.part} state={state} view={view} />
+        </div>
+      )}
     </>
   );
 }

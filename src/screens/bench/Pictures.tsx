@@ -7,8 +7,8 @@ import { machineTexts, whyTexts } from '../../texts/index.ts';
 import { PieceDrawing } from '../drawing/PieceDrawing.tsx';
 import { WhyFigures } from '../frame/WhyFigures.tsx';
 import { isPictured, MachinePicture } from '../machine/MachinePicture.tsx';
+import { type PartNow, partNow } from '../machine/part-now.ts';
 import { partWords } from '../machine/part-words.ts';
-import { DIRECTIONS, type Direction } from '../machine/picture.ts';
 import { pieceFigures } from '../piece/piece-figures.ts';
 import { pieceNow } from '../piece/piece-now.ts';
 import { useLanguage, useSay } from '../use-say.ts';
@@ -33,14 +33,15 @@ export function Machine({ say, head, state, view }: MachineProps) {
   const scene = `${view.step.id} ${view.phase}`;
   // The picture may have a part that the machine kind does not name: that one is told here only.
   const own = state.lit ?? (shown?.scene === scene ? shown.part : undefined);
-  const lit = own ?? view.part;
+  const now: PartNow = own === undefined ? partNow(state.job, view) : { part: own };
+  const lit = now.part;
   const part = lit === undefined ? undefined : partWords(kind.id, lit, language);
   return (
     <figure class="picture machine">
       <MachinePicture
         kind={kind.id}
         lit={lit}
-        direction={own === undefined ? directionOf(state, view) : undefined}
+        direction={now.direction}
         guard={guardOf(state)}
         title={kind.title}
         onPart={(id) => {
@@ -52,12 +53,6 @@ export function Machine({ say, head, state, view }: MachineProps) {
       <figcaption aria-live="polite">{part ? part.what : text('touchPart')}</figcaption>
     </figure>
   );
-}
-
-/** The way of moving belongs to the step's own part, not to one that only a question is about. */
-function directionOf({ job }: RunState, { step, part, direction }: View): Direction | undefined {
-  if (direction === undefined || job.flow.steps.get(step.id)?.part !== part) return undefined;
-  return DIRECTIONS.find((one) => one === direction);
 }
 
 function guardOf({ snapshot }: RunState): 'open' | 'closed' {
