@@ -12,7 +12,6 @@ import {
   beginTexts,
   frontTexts,
   type Language,
-  proofTexts,
   type Say,
   sayIn,
   sentenceOf,
@@ -188,8 +187,6 @@ function records(rooms: Rooms) {
       }
       const whole = await materials.onCard(card);
       const { beginInLogbook } = await import('./begin.ts');
-      const proved = await proofs.isProved(choice);
-      if (!proved) return { ok: false, faults: [sayIn(language, proofTexts)('notProved')] };
       const operator = await operators.named(choice.operator);
       const begun = await beginInLogbook(choice, {
         entry,
@@ -197,6 +194,7 @@ function records(rooms: Rooms) {
         operator,
         logbook,
         now: browserClock.now(),
+        isProved: proofs.isJobProved,
         language,
       });
       if (!begun.ok) return begun;

@@ -15,9 +15,11 @@ import {
 } from '../bench/index.ts';
 import { releaseFirst } from '../flow/index.ts';
 import type { Logbook } from '../logbook/index.ts';
+import type { ProofJob } from '../proof/index.ts';
 import type { CardEntry, Operator, RunChoice, ShelfEntry } from '../screens/world.ts';
-import { englishLanguage, frontTexts, type Language, sayIn } from '../texts/index.ts';
+import { englishLanguage, frontTexts, type Language, proofTexts, sayIn } from '../texts/index.ts';
 import { loadLanguage } from './language.ts';
+import { proofJobOf } from './proof-job.ts';
 
 /** What a run is begun with beside the choice. */
 export interface BeginWorld {
@@ -26,6 +28,8 @@ export interface BeginWorld {
   readonly operator: Pick<Operator, 'id' | 'name'>;
   readonly logbook: Pick<Logbook, 'start' | 'list'>;
   readonly now: number;
+  /** What is not proved is not begun. */
+  readonly isProved: (job: ProofJob) => Promise<boolean>;
   /** The texts of the entry are in it. */
   readonly language?: Language;
 }
@@ -34,15 +38,18 @@ export type BegunInLogbook =
   | { readonly ok: true; readonly head: RunHead }
   | { readonly ok: false; readonly faults: readonly string[] };
 
-/** Checks the numbers first: a run that a rule refuses is never begun. */
+/** Checks the numbers first, and has every path walked: a run that a rule refuses, or that is not proved, never begins. */
 export async function beginInLogbook(
   choice: RunChoice,
-  { entry, card, operator, logbook, now, language = englishLanguage }: BeginWorld,
+  { entry, card, operator, logbook, now, isProved, language = englishLanguage }: BeginWorld,
 ): Promise<BegunInLogbook> {
   const flow = choice.releaseFirst ? releaseFirst(entry.flow) : entry.flow;
   const texts = { flow, kind: entry.kind, card: card.card };
   const started = startJob(texts, choice.inputs, language);
   if (!started.ok) return started;
+  if (!(await isProved(proofJobOf(choice, entry, card, language)))) {
+    return { ok: false, faults: [sayIn(language, proofTexts)('notProved')] };
+  }
   const source: RunSource = { key: await sourceKey(texts), ...texts };
   const batch = await nextOfBatch(choice.batchOf, logbook);
   const head: RunHead = {

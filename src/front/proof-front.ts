@@ -5,14 +5,13 @@ import type { CardEntry, ProofChoice, Proofs, ShelfEntry } from '../screens/worl
 import type { Language } from '../texts/index.ts';
 import { ProofDesk, startProver } from '../verdict/page/index.ts';
 import { browserClock } from './clock.ts';
+import { proofJobOf } from './proof-job.ts';
 
 /** A walk that takes longer than a coffee is too large for a page. */
 const limit = 120_000;
 
 export interface ProofFront extends Proofs {
   /** Whether the job is proved, walking every path where that is not known. */
-  isProved(choice: ProofChoice): Promise<boolean>;
-  /** The same, of a job given by its texts. */
   isJobProved(job: ProofJob): Promise<boolean>;
 }
 
@@ -22,11 +21,12 @@ export function openProofs(
   language: Language,
 ): ProofFront {
   const desk = new ProofDesk({ clock: browserClock, start: startProver, limit });
-  const jobOf = ({ flowId, cardId, inputs }: ProofChoice) => {
+  const jobOf = (choice: ProofChoice) => {
+    const { flowId, cardId } = choice;
     const entry = shelf.find((one) => one.id === flowId);
     const card = cards().find((one) => one.id === cardId);
     if (!entry || !card) return null;
-    return { flow: entry.flow, kind: entry.kind, card: card.card, inputs, language };
+    return proofJobOf(choice, entry, card, language);
   };
   const isJobProved = async (job: ProofJob) => {
     const state = await desk.ask(job);
@@ -43,10 +43,6 @@ export function openProofs(
     },
     stop: () => desk.stop(),
     subscribe: (changed) => desk.subscribe(changed),
-    isProved: async (choice) => {
-      const job = jobOf(choice);
-      return job !== null && (await isJobProved(job));
-    },
     isJobProved,
   };
 }

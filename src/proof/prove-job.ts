@@ -8,6 +8,7 @@ import {
   readCard,
   readFlow,
   readKind,
+  releaseFirst,
 } from '../flow/index.ts';
 import type { Language } from '../texts/index.ts';
 import { claimNamed } from './claims.ts';
@@ -23,6 +24,8 @@ export interface ProofJob {
   readonly inputs: JobInputs;
   /** That of the texts; English where it is left out. */
   readonly language?: Language;
+  /** The job is begun with an instructor's release before its first cut, whatever the flow says. */
+  readonly releaseFirst?: boolean;
 }
 
 /** One broken claim, for a person. */
@@ -65,9 +68,13 @@ function jobOf(texts: ProofJob): JobRead {
   if (!kind.ok) return { ok: false, faults: kind.faults.map(faultText) };
   const card = readCard('machine card', texts.card);
   if (!card.ok) return { ok: false, faults: card.faults.map(faultText) };
-  const flow = readFlow('flow', texts.flow, new Map([[kind.value.id, kind.value]]), language);
+  const kinds = new Map([[kind.value.id, kind.value]]);
+  const flow = readFlow('flow', texts.flow, kinds, language);
   if (!flow.ok) return { ok: false, faults: flow.faults.map(faultText) };
-  return compileJob(flow.flow, card.value, texts.inputs);
+  if (!texts.releaseFirst) return compileJob(flow.flow, card.value, texts.inputs);
+  const released = readFlow('flow', releaseFirst(texts.flow), kinds, language);
+  if (!released.ok) return { ok: false, faults: released.faults.map(faultText) };
+  return compileJob(released.flow, card.value, texts.inputs);
 }
 
 function toldProof(job: Job, { verdict, reason = '', problems, states }: Proof): ToldProof {

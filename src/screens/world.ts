@@ -217,7 +217,7 @@ export interface Proofs {
   subscribe(changed: () => void): () => void;
 }
 
-export type ProofChoice = Pick<RunChoice, 'flowId' | 'cardId' | 'inputs'>;
+export type ProofChoice = Pick<RunChoice, 'flowId' | 'cardId' | 'inputs' | 'releaseFirst'>;
 
 /** What the Slate needs of devices. */
 export interface SlateDesk {

@@ -34,6 +34,7 @@ async function yard() {
       operator: await operators.named('Ida'),
       logbook,
       now: NOW,
+      isProved: async () => true,
     },
   );
   if (!begun.ok) throw new Error(begun.faults.join('\n'));
@@ -181,6 +182,7 @@ describe('the next piece', () => {
     const world = {
       ...{ entry, card: cardEntry(texts.card, false), operator: { id: 'i', name: 'Ida' }, logbook },
       now: NOW,
+      isProved: async () => true,
     };
     const again = async (batchOf: string) => {
       const begun = await beginInLogbook(

@@ -60,7 +60,12 @@ export function readDraft(flow: Flow, draft: Draft, units: Card['units']): Draft
 export function proofChoice(flow: Flow, draft: Draft, units: Card['units']): ProofChoice | null {
   const read = readDraft(flow, { ...draft, operator: '-' }, units);
   if (!read.ok || draft.cardId === '') return null;
-  return { flowId: flow.file.id, cardId: draft.cardId, inputs: read.inputs };
+  return {
+    flowId: flow.file.id,
+    cardId: draft.cardId,
+    inputs: read.inputs,
+    ...(draft.releaseFirst ? { releaseFirst: true } : {}),
+  };
 }
 
 /** The card to begin with: the first wished one that is there, else one with the dials the flow is written in. */

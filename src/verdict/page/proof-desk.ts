@@ -107,6 +107,7 @@ function outOfTime(limit: number): ToldProof {
 }
 
 /** Everything that a verdict depends on. */
-function keyOf({ flow, kind, card, inputs }: ProofJob): string {
-  return JSON.stringify([flow, kind, card, Object.entries(inputs).sort()]);
+function keyOf({ flow, kind, card, inputs, language, releaseFirst }: ProofJob): string {
+  const more = [language?.code ?? null, releaseFirst === true];
+  return JSON.stringify([flow, kind, card, Object.entries(inputs).sort(), ...more]);
 }

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { defaultInputs } from '../../../src/flow/index.ts';
-import { cardAmong, type Draft, readDraft, textIn } from '../../../src/screens/begin/draft.ts';
+import {
+  cardAmong,
+  type Draft,
+  proofChoice,
+  readDraft,
+  textIn,
+} from '../../../src/screens/begin/draft.ts';
 import { englishLanguage } from '../../../src/texts/index.ts';
 import { cardNamed, hingePin } from '../../flow/shipped.ts';
 
@@ -22,6 +28,12 @@ describe('a draft', () => {
   it('takes what was typed over what was proposed', () => {
     const read = readDraft(flow, { ...draft, typed: { barDiameter: '1 in' } }, 'metric');
     expect(read.ok && read.inputs.barDiameter).toBeCloseTo(25.4, 9);
+  });
+
+  it('is proved as it is to begin: with a release where one is asked for', () => {
+    expect(proofChoice(flow, draft, 'metric')).not.toHaveProperty('releaseFirst');
+    const released = proofChoice(flow, { ...draft, releaseFirst: true }, 'metric');
+    expect(released).toMatchObject({ releaseFirst: true });
   });
 
   it('names every fault at once, by its field', () => {

@@ -57,6 +57,12 @@ describe('the desk that asks for proofs', () => {
     expect(desk.state(job)).toBeUndefined();
   });
 
+  it("takes a job with an instructor's release for another than the same without", () => {
+    void desk.ask({ ...job, releaseFirst: true });
+    expect(desk.state(job)).toBeUndefined();
+    expect(last().asked).toEqual([{ kind: 'prove', asked: { ...job, releaseFirst: true } }]);
+  });
+
   it('tells how far the walk is, then the verdict, and ends the worker', async () => {
     const seen: unknown[] = [];
     desk.subscribe(() => seen.push(desk.state(job)));
