@@ -86,9 +86,14 @@ function repeatReply(state: RunState): string {
   return questioned ? questionFar(pending, expected, language) : readBack(pending, language);
 }
 
+/** What the open condition guards against, or what can hurt in the step, with what the step is for. */
 function whyReply(view: View): string | undefined {
-  const asked = view.gate.find((line) => line.ask && line.why !== undefined);
-  return asked?.why ?? view.why;
+  // While it cuts, the reason of a condition is over: it was why the start had to wait.
+  const open = view.mood === 'cutting' ? [] : view.gate;
+  const asked = open.find((line) => line.ask && line.why !== undefined);
+  const reasons = [asked?.why, view.why, ...(asked ? [] : view.cautions)];
+  const told = new Set(reasons.filter((reason) => reason !== undefined));
+  return told.size === 0 ? undefined : [...told].join(' ');
 }
 
 function whyThatReply({ told, job }: RunState, view: View): string {

@@ -134,11 +134,26 @@ describe('questions', () => {
     ['depth', 'Zero point five millimetres.'],
     ['how much is left', 'No pass is being cut.'],
     ['where am i', 'Step 12 of 43: Face the end. Open: tool place, speed, guard and hands.'],
-    ['why', 'A tool that touches when the spindle starts digs in at once.'],
+    [
+      'why',
+      'A tool that touches when the spindle starts digs in at once. A square, clean end is where every length is measured from.',
+    ],
   ])('"%s" is answered at once', (question, answer) => {
     const turn = hears(gate, question);
     expect(turn.line).toBe(answer);
     expect(turn.at).toBe('face/gate');
+  });
+
+  test('why tells the reason of the step and what can hurt in it, each once', () => {
+    const cutting = hears(gate, ...throughGate, 'spindle running');
+    expect(hears(cutting, 'why').line).toBe(
+      'A square, clean end is where every length is measured from. Towards the centre the surface speed falls to nothing. Do not force the feed.',
+    );
+    const key = hears(begun(), ...toBar, '25', 'correct', 'work clamped');
+    expect(key.at).toBe('key-out/open');
+    expect(hears(key, 'why').line).toBe(
+      'A key left in the chuck is thrown when the spindle starts.',
+    );
   });
 
   test('repeat says the last instruction, not the last answer', () => {
