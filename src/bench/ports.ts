@@ -39,6 +39,8 @@ export interface ListenFor {
 export interface Deafness {
   readonly kind: 'missing' | 'refused' | 'failing' | 'noisy' | 'taken' | 'off';
   readonly sentence: string;
+  /** It lies in this ear alone: another may hear. */
+  readonly otherMayHear?: true;
 }
 
 /** What an ear reports while it is open. */

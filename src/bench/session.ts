@@ -117,7 +117,8 @@ class LiveSession implements Session {
 
   async begin(first: RunStep): Promise<void> {
     await this.carryOut(first);
-    await this.listenWith(this.world.ear);
+    // Not waited for: the browser may ask whether the microphone is allowed, and keys count from the first line on.
+    void this.listenWith(this.world.ear);
   }
 
   private get says() {
@@ -191,9 +192,7 @@ class LiveSession implements Session {
   async listenWith(ear: Ear | null): Promise<void> {
     const old = this.ear;
     this.ear = ear;
-    this.run = { ...this.run, hearsFreely: ear?.hearsFreely === true };
-    const { soundLeaves: _old, ...notice } = this.notice;
-    this.notice = ear ? { ...notice, soundLeaves: ear.soundLeavesDevice } : notice;
+    this.adopt(ear);
     if (old && old !== ear) await old.close();
     if (!ear) {
       this.talk({
@@ -205,6 +204,17 @@ class LiveSession implements Session {
     this.earIsShut = false;
     await ear.open((report) => this.report(ear, report));
     this.tune();
+  }
+
+  /** What depends on the ear; one may hand over to another. */
+  private adopt(ear: Ear | null): void {
+    this.run = this.heardBy(ear, this.run);
+    const { soundLeaves: _old, ...notice } = this.notice;
+    this.notice = ear ? { ...notice, soundLeaves: ear.soundLeavesDevice } : notice;
+  }
+
+  private heardBy(ear: Ear | null, run: RunState): RunState {
+    return { ...run, hearsFreely: ear?.hearsFreely === true };
   }
 
   async close(): Promise<void> {
@@ -225,6 +235,7 @@ class LiveSession implements Session {
     if (from !== this.ear || this.closed) return;
     switch (report.kind) {
       case 'listening':
+        this.adopt(from);
         this.notice = { ...this.notice, trouble: null };
         this.talk({ type: 'hearing' });
         if (this.toldDeaf) this.sayAside(hearsAgainLine(this.language));
@@ -287,7 +298,7 @@ class LiveSession implements Session {
       this.notKept(error);
       return;
     }
-    this.run = step.state;
+    this.run = this.heardBy(this.ear, step.state);
     this.world.show(this.run, this.notice);
     for (const effect of step.effects) this.sound(effect);
     this.tune();

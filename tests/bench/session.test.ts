@@ -241,6 +241,37 @@ describe('a session', () => {
     expect(notices.at(-1)?.soundLeaves).toBeUndefined();
   });
 
+  test('begins though the browser still asks whether the microphone is allowed', async () => {
+    const { clock } = handClock();
+    const never = { ...scriptedEar(clock), open: () => new Promise<void>(() => undefined) };
+    const session = await openSession(beginRun(shippedJob(), head), {
+      ...{ ledger: memoryLedger().ledger, clock, mouth: handMouth().mouth, ear: never },
+      ...{ tailMs: 300, manner: () => ({ rate: 1, volume: 1, pitch: 1 }), show: () => undefined },
+    });
+    await session.heard(heardAs('next', { from: 'key' }));
+    expect(session.state().snapshot.value).toEqual({ protect: 'open' });
+    await session.close();
+  });
+
+  test('knows that another ear has taken over: what it hears, and where its sound goes', async () => {
+    const { session, ear, notices } = await opened();
+    let taken = false;
+    const handingOver = Object.defineProperties(
+      { ...ear },
+      {
+        hearsFreely: { get: () => !taken },
+        soundLeavesDevice: { get: () => (taken ? 'no' : 'yes') },
+      },
+    );
+    await session.listenWith(handingOver);
+    expect([session.state().hearsFreely, notices.at(-1)?.soundLeaves]).toEqual([true, 'yes']);
+    taken = true;
+    ear.hearAgain();
+    expect([session.state().hearsFreely, notices.at(-1)?.soundLeaves]).toEqual([false, 'no']);
+    await session.heard(heardAs('next', { from: 'key' }));
+    expect(session.state().hearsFreely).toBe(false);
+  });
+
   test('has one owner of the microphone: an ear is closed before the next is opened', async () => {
     const { session, ear } = await opened();
     const order: string[] = [];

@@ -44,6 +44,8 @@ export const hearingTexts = {
     notStarted: 'The ear of this page did not start. {why} Try again, or use keys.',
     tooSlow: 'It took longer than thirty seconds.',
     noProgram: 'Its program did not start.',
+    noSound:
+      'No sound comes from the microphone. Touch the page once; if that does not help, open the ear again.',
     broken: 'The ear of this page has stopped working. Open it again, or use keys.',
     tooNoisy:
       'It is too loud here to hear you safely. Use the keys or the foot switch until it is quieter, or move the microphone closer.',

@@ -30,6 +30,8 @@ export interface BrowserEarWorld {
 export type BrowserEarMode = 'on-device' | 'service';
 
 const PHRASE_BOOST = 5;
+/** A browser that takes longer to start is in trouble, which is told elsewhere. */
+const START_WAIT_MS = 2_000;
 
 /** Makes the ear. Nothing is started and no permission is asked before `open`. */
 export function browserEar(world: BrowserEarWorld, mode: BrowserEarMode): Ear {
@@ -51,6 +53,7 @@ class BrowserEar implements Ear {
   private sessionEnded: Promise<void> = Promise.resolve();
   private startedAt = Number.NEGATIVE_INFINITY;
   private cancelRestart = () => {};
+  private hasStarted = () => {};
   private stopWatching = () => {};
   private unlock = () => {};
 
@@ -97,9 +100,12 @@ class BrowserEar implements Ear {
     await this.dropSession();
   }
 
+  /** Resolves when the browser listens: a word said before that is lost. */
   async reopen(): Promise<void> {
+    if (!this.isShut) return;
     this.isShut = false;
     this.begin();
+    if (this.wanted) await this.untilStarted();
   }
 
   async close(): Promise<void> {
@@ -113,6 +119,16 @@ class BrowserEar implements Ear {
     await this.dropSession();
     this.unlock();
     this.unlock = () => {};
+  }
+
+  private untilStarted(): Promise<void> {
+    return new Promise((resolve) => {
+      const cancel = this.world.clock.after(START_WAIT_MS, resolve);
+      this.hasStarted = () => {
+        cancel();
+        resolve();
+      };
+    });
   }
 
   private get wanted(): boolean {
@@ -142,7 +158,10 @@ class BrowserEar implements Ear {
       ended = resolve;
     });
     const mine = startSession(this.makeRecogniser(), this.world.clock, {
-      started: () => this.sayListening(),
+      started: () => {
+        this.hasStarted();
+        this.sayListening();
+      },
       spoken: (spoken) => this.wanted && this.session === mine && this.sayHeard(spoken),
       unclear: () => this.wanted && this.session === mine && this.report(UNCLEAR),
       ended: (end) => {

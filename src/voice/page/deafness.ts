@@ -16,13 +16,18 @@ const kinds = {
   refused: 'refused',
   noNetwork: 'failing',
   noSign: 'failing',
+  noSound: 'failing',
   broken: 'failing',
 } as const satisfies Partial<Record<keyof typeof hearingTexts.texts, Deafness['kind']>>;
 
 export type WhyDeaf = keyof typeof kinds;
 
+/** Of the browser's speech alone: the ear of this page needs none of it. */
+const ofTheBrowser: ReadonlySet<WhyDeaf> = new Set(['noService', 'noPack', 'noNetwork', 'noSign']);
+
 export function deafness(language: Language, why: WhyDeaf): Deafness {
-  return { kind: kinds[why], sentence: sayIn(language, hearingTexts)(why) };
+  const other = ofTheBrowser.has(why) ? ({ otherMayHear: true } as const) : {};
+  return { kind: kinds[why], sentence: sayIn(language, hearingTexts)(why), ...other };
 }
 
 /** What kept the ear of this page from starting. */

@@ -7,6 +7,7 @@ import { loaded } from './loaded.ts';
 import { type OfflineEar, offlineEar } from './offline-ear.ts';
 import { installOnDevice, onDeviceState } from './on-device.ts';
 import { type ScriptedEar, scriptedEar } from './scripted-ear.ts';
+import { secondEar } from './second-ear.ts';
 import type { VoiceWorld } from './voice-world.ts';
 
 export type EarId = 'browser-on-device' | 'browser-service' | 'own' | 'keys';
@@ -43,13 +44,17 @@ export async function chooseEar(
   const offers = offersFor(onDevice, world);
   const best = offers.find((offer) => offer.state === 'ready')?.id ?? 'keys';
   const loadOwn = loaded(() => import('./ear-worker-start.ts'));
+  const own = () => {
+    const startWorker = async () => (await loadOwn()).startEarWorker();
+    return offlineEar({ ...world, shelf: browserShelf(), person, startWorker });
+  };
   const make = (id: EarId): Ear => {
     if (id === 'keys') return scriptedEar(world.clock);
-    if (id === 'own' || !world.browserEar) {
-      const startWorker = async () => (await loadOwn()).startEarWorker();
-      return offlineEar({ ...world, shelf: browserShelf(), person, startWorker });
-    }
-    return browserEar(world.browserEar, id === 'browser-on-device' ? 'on-device' : 'service');
+    if (id === 'own' || !world.browserEar) return own();
+    const mode = id === 'browser-on-device' ? 'on-device' : 'service';
+    const ofBrowser = browserEar(world.browserEar, mode);
+    const hasOwn = offers.some((offer) => offer.id === 'own' && offer.state === 'ready');
+    return hasOwn ? secondEar(ofBrowser, own) : ofBrowser;
   };
   return {
     offers,

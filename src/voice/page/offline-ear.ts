@@ -66,6 +66,10 @@ const READY_LIMIT_MS = 30_000;
 const ENROL_LIMIT_MS = 12_000;
 const ROOM_SECONDS = 10;
 const ROOM_LIMIT_MS = 15_000;
+/** Sound comes ten times a second; without any for twice this, nothing can be heard. */
+const SOUNDLESS_MS = 2_000;
+
+const LISTENING: EarReport = { kind: 'listening' };
 
 /** Makes the ear; nothing is loaded or opened before `open`. */
 export function offlineEar(world: OfflineEarWorld): OfflineEar {
@@ -88,6 +92,10 @@ class OwnEar implements OfflineEar {
   /** What may be heard while shut. */
   private still: readonly string[] = [];
   private echo = new RoomEcho();
+  private cancelWatch = () => {};
+  private isSoundless = false;
+  /** What the room lets through, as it was told last. */
+  private roomSays: EarReport = LISTENING;
   private tail: Tail | undefined;
   private enrolled: ((enrolled: Enrolled) => void) | undefined;
   private measured: ((room: RoomMeasured | null) => void) | undefined;
@@ -257,7 +265,27 @@ class OwnEar implements OfflineEar {
       if (mine === this.opening) this.takeSound(samples, rate);
     });
     if (mine !== this.opening) return this.stopCapture();
-    this.report({ kind: 'listening' });
+    this.report(LISTENING);
+    this.watchSound();
+  }
+
+  /**
+   * A page that was asleep, or may make no sound before it is touched, gets none, without a word from the browser.
+   * Asked twice, since a page that was busy finds what has come in the meantime only then.
+   */
+  private watchSound(isSecond = false): void {
+    this.cancelWatch = this.world.clock.after(SOUNDLESS_MS, () => {
+      if (!isSecond) return this.watchSound(true);
+      this.isSoundless = true;
+      this.report({ kind: 'deaf', deafness: deafness(this.language, 'noSound') });
+    });
+  }
+
+  private soundCame(): void {
+    this.cancelWatch();
+    this.watchSound();
+    if (this.isSoundless) this.report(this.roomSays);
+    this.isSoundless = false;
   }
 
   private take(message: FromEar): void {
@@ -272,7 +300,8 @@ class OwnEar implements OfflineEar {
         this.report({ ...this.advised(message), kind: 'level' });
         break;
       case 'noisy':
-        this.report(message.noisy ? this.tooNoisy(message) : { kind: 'listening' });
+        this.roomSays = message.noisy ? this.tooNoisy(message) : LISTENING;
+        this.report(this.roomSays);
         break;
       case 'missing':
         this.missing = message.words;
@@ -330,6 +359,7 @@ class OwnEar implements OfflineEar {
   }
 
   private takeSound(samples: Float32Array, rate: number): void {
+    this.soundCame();
     if (this.isShut) this.tail?.hear(samples);
     else this.echo.learn(samples);
     if (this.isShut && this.still.length === 0) return;
@@ -343,6 +373,9 @@ class OwnEar implements OfflineEar {
   }
 
   private letGo(): void {
+    this.cancelWatch();
+    this.isSoundless = false;
+    this.roomSays = LISTENING;
     this.stopCapture();
     this.stopCapture = () => {};
     this.worker?.terminate();

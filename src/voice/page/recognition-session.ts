@@ -102,7 +102,7 @@ class RunningSession implements Session {
   private settlePending(): void {
     const waiting = this.pending;
     this.dropPending();
-    if (waiting) this.deliver(waiting.spoken);
+    if (waiting) this.deliver(measured(waiting.spoken));
   }
 
   private dropPending(): void {
@@ -119,6 +119,11 @@ class RunningSession implements Session {
     release(this.recogniser);
     this.listener.ended(end.kind === 'quiet' ? this.outcome : end);
   }
+}
+
+/** A browser that gives 0 to the end has no measure of its own: else no gate could ever be answered through it. */
+function measured(spoken: Spoken): Spoken {
+  return spoken.confidence === 0 ? { ...spoken, confidence: 1 } : spoken;
 }
 
 /** `start` throws when a session is active or the page is being left; both are stuck, not fatal. */

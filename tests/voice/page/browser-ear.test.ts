@@ -103,6 +103,15 @@ describe('a browser ear that is given repeated and provisional results', () => {
     expect(world.heard()).toEqual(['closed']);
   });
 
+  it('takes 0 that stands to the end for no measure at all: a gate would refuse it for ever', async () => {
+    const world = earOverFake();
+    await world.listen();
+    world.last().begins();
+    world.last().gives(['guard closed', 0]);
+    await world.clock.pass(300);
+    expect(world.reports.at(-1)).toMatchObject({ heard: { text: 'guard closed', confidence: 1 } });
+  });
+
   it('takes the last interim when a browser never says final', async () => {
     const world = earOverFake();
     await world.listen();
@@ -286,9 +295,33 @@ describe('a browser ear that is shut', () => {
     await world.clock.pass(5_000);
     await shut;
     expect(world.sessions()).toBe(1);
-    await world.ear.reopen();
+    void world.ear.reopen();
     await world.clock.pass(1_000);
     expect(world.sessions()).toBe(2);
+  });
+
+  it('is open again when the browser has started, not before; and in two seconds when it does not', async () => {
+    const world = earOverFake();
+    await world.listen();
+    world.last().begins();
+    const openAgain = async () => {
+      void world.ear.shut();
+      await world.clock.pass(1_000);
+      let isOpen = false;
+      void world.ear.reopen().then(() => {
+        isOpen = true;
+      });
+      await world.clock.pass(100);
+      return () => isOpen;
+    };
+    const first = await openAgain();
+    expect(first()).toBe(false);
+    world.last().begins();
+    await world.clock.pass(0);
+    expect(first()).toBe(true);
+    const second = await openAgain();
+    await world.clock.pass(2_000);
+    expect(second()).toBe(true);
   });
 });
 

@@ -206,6 +206,22 @@ describe('what it learns', () => {
 });
 
 describe('trouble', () => {
+  it('of sound that no longer comes is told after some seconds, and is over with the next', async () => {
+    const { clock, tell, reports } = await openedEar();
+    await clock.pass(3_000);
+    capture.give(sound(-60), 16_000);
+    await clock.pass(3_000);
+    expect(reports).toEqual([{ kind: 'listening' }]);
+    await clock.pass(2_000);
+    expect(reports.at(-1)).toMatchObject({ kind: 'deaf', deafness: { kind: 'failing' } });
+    capture.give(sound(-60), 16_000);
+    expect(reports.slice(2)).toEqual([{ kind: 'listening' }]);
+    tell({ kind: 'noisy', noisy: true });
+    await clock.pass(5_000);
+    capture.give(sound(-60), 16_000);
+    expect(reports.at(-1)).toMatchObject({ kind: 'deaf', deafness: { kind: 'noisy' } });
+  });
+
   it('of noise is a state that ends by itself', async () => {
     const { tell, reports } = await openedEar();
     tell({ kind: 'noisy', noisy: true });
