@@ -89,7 +89,7 @@ class OwnMouth implements Mouth {
     const worker = await this.started();
     const id = this.nextId++;
     return new Promise((resolve) => {
-      const cancel = this.world.clock.after(SOUND_LIMIT_MS, () => answer(null));
+      const cancel = this.world.clock.after(SOUND_LIMIT_MS, () => this.lose(worker));
       const answer = (sound: Sound | null) => {
         cancel();
         this.waiting.delete(id);
@@ -110,6 +110,13 @@ class OwnMouth implements Mouth {
     return this.worker;
   }
 
+  /** A worker that has broken down answers nothing more: the next line starts another. */
+  private lose(worker: Worker): void {
+    worker.terminate();
+    this.worker = undefined;
+    for (const answer of [...this.waiting.values()]) answer(null);
+  }
+
   private async start(): Promise<Worker> {
     const { worker, start } = await this.world.startWorker();
     return new Promise((resolve, reject) => {
@@ -121,8 +128,10 @@ class OwnMouth implements Mouth {
       worker.onerror = () => fail('Its program did not start.');
       worker.onmessage = ({ data }: MessageEvent<FromMouth>) => {
         if (data.kind === 'ready' || data.kind === 'failed') cancel();
-        if (data.kind === 'ready') resolve(worker);
-        else if (data.kind === 'failed') fail(data.reason);
+        if (data.kind === 'ready') {
+          worker.onerror = () => this.lose(worker);
+          resolve(worker);
+        } else if (data.kind === 'failed') fail(data.reason);
         else this.waiting.get(data.id)?.(data.kind === 'sound' ? data : null);
       };
       worker.postMessage(start);
