@@ -4,6 +4,7 @@ import { array, assert, integer, property } from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { beginRun, comeBack, hear, replayRun, saidNow, viewNow } from '../../src/bench/index.ts';
 import { askedFacts, type Pace, paces } from '../../src/flow/index.ts';
+import { wholeJob } from '../browser/hinge-pin.ts';
 import {
   begun,
   head,
@@ -129,6 +130,44 @@ describe('the pace of a run', () => {
     expect(back.state.explained).toEqual(turn.state.explained);
     expect(back.state.question).toEqual(turn.state.question);
     expect(back.state.lastLine).toBe(turn.state.lastLine);
+  });
+});
+
+describe('the whole hinge pin', () => {
+  const told = (pace: Pace) => {
+    let turn = begunAt(pace);
+    const lines = [turn.line];
+    const steps = new Set<string>();
+    for (const word of wholeJob) {
+      steps.add(turn.at.split('/')[0] ?? '');
+      if (turn.state.question) turn = hears(turn, 'pass on');
+      turn = hears(turn, word);
+      lines.push(turn.line);
+    }
+    expect(turn.at).toBe('end/end');
+    return { lines, steps: [...steps].flatMap((id) => job.flow.steps.get(id) ?? []) };
+  };
+  const reasons = [...job.flow.steps.values(), ...job.flow.kind.facts].flatMap(
+    ({ why }) => why ?? [],
+  );
+
+  it('tells at the first-time pace what each of its steps is for, once, on coming to it', () => {
+    const { lines, steps } = told('first-time');
+    expect(steps.length).toBeGreaterThan(30);
+    const all = lines.join(' ');
+    const untold = steps.filter(({ why }) => why === undefined || !all.includes(why));
+    expect(untold.map(({ id }) => id)).toEqual([]);
+  });
+
+  it('is at own pace figures and gates: no reason, no word to say, no line over twelve words', () => {
+    const { lines } = told('own-pace');
+    const needless = lines.filter(
+      (line) =>
+        line.split(' ').length > 12 ||
+        /\bsay\b/i.test(line) ||
+        reasons.some((why) => line.includes(why)),
+    );
+    expect(needless).toEqual([]);
   });
 });
 
