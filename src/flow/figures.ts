@@ -12,7 +12,7 @@ import {
   type ReadingsHeld,
   textsOf,
 } from './figure-behind.ts';
-import type { StepOf } from './flow-shape.ts';
+import type { Step, StepOf } from './flow-shape.ts';
 import { nextPass } from './pass.ts';
 import type { FlowSnapshot } from './position.ts';
 import { planAt } from './position.ts';
@@ -102,22 +102,39 @@ export function namedFigure(
 export function figuresNow(job: Job, snapshot: FlowSnapshot): readonly Figure[] {
   const step = planAt(job, snapshot)?.step;
   if (!step) return [];
-  const say = sayIn(job.flow.language, flowTexts);
-  const made = (id: string, label: string, ref: ValueRef | undefined) =>
-    ref && figureOf(job, snapshot, id, label, ref);
-  const powered =
-    step.kind === 'cut' || step.kind === 'passes'
-      ? [
-          made('speed', say('speed'), step.speed),
-          made('feed', say('feed'), step.feed),
-          made('depth', say('depth'), step.depth),
-          made('length', say('length'), step.length),
-        ]
-      : [];
-  const own = step.figures.map((figure, index) => made(`own:${index}`, figure.label, figure.value));
+  const powered = poweredIds.map((id) => poweredFigure(job, snapshot, step, id));
+  const own = step.figures.map(({ label, value }, index) =>
+    figureOf(job, snapshot, `own:${index}`, label, value),
+  );
   return [...passFigures(job, snapshot), ...powered, ...own, ...limitFigures(job, snapshot)].filter(
     (figure) => figure !== undefined,
   );
+}
+
+/** The one of them that a sentence can name: no other is worked out, and no reading looked at for it. */
+export function figureNow(job: Job, snapshot: FlowSnapshot, name: string): Figure | undefined {
+  const step = planAt(job, snapshot)?.step;
+  if (!step) return undefined;
+  const named = ({ id }: Figure) => id === name;
+  const ofPass = passIds.has(name) ? passFigures(job, snapshot).find(named) : undefined;
+  if (ofPass) return ofPass;
+  const powered = poweredIds.find((id) => id === name);
+  if (powered) return poweredFigure(job, snapshot, step, powered);
+  return limitIds.some((id) => id === name) ? limitFigures(job, snapshot).find(named) : undefined;
+}
+
+const passIds: ReadonlySet<string> = new Set(['dial', 'cut', 'left', 'size']);
+const poweredIds = ['speed', 'feed', 'depth', 'length'] as const;
+const limitIds = ['lower', 'upper'] as const;
+
+function poweredFigure(
+  job: Job,
+  snapshot: FlowSnapshot,
+  step: Step,
+  id: (typeof poweredIds)[number],
+): Figure | undefined {
+  const ref = step.kind === 'cut' || step.kind === 'passes' ? step[id] : undefined;
+  return ref && figureOf(job, snapshot, id, sayIn(job.flow.language, flowTexts)(id), ref);
 }
 
 /** The next pass: what the dial must read, the depth a side, what is left. */
@@ -191,7 +208,7 @@ export function limitFigures(job: Job, snapshot: FlowSnapshot): readonly Figure[
   if (!limits) return [];
   const quantity = step.reading.quantity as Quantity;
   const format = formatOf(quantity, job.card.units, step.reading);
-  return (['lower', 'upper'] as const).map((key) => ({
+  return limitIds.map((key) => ({
     id: key,
     label: sayWhy(job)(key === 'lower' ? 'least' : 'most'),
     ...textsOf(shownAs(limits[key], quantity, format), job.flow.language),

@@ -6,7 +6,13 @@ import { commandWord } from './command-words.ts';
 import type { Job } from './compile.ts';
 import { type Facts, unknownState } from './events.ts';
 import { stateOf } from './facts.ts';
-import { type Figure, namedFigure as figureNamed, figureOf, figuresNow } from './figures.ts';
+import {
+  type Figure,
+  namedFigure as figureNamed,
+  figureNow,
+  figureOf,
+  figuresNow,
+} from './figures.ts';
 import type { Step, StepOf } from './flow-shape.ts';
 import type { Fact, MachineKind, WalkItem } from './kind-shape.ts';
 import { askedTogether, type Pace, promptAt, sayAt } from './pace.ts';
@@ -322,12 +328,11 @@ function namedFigure(
 
 function ownFigure(job: Job, snapshot: FlowSnapshot, step: Step, name: string): Figure | undefined {
   const powered = step as Partial<StepOf<'passes'>>;
-  if (name === 'depth' && step.kind === 'passes')
-    return figuresNow(job, snapshot).find((one) => one.id === 'cut');
+  if (name === 'depth' && step.kind === 'passes') return figureNow(job, snapshot, 'cut');
   if (['speed', 'feed', 'depth', 'length'].includes(name)) {
     const ref = powered[name as 'speed'];
-    const shown = figuresNow(job, snapshot).find((one) => one.id === name);
+    const shown = figureNow(job, snapshot, name);
     return shown ?? (ref && figureOf(job, snapshot, name, name, ref));
   }
-  return figuresNow(job, snapshot).find((one) => one.id === name);
+  return figureNow(job, snapshot, name);
 }

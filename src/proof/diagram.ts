@@ -24,10 +24,10 @@ const mostCells = 1 << 26;
 const perWord = 4;
 
 export class Diagram {
-  private cells = new Int32Array(1 << 15);
+  private cells = new Int32Array(1 << 18);
   private used = 2;
   private nodes = 2;
-  private table = new Int32Array(1 << 13);
+  private table = new Int32Array(1 << 16);
   private readonly words: number;
   /** By level: the bits of value 0 for all levels above it. */
   private readonly zeros: Int32Array;

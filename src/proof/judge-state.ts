@@ -14,6 +14,7 @@ import {
   type StepPlan,
   stateOf,
   unknownState,
+  type WantedFacts,
 } from '../flow/index.ts';
 import { alikeWhere } from './alike.ts';
 import { goesOn, hears, noSizes, sizesOf, wordsOf } from './alphabet.ts';
@@ -106,7 +107,8 @@ function onwardQuestion(job: Job, plan: StepPlan, at: FlowSnapshot): Question {
       event.type !== 'trouble',
   );
   // What is asked for first: the sooner a word is taken, the fewer facts are looked at.
-  words.sort((a, b) => Number(isWanted(plan, b)) - Number(isWanted(plan, a)));
+  const wanted = wantedBy(plan);
+  words.sort((a, b) => Number(isWanted(wanted, b)) - Number(isWanted(wanted, a)));
   // No size is heard where no reading is taken; then words and arrows tell all.
   const types = new Set(['reading', ...words.map(({ type }) => type)]);
   const alike = alikeWhere(at, JSON.stringify(['FORMAT-NAMES', words]), [...types]);
@@ -124,10 +126,13 @@ function onwardQuestion(job: Job, plan: StepPlan, at: FlowSnapshot): Question {
   return { claim: 'FORMAT-NAMES', ...alike, ask };
 }
 
-function isWanted({ gate, step }: StepPlan, event: FlowEvent): boolean {
-  if (event.type !== 'fact') return true;
+function wantedBy({ gate, step }: StepPlan): WantedFacts {
   const open = step.kind === 'check' ? step.facts : step.kind === 'do' ? step.ends : {};
-  return { ...gate, ...open }[event.fact] === event.state;
+  return { ...gate, ...open };
+}
+
+function isWanted(wanted: WantedFacts, event: FlowEvent): boolean {
+  return event.type !== 'fact' || wanted[event.fact] === event.state;
 }
 
 /** Beyond its gate a step that waits for an instructor has been released. */

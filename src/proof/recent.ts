@@ -2,19 +2,20 @@
 
 export class Recent {
   private readonly mask: number;
+  /** Four for each answer, the first number plus one: so an empty place need not be written before it is used. */
   private readonly kept: Int32Array;
 
   /** Room for 2^`bits` answers. */
   constructor(bits: number) {
     this.mask = (1 << bits) - 1;
-    this.kept = new Int32Array(4 << bits).fill(-1);
+    this.kept = new Int32Array(4 << bits);
   }
 
   /** The answer for some numbers; -1 where it is not known, or no longer. */
   get(a: number, b: number, c = 0): number {
     const { kept } = this;
     const place = this.placeOf(a, b, c);
-    return kept[place] === a && kept[place + 1] === b && kept[place + 2] === c
+    return kept[place] === a + 1 && kept[place + 1] === b && kept[place + 2] === c
       ? (kept[place + 3] ?? -1)
       : -1;
   }
@@ -22,7 +23,7 @@ export class Recent {
   set(a: number, b: number, answer: number, c = 0): void {
     const { kept } = this;
     const place = this.placeOf(a, b, c);
-    kept[place] = a;
+    kept[place] = a + 1;
     kept[place + 1] = b;
     kept[place + 2] = c;
     kept[place + 3] = answer;

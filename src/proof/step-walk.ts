@@ -145,6 +145,8 @@ function slotOf({ to }: Move): number {
 class Closing {
   private readonly rows: Map<Spot, ValueSet>;
   private readonly played = new Map<Spot, Map<string, ValueSet>>();
+  /** The rows that every event was played for. */
+  private readonly done: Map<Spot, ValueSet>;
   private readonly exits = new Map<string, Exit>();
 
   constructor(
@@ -153,6 +155,7 @@ class Closing {
     private readonly before: Closed | undefined,
   ) {
     this.rows = new Map(before?.rows);
+    this.done = new Map(before?.rows);
     for (const exit of before?.exits ?? []) this.exits.set(exitKey(exit.slot, exit.name), exit);
   }
 
@@ -172,10 +175,14 @@ class Closing {
 
   /** Plays every event for the rows it has not been played for. True when there were any. */
   private playAll(spot: Spot): boolean {
+    const rows = this.rows.get(spot) ?? noRows;
+    if (this.done.get(spot) === rows) return false;
     let moved = false;
-    for (const said of this.step.eventsAt(spot, this.rows.get(spot) ?? noRows)) {
+    for (const said of this.step.eventsAt(spot, rows)) {
       if (this.play(spot, said)) moved = true;
     }
+    // Where more came meanwhile, the first events have not been played for it.
+    if (this.rows.get(spot) === rows) this.done.set(spot, rows);
     return moved;
   }
 
