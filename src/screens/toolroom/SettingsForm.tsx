@@ -65,7 +65,7 @@ function Speech({ world }: WorldProps) {
         onChoose={(chosen) => void world.change({ mouth: chosen })}
       />
       <Slider world={world} name="rate" label={say('rate')} min={0.6} max={1.8} step={0.1} />
-      <Slider world={world} name="volume" label={say('volume')} min={0.1} max={1} step={0.1} />
+      <Slider world={world} name="volume" label={say('volume')} min={0.2} max={1} step={0.1} />
       <Slider world={world} name="pitch" label={say('pitch')} min={0.5} max={1.5} step={0.1} />
     </Group>
   );
