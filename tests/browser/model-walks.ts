@@ -12,8 +12,9 @@ import {
   saidNow,
 } from '../../src/bench/index.ts';
 import { positionOf } from '../../src/flow/index.ts';
-import { placeIn, take } from '../bench/by-words/scripted-person.ts';
-import { arrowsOf, type ChartArrow, namesOfPaths } from '../bench/by-words/step-chart.ts';
+import { neverTaken } from '../bench/by-words/reasons.ts';
+import { Person } from '../bench/by-words/scripted-person.ts';
+import { type ChartArrow, namesOfPaths, placeIn, stepChart } from '../bench/by-words/step-chart.ts';
 import { heardAs } from '../bench/scripted.ts';
 import type { Entered } from './plant.ts';
 
@@ -47,6 +48,7 @@ export class ChartWalks {
   readonly walks: Walk[] = [];
   readonly arrows: readonly ChartArrow[];
   private readonly missing: Map<string, number>;
+  private readonly person: Person;
 
   /**
    * @param from the run at the entry of the step, or of the one before it: a run that is come back to asks for every
@@ -58,7 +60,10 @@ export class ChartWalks {
     readonly step: string,
     keep: (arrow: ChartArrow) => boolean,
   ) {
-    this.arrows = arrowsOf(from.state.job, step).filter(keep);
+    const { job } = from.state;
+    const chart = stepChart(job, step);
+    this.person = new Person(job, chart);
+    this.arrows = chart.arrows.filter((one) => keep(one) && !neverTaken(job, chart, one));
     this.missing = new Map(this.arrows.map(({ name }) => [name, 0]));
     for (let idle = 0; idle < mostIdle && this.missing.size > 0; ) {
       const walk = this.walk();
@@ -93,7 +98,7 @@ export class ChartWalks {
 
   /** Along the path to the nearest arrow that is missing; nothing when none can be taken from here. */
   private onward(at: RunState) {
-    const place = placeIn(at, this.step);
+    const place = placeIn(at.snapshot, this.step);
     if (place.startsWith('out:')) return undefined;
     for (const path of this.pathsToMissing(place, goesOn(at))) {
       const played = this.play(at, path);
@@ -142,35 +147,29 @@ export class ChartWalks {
     return [...ways.values()];
   }
 
-  /** The arrow out of a gate that was taken by itself, since nothing was open. */
-  private passed(gate: string, place: string): readonly string[] {
-    if (gate === place) return [];
-    const itself = ({ from, event, to }: ChartArrow) =>
-      from === gate && event === 'always' && to === place;
-    return this.arrows.filter(itself).map(({ name }) => name);
-  }
-
   private arrow(name: string | undefined): ChartArrow | undefined {
     return this.arrows.find((one) => one.name === name);
   }
 
-  /** As far along the path as it goes. */
+  /** As far along the path as it goes. What follows in the same breath ends it, unless the path goes there. */
   private play(from: RunState, path: readonly string[]) {
-    const before: Before = new Map();
     const names: string[] = [];
+    const said: Said[] = [];
     let state = from;
     for (const name of path) {
       if (name === names.at(-1)) continue;
       const arrow = this.arrow(name);
-      const next =
-        arrow && take(state, this.step, arrow, (now, word, was) => before.set(now, { word, was }));
-      if (!next) break;
-      state = next;
-      const passed = this.passed(arrow.to, placeIn(state, this.step));
-      names.push(name, ...passed);
-      if (passed.length > 0 && !path.includes(passed[0] ?? '')) break;
+      const turns = arrow && this.person.take(state, arrow);
+      const last = turns?.at(-1);
+      if (!turns || !last) break;
+      said.push(...turns.map(({ word, after }) => ({ word, state: after })));
+      state = last.after;
+      const taken = last.arrows.filter((one) => this.arrows.includes(one));
+      names.push(...taken.map((one) => one.name));
+      const [, passed] = taken;
+      if (passed && !path.includes(passed.name)) break;
     }
-    return { state, names, said: saidBetween(from, state, before) };
+    return { state, names, said };
   }
 }
 
@@ -199,18 +198,4 @@ function straightWord(state: RunState): string {
   const asked = items.find(({ answer }) => answer === 'correct' || answer === 'keep');
   const onward = positionOf(state.snapshot).phase === 'hold' ? 'carry on' : 'next';
   return asked?.phrases[0] ?? of('fact') ?? of('choice') ?? reading ?? onward;
-}
-
-type Before = Map<RunState, { readonly word: string; readonly was: RunState }>;
-
-/** Words that were tried in vain on the way are not among them. */
-function saidBetween(from: RunState, to: RunState, before: Before): readonly Said[] {
-  const said: Said[] = [];
-  for (let state = to; state !== from; ) {
-    const step = before.get(state);
-    if (!step) throw new Error('A state of the walk has nothing before it.');
-    said.unshift({ word: step.word, state });
-    state = step.was;
-  }
-  return said;
 }

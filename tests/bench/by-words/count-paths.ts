@@ -24,16 +24,3 @@ export function countPaths(first: string, arrows: readonly ChartArrow[]): number
   };
   return count(first, mostCounted);
 }
-
-/** True where a path goes on until every next state has been on it. */
-export function isWhole(
-  names: readonly string[],
-  arrows: readonly ChartArrow[],
-  first: string,
-): boolean {
-  const taken = names.flatMap((name) => arrows.filter((arrow) => arrow.name === name));
-  const seen = new Set([first, ...taken.map(({ to }) => to)]);
-  const end = taken.at(-1)?.to ?? first;
-  const simple = seen.size === taken.length + 1;
-  return simple && arrows.every(({ from, to }) => from !== end || seen.has(to));
-}

@@ -1,75 +1,94 @@
-/** What the model-based tests covered, as a table. */
+/** What the walk by words covered, as a table: one row for each chart, and one for the flow. */
 
-import type { ChartArrow } from './step-chart.ts';
-
-export interface StepCoverage {
-  readonly step: string;
-  readonly states: number;
-  readonly arrows: readonly ChartArrow[];
-  readonly taken: ReadonlySet<string>;
-  readonly pairs: number;
-  /** Arrows that can follow one another, by the chart. */
-  readonly ofPairs: number;
-  /** True when a step of the same chart was walked along all its paths before: here only shortest ones are. */
-  readonly like: boolean;
-  /** Simple paths that the chart has from its first state. */
-  readonly paths: number;
-  /** Of these, the ones that were played to their end by words. */
-  readonly whole: number;
-}
-
-/** One row a step and one for the flow: each figure of what the chart has. */
-export function coverageTable(flow: string, steps: readonly StepCoverage[]): string {
-  const sum = (of: (one: StepCoverage) => number) => steps.reduce((all, one) => all + of(one), 0);
-  const total: Row = {
-    name: flow,
-    states: sum((one) => one.states),
-    taken: sum(takenOf),
-    ofTaken: sum((one) => one.arrows.length),
-    pairs: sum((one) => one.pairs),
-    ofPairs: sum((one) => one.ofPairs),
-    played: sum((one) => one.whole),
-    paths: sum((one) => one.paths),
-  };
-  return [heading, ...steps.map((one) => line(rowOf(one))), line(total)].join('\n');
-}
+import type { WalkedStep } from './walk-step.ts';
 
 interface Row {
-  readonly name: string;
-  readonly states: number;
-  readonly taken: number;
-  readonly ofTaken: number;
-  readonly pairs: number;
-  readonly ofPairs: number;
-  readonly played: number;
-  readonly paths: number;
+  readonly steps: readonly string[];
+  readonly states: Counted;
+  readonly transitions: Counted;
+  readonly pairs: Counted;
+  readonly paths: Counted;
+  readonly refused: ReadonlyMap<string, number>;
+  readonly never: ReadonlyMap<string, number>;
 }
 
-function rowOf(one: StepCoverage): Row {
-  const { step, like, states, arrows, pairs, ofPairs, whole, paths } = one;
-  const name = like ? `${step} (like one above)` : step;
-  const ofTaken = arrows.length;
-  return { name, states, taken: takenOf(one), ofTaken, pairs, ofPairs, played: whole, paths };
+type Counted = readonly [some: number, all: number];
+
+/** Rows of steps with the same figures are one row; under the flow's own stand the reasons for what was not played. */
+export function coverageTable(flow: string, steps: readonly WalkedStep[]): string {
+  const rows = steps.map(rowOf);
+  const alike = new Map<string, Row>();
+  for (const row of rows) {
+    const key = JSON.stringify({ ...row, steps: [] });
+    const old = alike.get(key);
+    alike.set(key, old ? { ...old, steps: [...old.steps, ...row.steps] } : row);
+  }
+  const total = rows.reduce(added);
+  return [
+    heading,
+    ...[...alike.values()].map((row) => line(nameOf(row), row)),
+    line(flow, total),
+    ...why('transitions that nothing brings about', total.never),
+    ...why('paths that come to an arrow which nothing brings about there', total.refused),
+  ].join('\n');
 }
 
-function takenOf({ arrows, taken }: StepCoverage): number {
-  return arrows.filter((arrow) => taken.has(arrow.name)).length;
+function rowOf({ chart, taken, never, pairs, paths, whole, refused }: WalkedStep): Row {
+  const arrows = [...chart.arrows, ...chart.stays];
+  const places = new Set(arrows.flatMap(({ name, from }) => (taken.has(name) ? [from] : [])));
+  const ofPairs = chart.arrows.flatMap((one) => chart.arrows.filter(({ from }) => from === one.to));
+  return {
+    steps: [chart.step],
+    states: [places.size, chart.states.length],
+    transitions: [arrows.filter(({ name }) => taken.has(name)).length, arrows.length],
+    pairs: [pairs, ofPairs.length],
+    paths: [whole, paths],
+    refused,
+    never,
+  };
 }
 
-const widths = [34, 8, 16, 16, 18, 10] as const;
-const heading = padded(['step', 'states', 'transitions', 'pairs', 'paths played', 'percent']);
+function added(one: Row, other: Row): Row {
+  const sum = (of: (row: Row) => Counted): Counted => [
+    of(one)[0] + of(other)[0],
+    of(one)[1] + of(other)[1],
+  ];
+  return {
+    steps: [...one.steps, ...other.steps],
+    states: sum((row) => row.states),
+    transitions: sum((row) => row.transitions),
+    pairs: sum((row) => row.pairs),
+    paths: sum((row) => row.paths),
+    refused: together(one.refused, other.refused),
+    never: together(one.never, other.never),
+  };
+}
 
-function line(row: Row): string {
-  const of = (some: number, all: number) => `${some} of ${all}`;
-  const percent = `${((100 * row.taken) / row.ofTaken).toFixed(1)} %`;
-  return padded([
-    row.name,
-    String(row.states),
-    of(row.taken, row.ofTaken),
-    of(row.pairs, row.ofPairs),
-    of(row.played, row.paths),
-    percent,
-  ]);
+function together(one: Row['refused'], other: Row['refused']): Row['refused'] {
+  const sum = new Map(one);
+  for (const [reason, count] of other) sum.set(reason, (sum.get(reason) ?? 0) + count);
+  return sum;
+}
+
+function nameOf({ steps }: Row): string {
+  const [first = '', ...others] = steps;
+  return others.length === 0 ? first : `${first} and ${others.length} like it`;
+}
+
+function why(what: string, reasons: Row['refused']): readonly string[] {
+  const all = [...reasons.values()].reduce((sum, count) => sum + count, 0);
+  const each = [...reasons].map(([reason, count]) => `  ${String(count).padStart(5)}  ${reason}`);
+  return all === 0 ? [] : [`${all} ${what}:`, ...each];
+}
+
+const widths = [34, 12, 16, 16, 18, 10] as const;
+const heading = padded(['step', 'states', 'transitions', 'pairs', 'paths', 'percent']);
+
+/** The percentage is of the transitions. */
+function line(name: string, { states, transitions, pairs, paths }: Row): string {
+  const of = ([some, all]: Counted) => `${some} of ${all}`;
+  const percent = `${((100 * transitions[0]) / transitions[1]).toFixed(1)} %`;
+  return padded([name, of(states), of(transitions), of(pairs), of(paths), percent]);
 }
 
 function padded(cells: readonly string[]): string {

@@ -4,12 +4,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beginRun, type RunState, startJob } from '../../../src/bench/index.ts';
 import { repository } from '../../../src/cli/flow-files.ts';
-import { endStep } from '../../../src/flow/index.ts';
+import { endStep, positionOf } from '../../../src/flow/index.ts';
 import { textOf } from '../../flow/shipped.ts';
 import { head } from '../scripted.ts';
-import { placeIn } from './scripted-person.ts';
-import { arrowsOf, namesOfPaths } from './step-chart.ts';
-import { player } from './walk-step.ts';
+import { namesOfPaths, placeIn } from './step-chart.ts';
+import { StepWalk } from './walk-step.ts';
 
 /** A run of the flow with the metric card of its machine kind and its own numbers. */
 export function beginFlow(path: string): RunState {
@@ -35,17 +34,19 @@ export function entriesOf(first: RunState): ReadonlyMap<string, RunState> {
   return found;
 }
 
-function stepOf(state: RunState): string {
-  return placeIn(state, '').slice('out:'.length);
+function stepOf({ snapshot }: RunState): string {
+  return positionOf(snapshot).step;
 }
 
 const roundabout: ReadonlySet<string> = new Set(['hold', 'stop', 'interrupted', 'back', 'trouble']);
 
 /** The run after the step, once for each way out of it. */
 function leave(state: RunState, step: string): readonly RunState[] {
-  const arrows = arrowsOf(state.job, step);
-  const straight = arrows.filter(({ event, to }) => !roundabout.has(event) && to !== 'hold');
-  return namesOfPaths(placeIn(state, step), straight)
+  const walk = new StepWalk(state, step);
+  const straight = walk.chart.arrows.filter(
+    ({ event, to }) => !roundabout.has(event) && to !== 'hold',
+  );
+  return namesOfPaths(placeIn(state.snapshot, step), straight)
     .filter((names) => names.at(-1)?.includes('→ out:'))
-    .flatMap((names) => player(state, step, arrows)(names).state ?? []);
+    .flatMap((names) => walk.path({ state, last: '', ahead: [] }, names)?.state ?? []);
 }

@@ -1,61 +1,183 @@
 /** What must hold in every state that a run comes to, whatever was said. */
 
 import type { RunState } from '../../../src/bench/index.ts';
-import { viewOf } from '../../../src/flow/index.ts';
+import { type Phase, positionOf, type Step } from '../../../src/flow/index.ts';
 
-/** What must be so while the spindle runs: written here by hand for each machine kind, not read from its file. */
-const whileRunning: Readonly<Record<string, readonly (readonly [string, string, string])[]>> = {
-  lathe: [
-    ['[LATHE-GUARD] the spindle runs with the guard open', 'guard', 'closed'],
-    ['[LATHE-KEY] the spindle runs with the key in', 'chuck-key', 'out'],
-    ['[LATHE-WORK] the spindle runs with the work loose', 'work', 'clamped'],
-    ['[LATHE-TOOL] the spindle runs with the tool loose', 'tool-lock', 'locked'],
-  ],
-  'drill-press': [
-    ['[DRILL-GUARD] the spindle runs with the guard open', 'guard', 'closed'],
-    ['[DRILL-COVER] the spindle runs with the belt cover open', 'belt-cover', 'closed'],
-    ['[DRILL-KEY] the spindle runs with the key in', 'chuck-key', 'out'],
-    ['[DRILL-WORK] the spindle runs with the work held by hand or loose', 'work', 'clamped'],
-    ['[DRILL-TIGHT] the spindle runs with the drill loose', 'drill-lock', 'tight'],
-    ['[DRILL-TABLE] the spindle runs with the table loose', 'table', 'locked'],
-  ],
+/** The claim, the fact, and the states of it that keep the claim. */
+type Must = readonly [claim: string, fact: string, ...states: string[]];
+
+interface Rules {
+  readonly turning: readonly Must[];
+  readonly start: readonly Must[];
+  readonly cutting: readonly Must[];
+  readonly handsIn: Must;
+  readonly measuring: Must;
+  readonly end: Must;
+  /** By the moment that a step names. */
+  readonly moments: Readonly<Record<string, readonly Must[]>>;
+  /** While a step asks for this fact. */
+  readonly asking: Readonly<Record<string, readonly Must[]>>;
+  /** While hands change one of these, guard and hands are not believed. */
+  readonly forget: readonly [claim: string, ...facts: string[]];
+  readonly limits: readonly (readonly [claim: string, limit: 'chuckLimit' | 'topSpeed'])[];
+  readonly workLimit: string;
+}
+
+/** Written here by hand for each machine kind, from the shop's rules and not from its file. Source: common practice. */
+const rulesOf: Readonly<Record<string, Rules>> = {
+  lathe: {
+    turning: [
+      ['LATHE-GUARD', 'guard', 'closed'],
+      ['LATHE-KEY', 'chuck-key', 'out'],
+      ['LATHE-WORK', 'work', 'clamped'],
+      ['LATHE-TOOL', 'tool-lock', 'locked'],
+      ['LATHE-EYES', 'eyes', 'on'],
+      ['LATHE-CLOTHING', 'clothing', 'secure'],
+      ['LATHE-STOP', 'emergency-stop', 'released'],
+      ['LATHE-SPEED-SET', 'speed', 'set'],
+      ['LATHE-TAILSTOCK', 'tailstock', 'back', 'locked'],
+    ],
+    start: [
+      ['LATHE-HANDS', 'hands', 'clear'],
+      ['LATHE-TOUCHING', 'tool-place', 'clear'],
+      ['LATHE-BY-HAND', 'turned-by-hand', 'free'],
+      ['LATHE-STANDSTILL', 'spindle', 'stopped'],
+    ],
+    cutting: [['LATHE-CUT-STOPPED', 'spindle', 'running']],
+    handsIn: ['LATHE-HANDS-IN', 'spindle', 'stopped'],
+    measuring: ['LATHE-MEASURE', 'spindle', 'stopped'],
+    end: ['LATHE-LEAVE', 'spindle', 'stopped'],
+    moments: {
+      'work-out': [
+        ['LATHE-TAKE-OUT', 'tool-place', 'clear'],
+        ['LATHE-TAKE-OUT', 'tailstock', 'back'],
+      ],
+      'turn-round': [
+        ['LATHE-TAKE-OUT', 'tool-place', 'clear'],
+        ['LATHE-TAKE-OUT', 'tailstock', 'back'],
+      ],
+    },
+    asking: {
+      'turned-by-hand': [
+        ['LATHE-TURN-KEY', 'chuck-key', 'out'],
+        ['LATHE-TURN-KEY', 'work', 'clamped'],
+      ],
+    },
+    forget: [
+      'LATHE-HANDS-FORGET',
+      ...['work', 'chuck-key', 'turned-by-hand', 'tool-lock', 'tailstock'],
+    ],
+    limits: [
+      ['LATHE-CHUCK-LIMIT', 'chuckLimit'],
+      ['LATHE-CARD-LIMIT', 'topSpeed'],
+    ],
+    workLimit: 'LATHE-WORK-LIMIT',
+  },
+  'drill-press': {
+    turning: [
+      ['DRILL-GUARD', 'guard', 'closed'],
+      ['DRILL-COVER', 'belt-cover', 'closed'],
+      ['DRILL-KEY', 'chuck-key', 'out'],
+      ['DRILL-WORK', 'work', 'clamped'],
+      ['DRILL-TIGHT', 'drill-lock', 'tight'],
+      ['DRILL-TABLE', 'table', 'locked'],
+      ['DRILL-EYES', 'eyes', 'on'],
+      ['DRILL-CLOTHING', 'clothing', 'secure'],
+      ['DRILL-STOP', 'emergency-stop', 'released'],
+      ['DRILL-SPEED-SET', 'speed', 'set'],
+    ],
+    start: [
+      ['DRILL-HANDS', 'hands', 'clear'],
+      ['DRILL-TOUCHING', 'drill-place', 'clear'],
+      ['DRILL-STANDSTILL', 'spindle', 'stopped'],
+    ],
+    cutting: [['DRILL-CUT-STOPPED', 'spindle', 'running']],
+    handsIn: ['DRILL-HANDS-IN', 'spindle', 'stopped'],
+    measuring: ['DRILL-MEASURE', 'spindle', 'stopped'],
+    end: ['DRILL-LEAVE', 'spindle', 'stopped'],
+    moments: {
+      'belt-change': [['DRILL-BELT', 'main-switch', 'off']],
+      'work-out': [['DRILL-TAKE-OUT', 'drill-place', 'clear']],
+    },
+    asking: { 'belt-cover': [['DRILL-BELT', 'main-switch', 'off']] },
+    forget: ['DRILL-HANDS-FORGET', ...['work', 'drill-lock', 'chuck-key', 'table', 'belt-cover']],
+    limits: [
+      ['DRILL-CHUCK-LIMIT', 'chuckLimit'],
+      ['DRILL-CARD-LIMIT', 'topSpeed'],
+    ],
+    workLimit: 'DRILL-WORK-LIMIT',
+  },
 };
+
+const turning: ReadonlySet<Phase> = new Set(['start', 'cutting', 'stopping']);
 
 /** The broken rules, each by its claim; none for a state that is as it must be. */
 export function brokenRules(state: RunState): readonly string[] {
-  const { snapshot } = state;
-  const { facts } = snapshot.context;
-  const is = (tag: Parameters<typeof snapshot.hasTag>[0]) =>
-    snapshot.status === 'active' && snapshot.hasTag(tag);
-  const running = facts.spindle === 'running' && !is('held');
-  const must = whileRunning[state.job.flow.kind.id] ?? [];
-  const rules: readonly (readonly [string, boolean])[] = [
-    ...must.map(
-      ([rule, fact, wanted]) =>
-        [rule, running && facts[fact] !== wanted] as readonly [string, boolean],
-    ),
-    ['no never-rules are written here for this machine kind', must.length === 0],
-    [
-      '[DRILL-BELT] the belt is moved under power',
-      is('belt-change') && facts['main-switch'] !== 'off',
-    ],
-    [
-      '[HANDS-IN] hands are in with the spindle not stopped',
-      is('hands') && facts.spindle !== 'stopped',
-    ],
-    [
-      '[MEASURE] measured with the spindle not stopped',
-      is('measuring') && facts.spindle !== 'stopped',
-    ],
+  const { job, snapshot } = state;
+  const rules = rulesOf[job.flow.kind.id];
+  if (!rules) return ['no never-rules are written here for this machine kind'];
+  const at = positionOf(snapshot);
+  const step = job.flow.steps.get(at.step);
+  const held = at.phase === 'hold' || at.phase === 'walk';
+  const runs = turning.has(at.phase) || (snapshot.context.facts.spindle === 'running' && !held);
+  const hands = handsAreIn(step, at);
+  const musts: readonly Must[] = [
+    ...(runs ? rules.turning : []),
+    ...(at.phase === 'start' ? rules.start : []),
+    ...(at.phase === 'cutting' ? rules.cutting : []),
+    ...(hands ? [rules.handsIn] : []),
+    ...(isMeasured(step, at.phase) ? [rules.measuring] : []),
+    ...(at.phase === 'end' ? [rules.end] : []),
+    ...(at.phase === 'open' ? openRules(step, rules) : []),
   ];
-  return [...rules.filter(([, broken]) => broken).map(([rule]) => rule), ...brokenWords(state)];
+  const { facts } = snapshot.context;
+  const broken = musts.filter(([, fact, ...wanted]) => !wanted.includes(facts[fact] ?? ''));
+  return [
+    ...broken.map(([claim, fact]) => `[${claim}] ${fact} is ${facts[fact]}`),
+    ...(turning.has(at.phase) ? tooFast(state, step, rules) : []),
+  ];
 }
 
-function brokenWords(state: RunState): readonly string[] {
-  const { lead, ask } = viewOf(state.job, state.snapshot);
-  const text = `${lead.shown} ${lead.spoken} ${ask.shown} ${ask.spoken}`;
+function handsAreIn(step: Step | undefined, { phase, walk }: ReturnType<typeof positionOf>) {
+  if (phase === 'measure') return true;
+  if (walk) return walk.item !== 'settle';
+  return phase === 'open' && (step?.hands === true || isMeasured(step, phase));
+}
+
+function isMeasured(step: Step | undefined, phase: Phase): boolean {
+  if (phase === 'measure') return true;
+  return phase === 'open' && (step?.kind === 'measure' || step?.kind === 'inspect');
+}
+
+/** In an open step: what its moment and the facts that it asks for want of the others. */
+function openRules(step: Step | undefined, rules: Rules): readonly Must[] {
+  const asks = Object.keys(
+    step?.kind === 'check' ? step.facts : step?.kind === 'do' ? step.ends : {},
+  );
+  const [claim, ...changed] = rules.forget;
+  const forgets = step?.hands === true && asks.some((fact) => changed.includes(fact));
   return [
-    ...(text.trim() === '' ? ['nothing is said'] : []),
-    ...(/[{}]|undefined|NaN/.test(text) ? [`a value is missing: ${text}`] : []),
+    ...(rules.moments[step?.moment ?? ''] ?? []),
+    ...asks.flatMap((fact) => rules.asking[fact] ?? []),
+    ...(forgets
+      ? ([
+          [claim, 'guard', 'unknown', 'open'],
+          [claim, 'hands', 'unknown', 'near'],
+        ] as const)
+      : []),
   ];
+}
+
+function tooFast({ job, snapshot }: RunState, step: Step | undefined, rules: Rules) {
+  const { speedSet, readings } = snapshot.context;
+  if (step?.kind !== 'cut' && step?.kind !== 'passes') return ['something turns outside a cut'];
+  const limits = [
+    ...rules.limits.map(([claim, limit]) => [claim, job.card.values[limit]] as const),
+    [rules.workLimit, step.workLimit && job.numbers.number(step.workLimit, readings)] as const,
+  ];
+  return limits.flatMap(([claim, limit]) =>
+    speedSet !== null && speedSet <= Number(limit ?? Number.POSITIVE_INFINITY)
+      ? []
+      : [`[${claim}] ${speedSet} rev/min is set, and the limit is ${limit}`],
+  );
 }

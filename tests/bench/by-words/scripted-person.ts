@@ -1,105 +1,167 @@
 /** A scripted person who can take one arrow of a step's chart by saying words that count. */
 
 import { comeBack, hear, type RunState, saidNow } from '../../../src/bench/index.ts';
-import { limitsOf, planAt, plausibleRange, positionOf } from '../../../src/flow/index.ts';
-import type { ChartArrow } from './step-chart.ts';
+import {
+  type FlowEvent,
+  type Job,
+  limitsOf,
+  planAt,
+  plausibleRange,
+} from '../../../src/flow/index.ts';
+import { type Moves, movesOf } from '../../model/moves.ts';
+import { heardAs } from '../scripted.ts';
+import { type ChartArrow, placeIn, type StepChart } from './step-chart.ts';
 
-/** Where a run stands within a step: "gate", "will-not-start.levers", or "out:STEP". */
-export function placeIn(state: RunState, step: string): string {
-  const at = positionOf(state.snapshot);
-  if (at.step !== step) return `out:${at.step}`;
-  return at.walk ? `${at.walk.id}.${at.walk.item}` : at.phase;
+/** One word, and all that came of it. */
+export interface Turn {
+  /** What was said; "interrupted" where the page was gone and somebody came back. */
+  readonly word: string;
+  readonly before: RunState;
+  readonly after: RunState;
+  /** What the chart was told, where it was told anything. */
+  readonly event: FlowEvent | undefined;
+  readonly line: string;
+  /** Arrows of the step that were taken, in their order. */
+  readonly arrows: readonly ChartArrow[];
 }
-
-/** Called with every state that is come to, what was said, and the state before it. */
-export type Look = (state: RunState, word: string, before: RunState) => void;
 
 const mostWords = 30;
-const opensAtOnce: ReadonlySet<string> = new Set(['open', 'start', 'dial']);
 
-/** A gate whose facts are all known is passed in the same breath. */
-function isAt({ to }: ChartArrow, place: string): boolean {
-  return place === to || (to === 'gate' && opensAtOnce.has(place));
+/**
+ * A person in one step. The bench is pure, so what a word does is asked once of each situation: paths that meet go on
+ * from the very same state.
+ */
+export class Person {
+  private readonly situations = new Map<string, RunState>();
+  private readonly turns = new Map<RunState, Map<string, Turn>>();
+  private readonly takes = new Map<RunState, Map<string, readonly Turn[] | undefined>>();
+  private readonly moves: Moves;
+
+  /** `look` is called once for each word in each situation. */
+  constructor(
+    private readonly job: Job,
+    readonly chart: StepChart,
+    private readonly look: (turn: Turn) => void = () => {},
+  ) {
+    this.moves = movesOf(job.machine);
+  }
+
+  /** The one state that stands for all that are like it. */
+  standing(state: RunState): RunState {
+    if (state.job !== this.job) throw new Error('The numbers of the job were changed on a walk.');
+    const key = situationOf(state);
+    const known = this.situations.get(key);
+    if (!known) this.situations.set(key, state);
+    return known ?? state;
+  }
+
+  place(state: RunState): string {
+    return placeIn(state.snapshot, this.chart.step);
+  }
+
+  says(state: RunState, word: string): Turn {
+    return this.turn(state, word, () => hear(state, heardAs(word)));
+  }
+
+  /** The words that take the arrow, those that answer what is asked before it included; undefined when none does. */
+  take(state: RunState, arrow: ChartArrow): readonly Turn[] | undefined {
+    const known = this.takes.get(state) ?? new Map<string, readonly Turn[] | undefined>();
+    this.takes.set(state, known);
+    if (!known.has(arrow.name)) known.set(arrow.name, this.tries(state, arrow));
+    return known.get(arrow.name);
+  }
+
+  private tries(state: RunState, arrow: ChartArrow): readonly Turn[] | undefined {
+    const said: Turn[] = [];
+    for (let at = state; said.length < mostWords; ) {
+      const direct = this.directly(at, arrow);
+      if (direct) return [...said, ...direct];
+      const asked = saidNow(at).items.find((item) => item.kind === 'fact');
+      if (!asked) return undefined;
+      const turn = this.says(at, asked.phrases[0] ?? '');
+      said.push(turn);
+      if (isTaken(turn, arrow)) return said;
+      if (this.place(turn.after) !== arrow.from || turn.after === at) return undefined;
+      at = turn.after;
+    }
+    return undefined;
+  }
+
+  private directly(state: RunState, arrow: ChartArrow): readonly Turn[] | undefined {
+    if (arrow.event === 'interrupted') return [this.comesBack(state)];
+    if (arrow.event === 'reading') return this.readsOff(state, arrow);
+    for (const word of wordsFor(state, arrow)) {
+      const turn = this.says(state, word);
+      if (isTaken(turn, arrow)) return [turn];
+    }
+    return undefined;
+  }
+
+  private comesBack(state: RunState): Turn {
+    return this.turn(state, 'interrupted', () => comeBack(state, 3_000));
+  }
+
+  private readsOff(state: RunState, arrow: ChartArrow): readonly Turn[] | undefined {
+    const value = valueFor(state, arrow.guard);
+    if (value === undefined) return undefined;
+    const read = this.says(state, String(value));
+    const answer = saidNow(read.after).items.find(
+      (item) => item.answer === 'correct' || item.answer === 'keep',
+    );
+    const kept = answer && this.says(read.after, answer.phrases[0] ?? '');
+    return kept && isTaken(kept, arrow) ? [read, kept] : undefined;
+  }
+
+  private turn(before: RunState, word: string, make: () => ReturnType<typeof hear>): Turn {
+    const known = this.turns.get(before) ?? new Map<string, Turn>();
+    this.turns.set(before, known);
+    const old = known.get(word);
+    if (old) return old;
+    const { state, effects } = make();
+    const event = effects.flatMap((effect) =>
+      effect.kind === 'append' && effect.entry.outcome === 'moved' ? [effect.entry.event] : [],
+    )[0] as FlowEvent | undefined;
+    const moves = event ? this.moves(before.snapshot, event) : [];
+    const turn = {
+      word,
+      before,
+      after: this.standing(state),
+      event,
+      line: effects.flatMap((effect) => (effect.kind === 'say' ? [effect.line] : [])).join(' '),
+      arrows: moves.flatMap((move) => this.chart.named(move) ?? []),
+    };
+    known.set(word, turn);
+    this.look(turn);
+    return turn;
+  }
 }
 
-/** Takes the arrow; undefined when no word leads that way from here. */
-export function take(
-  state: RunState,
-  step: string,
-  arrow: ChartArrow,
-  look: Look,
-): RunState | undefined {
-  const arrived = (next: RunState) => next !== state && isAt(arrow, placeIn(next, step));
-  const attempts = [
-    () => directly(state, arrow, look),
-    () => afterAnswers(state, step, arrow, look),
-  ];
-  for (const attempt of attempts) {
-    const next = attempt();
-    if (next && arrived(next)) return next;
-  }
-  return undefined;
+/** All that a word of a walk looks at. Not the number of the next entry, nor what "repeat" and "wrong" would say. */
+function situationOf({ snapshot, talk, readings, undo, question }: RunState): string {
+  const { value, context } = snapshot;
+  return JSON.stringify([value, context, talk.value, talk.context, readings, !undo, question]);
 }
 
-/** Answers what is asked, one after another, trying the arrow before each. */
-function afterAnswers(
-  state: RunState,
-  step: string,
-  arrow: ChartArrow,
-  look: Look,
-): RunState | undefined {
-  let at = state;
-  for (let words = 0; words < mostWords; words++) {
-    const asked = saidNow(at).items.find((item) => item.kind === 'fact');
-    if (!asked) return directly(at, arrow, look);
-    const before = placeIn(at, step);
-    at = says(at, asked.phrases[0] ?? '', look);
-    if (isAt(arrow, placeIn(at, step))) return at;
-    if (placeIn(at, step) !== before) return undefined;
-    const tried = directly(at, arrow, look);
-    if (tried && isAt(arrow, placeIn(tried, step))) return tried;
-  }
-  return undefined;
+/** An arrow with a target is the first that was taken; one without is the word's own. */
+function isTaken({ arrows }: Turn, arrow: ChartArrow): boolean {
+  return arrows.find((one) => one.to !== one.from || one === arrow) === arrow;
 }
 
-function directly(state: RunState, arrow: ChartArrow, look: Look): RunState | undefined {
-  if (arrow.event === 'interrupted') {
-    const { state: next } = comeBack(state, 3_000);
-    look(next, 'interrupted', state);
-    return next;
-  }
-  if (arrow.event === 'reading') return readsOff(state, arrow, look);
-  const words = wordsFor(state, arrow);
-  for (const word of words) {
-    const next = says(state, word, look);
-    if (isAt(arrow, placeIn(next, positionOf(state.snapshot).step))) return next;
-  }
-  return undefined;
-}
-
-/** Words of the said list whose event could be this arrow's. A loss leads along the arrows that need no event. */
-function wordsFor(state: RunState, { event }: ChartArrow): readonly string[] {
-  const wanted = event === 'always' ? 'fact' : event;
+/** Words of the said list that could take this arrow. */
+function wordsFor(state: RunState, { event, guard, params }: ChartArrow): readonly string[] {
+  const { power } = state.job.flow.kind.roles;
   return saidNow(state)
-    .items.filter((item) => item.event?.type === wanted)
-    .map((item) => item.phrases[0] ?? '');
-}
-
-export function says(state: RunState, word: string, look: Look): RunState {
-  const heard = { text: word, alternatives: [], confidence: 1, from: 'script', at: 2_000 } as const;
-  const { state: next } = hear(state, heard);
-  look(next, word, state);
-  return next;
-}
-
-function readsOff(state: RunState, { guard }: ChartArrow, look: Look): RunState | undefined {
-  const value = valueFor(state, guard);
-  if (value === undefined) return undefined;
-  const said = says(state, String(value), look);
-  const answer = saidNow(said).items.find(
-    (item) => item.answer === 'correct' || item.answer === 'keep',
-  );
-  return answer && says(said, answer.phrases[0] ?? '', look);
+    .items.filter(({ kind, event: own }) => {
+      if (!own || own.type !== (event === 'always' ? 'fact' : event)) return false;
+      if (own.type === 'trouble') return own.walk === params.walk;
+      if (own.type === 'choose') return own.option === params.option;
+      if (own.type !== 'fact') return true;
+      const isPower = own.fact === power.fact && own.state === power.on;
+      // By itself an arrow is taken after a loss, but for the one that opens the gate: that follows the last answer.
+      if (event === 'always') return kind === 'loss' && (isPower || !guard.startsWith('power'));
+      return kind === (guard === 'loses' ? 'loss' : 'fact');
+    })
+    .map(({ phrases }) => phrases[0] ?? '');
 }
 
 function valueFor(state: RunState, guard: string): number | undefined {

@@ -2,59 +2,103 @@
 
 import { createTestModel } from '@xstate/test';
 import { createMachine } from 'xstate';
-import type { Job } from '../../../src/flow/index.ts';
+import { type FlowSnapshot, type Job, positionOf } from '../../../src/flow/index.ts';
+import type { SmallMove, StateNode, Transition } from '../../model/moves.ts';
 
 /** One arrow of the chart as compiled. */
 export interface ChartArrow {
-  /** Unique within its step: "gate fact#0 → gate". */
+  /** Unique within its step: "gate fact#0 → gate", or "gate fact#0 stays" where it has no target. */
   readonly name: string;
   readonly from: string;
   readonly event: string;
   readonly guard: string;
+  readonly params: Readonly<Record<string, unknown>>;
   /** A state of the step, or "out:STEP" for a way out of it. */
   readonly to: string;
 }
 
-type StateNode = Job['machine']['root'];
-type Transition = StateNode['always'] extends readonly (infer T)[] | undefined ? T : never;
+export interface StepChart {
+  readonly step: string;
+  /** The state that is come to first. */
+  readonly first: string;
+  readonly states: readonly string[];
+  /** Arrows with a target, in the states of the step and those that they inherit. */
+  readonly arrows: readonly ChartArrow[];
+  /** Arrows that only change what is believed. */
+  readonly stays: readonly ChartArrow[];
+  /** The arrow that a small step of the chart was; none for one of another step. */
+  named(move: SmallMove): ChartArrow | undefined;
+}
 
-/** Every arrow that changes the state, in the states of the step and those it inherits. */
-export function arrowsOf(job: Job, step: string): readonly ChartArrow[] {
+/** Numbers that change in a run are no word of the chart: the proof walks them by themselves (prove-inputs). */
+const besides = 'adjusted';
+
+export function stepChart(job: Job, step: string): StepChart {
   const node = job.machine.root.states[step];
   if (!node) throw new Error(`The machine has no step "${step}".`);
-  return leaves(node).flatMap((leaf) => arrowsFrom(leaf, node));
+  const leaves = leavesOf(node);
+  const byTransition = new Map<Transition, Map<string, ChartArrow>>();
+  const all = leaves.flatMap((leaf) =>
+    arrowsFrom(leaf, node).map(([transition, arrow]) => {
+      const named = byTransition.get(transition) ?? new Map<string, ChartArrow>();
+      byTransition.set(transition, named.set(arrow.from, arrow));
+      return { arrow, stays: !transition.target?.[0] };
+    }),
+  );
+  const of = (stays: boolean) => all.flatMap((one) => (one.stays === stays ? [one.arrow] : []));
+  return {
+    step,
+    first: nameIn(entered(node), node),
+    states: leaves.map((leaf) => nameIn(leaf, node)),
+    arrows: of(false),
+    stays: of(true),
+    named: ({ from, transition }) => byTransition.get(transition)?.get(placeIn(from, step)),
+  };
 }
 
-function leaves(node: StateNode): readonly StateNode[] {
+/** Every arrow with a target. */
+export function arrowsOf(job: Job, step: string): readonly ChartArrow[] {
+  return stepChart(job, step).arrows;
+}
+
+/** Where a snapshot stands within a step: "gate", "will-not-start.levers", or "out:STEP". */
+export function placeIn(snapshot: FlowSnapshot, step: string): string {
+  const at = positionOf(snapshot);
+  if (at.step !== step) return `out:${at.step}`;
+  return at.walk ? `${at.walk.id}.${at.walk.item}` : at.phase;
+}
+
+function leavesOf(node: StateNode): readonly StateNode[] {
   const inner = Object.values(node.states);
-  return inner.length === 0 ? [node] : inner.flatMap(leaves);
+  return inner.length === 0 ? [node] : inner.flatMap(leavesOf);
 }
 
-function arrowsFrom(leaf: StateNode, step: StateNode): readonly ChartArrow[] {
+function arrowsFrom(
+  leaf: StateNode,
+  step: StateNode,
+): readonly (readonly [Transition, ChartArrow])[] {
   const heard = new Map<string, Transition[]>();
   for (let at: StateNode | undefined = leaf; at && at !== step.parent; at = at.parent) {
     for (const [event, transitions] of at.transitions) {
-      if (event !== '') heard.set(event, [...(heard.get(event) ?? []), ...transitions]);
+      if (event === '' || event === besides) continue;
+      heard.set(event, [...(heard.get(event) ?? []), ...transitions]);
     }
   }
-  const always = leaf.always ?? [];
-  return [...heard, ['always', always] as const].flatMap(([event, transitions]) =>
-    transitions.flatMap((transition, index) => {
+  const from = nameIn(leaf, step);
+  return [...heard, ['always', leaf.always ?? []] as const].flatMap(([event, transitions]) =>
+    transitions.map((transition, index) => {
       const target = transition.target?.[0];
-      if (!target) return [];
-      const from = nameIn(leaf, step);
-      const to = nameIn(entered(target), step);
-      return [
-        { name: `${from} ${event}#${index} → ${to}`, from, event, guard: guardOf(transition), to },
-      ];
+      const to = target ? nameIn(entered(target), step) : from;
+      const name = `${from} ${event}#${index} ${target ? `→ ${to}` : 'stays'}`;
+      return [transition, { name, from, event, ...guardOf(transition), to }] as const;
     }),
   );
 }
 
-function guardOf(transition: Transition): string {
-  const { guard } = transition;
-  if (typeof guard === 'string') return guard;
-  return typeof guard === 'object' && guard !== null && 'type' in guard ? String(guard.type) : '';
+function guardOf({ guard }: Transition): Pick<ChartArrow, 'guard' | 'params'> {
+  if (typeof guard === 'string') return { guard, params: {} };
+  const { type, params } = (guard ?? {}) as { type?: unknown; params?: ChartArrow['params'] };
+  return { guard: String(type ?? ''), params: params ?? {} };
 }
 
 /** The state that is come to when a compound one is the target. */

@@ -1,158 +1,196 @@
-/** Walks one step's chart by words: every simple path of a chart that is new, and of one like it every arrow. */
+/**
+ * Walks one step's chart by words: every simple path that the model-based tool finds, then every arrow that closes a
+ * circle, and every two arrows in a row. Paths share their beginnings, and go on from the very state they came to.
+ */
 
 import type { RunState } from '../../../src/bench/index.ts';
-import { type Job, unknownState } from '../../../src/flow/index.ts';
-import { countPaths, isWhole } from './count-paths.ts';
-import type { StepCoverage } from './coverage.ts';
-import { brokenRules } from './never.ts';
-import { placeIn, take } from './scripted-person.ts';
-import { arrowsOf, type ChartArrow, namesOfPaths } from './step-chart.ts';
+import { unknownState } from '../../../src/flow/index.ts';
+import type { Judge } from './judge.ts';
+import { neverTaken, reasonAgainst, reasons } from './reasons.ts';
+import { Person, type Turn } from './scripted-person.ts';
+import { type ChartArrow, namesOfPaths, type StepChart, stepChart } from './step-chart.ts';
 
-interface Played {
-  readonly state: RunState | undefined;
-  readonly taken: readonly string[];
-  readonly broken: readonly string[];
+/** Begins what stands where a reason should: somebody could have taken the arrow, and did not. */
+export const noReason = 'no reason is known:';
+
+/** Where a path has come to. */
+export interface Node {
+  readonly state: RunState;
+  /** Its last arrow; empty at its beginning. */
+  readonly last: string;
+  /** Arrows that were taken in the same breath and are still to be named by the path. */
+  readonly ahead: readonly ChartArrow[];
 }
 
-/** Plays paths from one state. Paths that begin alike share what was played of them. */
-export function player(from: RunState, step: string, arrows: readonly ChartArrow[]) {
-  const byName = new Map(arrows.map((arrow) => [arrow.name, arrow]));
-  const known = new Map<string, Played>([['', { state: from, taken: [], broken: [] }]]);
-  const play = (names: readonly string[]): Played => {
-    const key = names.join(' | ');
-    const old = known.get(key);
-    if (old) return old;
-    const before = play(names.slice(0, -1));
-    const last = names.at(-1) ?? '';
-    const played = onward(before, byName.get(last));
-    known.set(key, played);
-    return played;
-  };
-  const onward = (before: Played, arrow: ChartArrow | undefined): Played => {
-    if (!before.state || !arrow) return { ...before, state: undefined };
-    const broken = [...before.broken];
-    const state = take(before.state, step, arrow, (seen, word) => {
-      for (const rule of brokenRules(seen)) broken.push(`after "${word}": ${rule}`);
+type Refused = { readonly refused: string };
+
+export interface WalkedStep {
+  readonly chart: StepChart;
+  /** Names of all arrows that were taken. */
+  readonly taken: ReadonlySet<string>;
+  /** Those that nothing brings about, by reason. */
+  readonly never: ReadonlyMap<string, number>;
+  /** Two arrows in a row, each with a target. */
+  readonly pairs: number;
+  /** Simple paths from the first state, as the tool finds them. */
+  readonly paths: number;
+  /** Those that were played to their end. */
+  readonly whole: number;
+  /** Those that come to an arrow which nothing brings about there, by reason. */
+  readonly refused: ReadonlyMap<string, number>;
+}
+
+export class StepWalk {
+  readonly chart: StepChart;
+  private readonly person: Person;
+  private readonly byName: ReadonlyMap<string, ChartArrow>;
+  private readonly taken = new Set<string>();
+  private readonly pairs = new Set<string>();
+  /** Places that paths came to, by their last arrow: one of each situation. */
+  private readonly nodes = new Map<string, Map<RunState, Node>>();
+  private readonly refused = new Map<string, number>();
+  private paths = 0;
+  private whole = 0;
+
+  constructor(
+    private readonly entered: RunState,
+    step: string,
+    judge?: Judge,
+  ) {
+    this.chart = stepChart(entered.job, step);
+    this.person = new Person(entered.job, this.chart, (turn) => {
+      for (const { name } of turn.arrows) this.taken.add(name);
+      judge?.look(turn);
     });
-    return { state, taken: state ? [...before.taken, arrow.name] : before.taken, broken };
-  };
-  return play;
-}
+    this.byName = new Map(this.chart.arrows.map((arrow) => [arrow.name, arrow]));
+  }
 
-export interface WalkedStep extends StepCoverage {
-  readonly broken: readonly string[];
-}
+  /** The step as it is come to in a run, and with nothing known: from there the paths are counted. */
+  walk(): WalkedStep {
+    const { first, arrows } = this.chart;
+    const unknown = first === 'gate' ? [this.nothingKnown()] : [];
+    for (const from of [...unknown, this.entered]) {
+      const root = { state: this.person.standing(from), last: '', ahead: [] };
+      this.keep(root);
+      const place = this.person.place(from);
+      const counts = unknown.length === 0 || from !== this.entered;
+      for (const names of namesOfPaths(place, arrows, counts)) this.path(root, names, counts);
+    }
+    this.closeCircles();
+    this.followOn();
+    const { chart, taken, paths, whole, refused } = this;
+    return { chart, taken, never: this.never(), pairs: this.pairs.size, paths, whole, refused };
+  }
 
-/** Charts that were walked whole, so that steps like them need not be again. */
-export type WalkedShapes = Set<string>;
+  /** Where a path ends, or nothing where one of its arrows cannot be taken. */
+  path(root: Node, names: readonly string[], counts = false): Node | undefined {
+    let at = root;
+    if (counts) this.paths += 1;
+    for (const name of names) {
+      const next = this.onward(at, name);
+      if ('refused' in next) {
+        if (counts) countIn(this.refused, next.refused);
+        return undefined;
+      }
+      at = next;
+    }
+    if (counts) this.whole += 1;
+    return at;
+  }
 
-/** Ways from one state that are all played; of more, a shortest one to each state. */
-const mostForAll = 1_000;
+  private never(): ReadonlyMap<string, number> {
+    const reasonsNow = new Map<string, number>();
+    for (const arrow of [...this.chart.arrows, ...this.chart.stays]) {
+      if (this.taken.has(arrow.name)) continue;
+      countIn(
+        reasonsNow,
+        neverTaken(this.entered.job, this.chart, arrow) ?? `${noReason} ${arrow.name}`,
+      );
+    }
+    return reasonsNow;
+  }
 
-/**
- * The step entered as in a run, and entered with nothing known. From both: every simple path, then every arrow that
- * closes a circle, behind the paths that lead to where it begins. From where there are too many paths, and in a chart
- * that is like one that was walked, a shortest path to each of its states is walked, and then every arrow.
- */
-export function walkStep(entered: RunState, step: string, shapes: WalkedShapes): WalkedStep {
-  const arrows = arrowsOf(entered.job, step);
-  const shape = shapeOf(entered.job, step, arrows);
-  const fresh = !shapes.has(shape);
-  shapes.add(shape);
-  const entries = [entered, ...nothingKnown(entered, step, arrows)];
-  const walks = entries.map((from) => walkFrom(from, step, arrows, fresh));
-  const all = walks.flatMap(({ played, closed }) => [...played, ...closed]);
-  const pairs = all.flatMap(({ taken }) =>
-    taken.slice(1).map((name, index) => `${taken[index]} | ${name}`),
-  );
-  const [first = ''] = walks.map((walk) => walk.first).slice(-1);
-  const whole = walks.flatMap((walk) =>
-    walk.first === first ? walk.whole.map(({ names }) => names) : [],
-  );
-  const ways = whole.filter((names) => isWhole(names, arrows, first));
-  return {
-    step,
-    like: !fresh,
-    states: new Set(arrows.map(({ from }) => from)).size,
-    arrows,
-    taken: new Set(all.flatMap(({ taken }) => taken)),
-    pairs: new Set(pairs).size,
-    ofPairs: arrows.flatMap((one) => arrows.filter(({ from }) => from === one.to)).length,
-    paths: countPaths(first, arrows),
-    whole: new Set(ways.map((names) => names.join(' | '))).size,
-    broken: all.flatMap(({ broken }) => broken),
-  };
-}
+  private onward(at: Node, name: string): Node | Refused {
+    const arrow = this.byName.get(name);
+    if (!arrow) throw new Error(`The chart has no arrow "${name}".`);
+    const [passed, ...ahead] = at.ahead;
+    if (passed) {
+      if (passed !== arrow) return { refused: reasons.passed };
+      return this.keep({ state: at.state, last: name, ahead }, at.last);
+    }
+    const turn = this.person.take(at.state, arrow)?.at(-1);
+    if (!turn) {
+      return { refused: reasonAgainst(at.state, this.chart, arrow) ?? `${noReason} ${name}` };
+    }
+    const rest = targeted(turn).slice(1);
+    return this.keep({ state: turn.after, last: name, ahead: rest }, at.last);
+  }
 
-/** All that a step's chart is made of but for names: its arrows, what it asks for, and how many ways lead out. */
-function shapeOf(job: Job, step: string, arrows: readonly ChartArrow[]): string {
-  const plan = job.plans.get(step);
-  const outs = [...new Set(arrows.map(({ to }) => to))].filter((to) => to.startsWith('out:'));
-  const told = (name: string) =>
-    outs.reduce((text, out, at) => text.replace(out, `out:${at}`), name);
-  const { kind } = plan?.step ?? {};
-  return JSON.stringify([kind, plan?.gate, plan?.hands, arrows.map(({ name }) => told(name))]);
-}
+  private keep(node: Node, before?: string): Node {
+    if (before) this.pairs.add(`${before} | ${node.last}`);
+    const alike = this.nodes.get(node.last) ?? new Map<RunState, Node>();
+    this.nodes.set(node.last, alike);
+    // What was passed in one breath follows from where it was passed from: one node stands for a situation.
+    if (!alike.has(node.state)) alike.set(node.state, node);
+    return node;
+  }
 
-function walkFrom(from: RunState, step: string, arrows: readonly ChartArrow[], fresh: boolean) {
-  const first = placeIn(from, step);
-  const play = player(from, step, arrows);
-  const paths = namesOfPaths(first, arrows, fresh && countPaths(first, arrows) <= mostForAll);
-  const played = paths.map((names) => ({ names, ...play(names) }));
-  const ends = new Map(arrows.map(({ name, to }) => [name, to]));
-  const whole = played.filter(({ names, taken }) => taken.length === names.length);
-  const closed: (Played & { readonly names: readonly string[] })[] = [];
-  // Twice: some arrows begin where only a closing arrow of the first round leads.
-  for (let round = 0; round < 2; round += 1) {
-    const tried = [...played, ...closed];
-    const seen = new Set(tried.flatMap(({ taken }) => taken));
-    const known = tried.filter(({ names, taken }) => taken.length === names.length);
-    for (const arrow of arrows.filter(({ name }) => !seen.has(name))) {
-      for (const names of behind(arrow, known, ends, first)) closed.push({ names, ...play(names) });
+  /** Twice: some arrows begin where only one of the first round leads. */
+  private closeCircles(): void {
+    for (let round = 0; round < 2; round += 1) {
+      for (const arrow of [...this.chart.arrows, ...this.chart.stays]) {
+        if (!this.taken.has(arrow.name)) this.takeSomewhere(arrow);
+      }
     }
   }
-  return { first, played, whole, closed };
-}
 
-/** A hold goes on to the gauge only when it was begun there. */
-function goesBack({ event, to }: ChartArrow, way: readonly string[]): boolean {
-  return event !== 'carry-on' || to !== 'measure' || (way.at(-1)?.startsWith('measure ') ?? false);
-}
-
-const waysTried = 12;
-
-/** A few of the ways to where the arrow begins, with the arrow after them. The tool leaves out paths that begin longer ones. */
-function behind(
-  arrow: ChartArrow,
-  whole: readonly { readonly names: readonly string[] }[],
-  ends: ReadonlyMap<string, string>,
-  first: string,
-): readonly (readonly string[])[] {
-  const ways = new Map<string, readonly string[]>();
-  for (const { names } of whole) {
-    for (let length = 0; length <= names.length; length++) {
-      const end = length === 0 ? first : ends.get(names[length - 1] ?? '');
-      if (end !== arrow.from) continue;
-      const way = names.slice(0, length);
-      if (goesBack(arrow, way)) ways.set(way.join(' | '), [...way, arrow.name]);
-      if (ways.size >= waysTried) return [...ways.values()];
+  private takeSomewhere(arrow: ChartArrow): void {
+    for (const node of this.standingAt(arrow.from)) {
+      if (arrow.name.endsWith(' stays')) this.person.take(node.state, arrow);
+      else this.onward(node, arrow.name);
+      if (this.taken.has(arrow.name)) return;
     }
   }
-  return [...ways.values()];
+
+  private standingAt(place: string): readonly Node[] {
+    return [...this.nodes.values()].flatMap((alike) =>
+      [...alike.values()].filter(
+        ({ state, ahead }) => ahead.length === 0 && this.person.place(state) === place,
+      ),
+    );
+  }
+
+  /** Every arrow behind every other that leads to where it begins. */
+  private followOn(): void {
+    for (const one of this.chart.arrows) {
+      const alike = [...(this.nodes.get(one.name)?.values() ?? [])];
+      for (const other of this.chart.arrows) {
+        if (other.from !== one.to) continue;
+        for (const node of alike) {
+          if (this.pairs.has(`${one.name} | ${other.name}`)) break;
+          this.onward(node, other.name);
+        }
+      }
+    }
+  }
+
+  /** A step with a gate, entered as after a break: every fact has to be answered. */
+  private nothingKnown(): RunState {
+    const { job, snapshot } = this.entered;
+    const { facts } = snapshot.context;
+    const unknown = Object.fromEntries(Object.keys(facts).map((fact) => [fact, unknownState]));
+    const stands = job.machine.resolveState({
+      value: { [this.chart.step]: 'gate' },
+      context: { ...snapshot.context, facts: unknown, speedSet: null },
+    });
+    return { ...this.entered, snapshot: stands, undo: null };
+  }
 }
 
-/** A step with a gate, entered as after a break: every fact has to be answered. */
-function nothingKnown(
-  state: RunState,
-  step: string,
-  arrows: readonly ChartArrow[],
-): readonly RunState[] {
-  if (!arrows.some(({ from }) => from === 'gate')) return [];
-  const { context } = state.snapshot;
-  const facts = Object.fromEntries(Object.keys(context.facts).map((fact) => [fact, unknownState]));
-  const snapshot = state.job.machine.resolveState({
-    value: { [step]: 'gate' },
-    context: { ...context, facts, speedSet: null },
-  });
-  return [{ ...state, snapshot, undo: null }];
+function targeted({ arrows }: Turn): readonly ChartArrow[] {
+  return arrows.filter(({ name }) => !name.endsWith(' stays'));
+}
+
+function countIn(counts: Map<string, number>, key: string): void {
+  counts.set(key, (counts.get(key) ?? 0) + 1);
 }
