@@ -26,7 +26,7 @@ import { type BenchItem, saidNow } from './said-now.ts';
 import { sentence } from './sentence.ts';
 import { answerState, type PendingNumber } from './talk-chart.ts';
 import { viewNow } from './view-now.ts';
-import { figureAsked, whyThat } from './why-that.ts';
+import { figureAsked, figureOfAsk, whyThat } from './why-that.ts';
 
 /** The answer to a question that changes nothing. */
 export function replyTo(ask: Ask, state: RunState): string {
@@ -101,12 +101,6 @@ function whyThatReply({ told, job }: RunState, view: View): string {
   if (told && 'why' in told) return told.why;
   const figure = figureAsked(view, told?.figure);
   return figure ? whyThat(figure, language) : sayIn(language, benchTexts)('noFigure');
-}
-
-/** The figure an answered question was about. */
-export function figureOfAsk(ask: Ask, view: View): string | undefined {
-  const id = ask === 'depth' && view.figures.some((one) => one.id === 'cut') ? 'cut' : ask;
-  return view.figures.find((one) => one.id === id)?.id;
 }
 
 function whereReply(state: RunState, view: View): string {

@@ -5,10 +5,10 @@
 
 import { type Ask, positionOf } from '../flow/index.ts';
 import { type LeadList, leadListOf, restList } from './lead-lists.ts';
-import { figureOfAsk } from './replies.ts';
 import type { RunState } from './run-state.ts';
 import type { BenchItem } from './said-now.ts';
 import { viewNow } from './view-now.ts';
+import { figureOfAsk } from './why-that.ts';
 
 const always: readonly Ask[] = ['repeat', 'why', 'words'];
 const figures: readonly Ask[] = ['speed', 'feed', 'depth', 'left'];

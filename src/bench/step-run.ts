@@ -35,7 +35,6 @@ import { noteHelp, noteIn, takeNote } from './note-run.ts';
 import { takePace } from './pace-run.ts';
 import type { Heard } from './ports.ts';
 import {
-  figureOfAsk,
   nameTheState,
   outOfRange,
   questionFar,
@@ -51,7 +50,7 @@ import { tell } from './tell.ts';
 import { type Understood, understand } from './understand.ts';
 import { baseOf } from './unit-of-reading.ts';
 import { viewNow } from './view-now.ts';
-import { whyThat } from './why-that.ts';
+import { figureOfAsk, whyThat } from './why-that.ts';
 
 /** Below this an ear's own doubt is taken seriously where harm is possible. */
 const leastSureForGate = 0.6;

@@ -1,6 +1,6 @@
 /** What stands behind a figure, in one breath: what it comes from, which limit ruled, and the source. */
 
-import type { Behind, Figure, View } from '../flow/index.ts';
+import type { Ask, Behind, Figure, View } from '../flow/index.ts';
 import { benchTexts, type Language, midSentence, sayIn } from '../texts/index.ts';
 import { joinList } from '../words/index.ts';
 import { sentence } from './sentence.ts';
@@ -24,6 +24,12 @@ export function figureAsked(view: View, last: string | undefined): Figure | unde
   const ids = [...(view.phase === 'dial' ? ['dial'] : []), 'speed', 'dial'];
   const found = ids.map((id) => view.figures.find((one) => one.id === id));
   return found.find((figure) => figure !== undefined) ?? view.figures[0];
+}
+
+/** The figure an answered question was about. */
+export function figureOfAsk(ask: Ask, view: View): string | undefined {
+  const id = ask === 'depth' && view.figures.some((one) => one.id === 'cut') ? 'cut' : ask;
+  return view.figures.find((one) => one.id === id)?.id;
 }
 
 /** "Speed three hundred: from bar diameter twenty-five millimetres. The surface speed rules. Source: Groover." */
