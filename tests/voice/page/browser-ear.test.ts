@@ -218,6 +218,25 @@ describe('a browser ear whose session goes wrong', () => {
     expect(world.deaf()).toEqual(['failing']);
   });
 
+  it('says it is failing when the browser never starts, and gives no error either', async () => {
+    const world = earOverFake();
+    await world.listen();
+    await world.clock.pass(30_000);
+    expect(world.deaf()).toEqual(['failing']);
+    expect(world.sessions()).toBe(3);
+  });
+
+  it('takes a new session for one that has not ended by itself in a minute', async () => {
+    const world = earOverFake();
+    await world.listen();
+    world.last().begins();
+    await world.clock.pass(59_000);
+    expect(world.sessions()).toBe(1);
+    await world.clock.pass(2_000);
+    expect(world.sessions()).toBe(2);
+    expect(world.deaf()).toEqual([]);
+  });
+
   it('drops phrases, not the ear, when the browser does not support them', async () => {
     const world = earOverFake('on-device');
     world.ear.listenFor({ phrases: ['next'] });
