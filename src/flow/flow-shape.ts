@@ -218,6 +218,8 @@ const featureShape = z.strictObject({
   id: idShape,
   /** There before the job begins. */
   given: z.literal(true).optional(),
+  /** Cut into a bore: a thread, or the chamfer at its mouth. */
+  internal: z.literal(true).optional(),
   end: z.enum(['left', 'right']).optional(),
   from: valueShape.optional(),
   to: valueShape.optional(),

@@ -5,6 +5,7 @@ import type { Feature, Piece } from './piece.ts';
 export interface LooseFeature {
   readonly kind: Feature['kind'];
   readonly id: string;
+  readonly internal?: boolean | undefined;
   readonly end?: 'left' | 'right' | undefined;
   readonly from?: number | undefined;
   readonly to?: number | undefined;
@@ -62,7 +63,7 @@ const readers: Readonly<Record<Feature['kind'], Reader>> = {
     const { size, end = 'right', angle = 45 } = loose;
     if (size === undefined) return undefined;
     const at = loose.from ?? loose.to ?? (end === 'right' ? 0 : length);
-    return { kind: 'chamfer', id: loose.id, at, end, size, angle };
+    return { kind: 'chamfer', id: loose.id, at, end, size, angle, ...inside(loose) };
   },
   taper: (loose) => {
     const { from = 0, to, largeDiameter, smallDiameter, end } = loose;
@@ -83,6 +84,7 @@ const readers: Readonly<Record<Feature['kind'], Reader>> = {
       designation,
       majorDiameter: major,
       minorDiameter: minor,
+      ...inside(loose),
     };
   },
   'centre-drill': (loose) => {
@@ -97,6 +99,10 @@ const readers: Readonly<Record<Feature['kind'], Reader>> = {
     return { kind: 'cross-hole', id: loose.id, from, diameter, ...limits(loose) };
   },
 };
+
+function inside({ internal }: LooseFeature) {
+  return internal ? { internal } : {};
+}
 
 function limits({ lower, upper }: LooseFeature) {
   return lower === undefined || upper === undefined ? {} : { lower, upper };

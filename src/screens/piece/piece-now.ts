@@ -46,8 +46,8 @@ function looseOf(job: Job, feature: FileFeature, readings: Readings): LooseFeatu
     const ref = feature[name];
     return [name, ref && job.numbers.number(ref, readings)];
   });
-  const { kind, id, end, designation } = feature;
-  return { kind, id, end, designation, ...Object.fromEntries(numbers) };
+  const { kind, id, internal, end, designation } = feature;
+  return { kind, id, internal, end, designation, ...Object.fromEntries(numbers) };
 }
 
 /** A little of what is over stands in front of the finished face; it is drawn, not measured. */

@@ -15,6 +15,18 @@ describe('reading a piece out of a running flow', () => {
     expect(missing).toEqual(['neck']);
   });
 
+  it('cuts a thread, and the chamfer at its mouth, into the bore where that is asked for', () => {
+    // M10: major diameter 10, minor diameter of the nut 8.376 mm (ISO 724).
+    const thread = { kind: 'thread', id: 't', to: 20, diameter: 10, smallDiameter: 8.376 } as const;
+    const chamfer = { kind: 'chamfer', id: 'c', size: 1 } as const;
+    const internal = true;
+    const inside = [thread, chamfer].map((one) => ({ ...one, internal }));
+    expect(readPiece(stock, inside).piece.features).toMatchObject([{ internal }, { internal }]);
+    for (const feature of readPiece(stock, [thread, chamfer]).piece.features) {
+      expect(feature).not.toHaveProperty('internal');
+    }
+  });
+
   it('takes limits only in pairs', () => {
     const read = readPiece(stock, [
       { kind: 'cylinder', id: 'a', to: 40, diameter: 20, lower: 19.9 },
