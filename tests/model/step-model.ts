@@ -35,7 +35,7 @@ export function eventsOf(job: Job, snapshot: FlowSnapshot): readonly FlowEvent[]
     ...(step?.kind === 'choose'
       ? step.options.map((option) => ({ type: 'choose' as const, option: option.id }))
       : []),
-    ...sizes(job, snapshot).map((value) => ({ type: 'reading' as const, value })),
+    ...sizesAt(job, snapshot).map((value) => ({ type: 'reading' as const, value })),
   ];
   return events.filter((event) => accepts(snapshot, event));
 }
@@ -46,7 +46,7 @@ function walksAt({ flow }: Job, snapshot: FlowSnapshot) {
 }
 
 /** One size for each verdict, and one where nothing is judged. */
-function sizes(job: Job, snapshot: FlowSnapshot): readonly number[] {
+export function sizesAt(job: Job, snapshot: FlowSnapshot): readonly number[] {
   const step = job.flow.steps.get(positionOf(snapshot).step);
   const { readings } = snapshot.context;
   const range = step && plausibleRange(step, job.numbers, readings);
@@ -97,11 +97,18 @@ export function modelOf(
   entry: FlowSnapshot,
   identity: (snapshot: unknown, event: unknown, before: unknown) => string,
 ) {
+  const known = new Map<string, readonly FlowEvent[]>();
+  const eventsAt = (snapshot: FlowSnapshot) => {
+    const key = identityOf(snapshot);
+    const events = known.get(key) ?? eventsOf(job, snapshot);
+    known.set(key, events);
+    return events;
+  };
   const model = createTestModel(job.machine as unknown as Parameters<typeof createTestModel>[0]);
   const options = {
     fromState: entry,
     events: (snapshot: unknown) => {
-      const events = eventsOf(job, snapshot as FlowSnapshot);
+      const events = eventsAt(snapshot as FlowSnapshot);
       return identity === byPlace ? events.filter((one) => notFromGate(snapshot, one)) : events;
     },
     serializeState: identity,

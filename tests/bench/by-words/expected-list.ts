@@ -13,10 +13,13 @@ const ofTheJob: ReadonlySet<BenchItem['kind']> = new Set([
   ...(['fact', 'loss', 'choice', 'move', 'drill', 'trouble', 'answer'] as const),
 ]);
 
+export function isOfTheJob({ kind }: BenchItem): boolean {
+  return ofTheJob.has(kind);
+}
+
+/** As `id: word`. */
 export function listedOf(items: readonly BenchItem[]): readonly string[] {
-  return items
-    .filter(({ kind }) => ofTheJob.has(kind))
-    .map(({ id, phrases }) => `${id}: ${phrases[0]}`);
+  return items.filter(isOfTheJob).map(({ id, phrases }) => `${id}: ${phrases[0]}`);
 }
 
 /** The facts that a place asks for, and how each must stand. */

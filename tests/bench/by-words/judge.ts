@@ -3,7 +3,7 @@
 import { type RunState, saidNow } from '../../../src/bench/index.ts';
 import { positionOf } from '../../../src/flow/index.ts';
 import { expectedLine, isSaid } from './expected-line.ts';
-import { expectedList, listedOf, numberAt } from './expected-list.ts';
+import { expectedList, isOfTheJob, listedOf, numberAt } from './expected-list.ts';
 import { brokenRules } from './never.ts';
 import type { Turn } from './scripted-person.ts';
 
@@ -36,9 +36,7 @@ export class Judge {
       this.fault(turn, `what counts is ${listed}; it should be ${expected}`);
     }
     if ((number !== undefined) !== numberAt(after)) this.fault(turn, 'a size counts or does not');
-    const beside = items.filter(
-      ({ event, kind }) => event && listedOf([{ ...items[0], kind } as never]).length === 0,
-    );
+    const beside = items.filter((item) => item.event && !isOfTheJob(item));
     for (const { id } of beside)
       this.fault(turn, `"${id}" moves the job and is of no kind that may`);
   }

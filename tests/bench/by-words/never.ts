@@ -3,6 +3,8 @@
 import type { RunState } from '../../../src/bench/index.ts';
 import { type Phase, positionOf, type Step } from '../../../src/flow/index.ts';
 
+type Stands = Pick<RunState, 'job' | 'snapshot'>;
+
 /** The claim, the fact, and the states of it that keep the claim. */
 type Must = readonly [claim: string, fact: string, ...states: string[]];
 
@@ -112,7 +114,7 @@ const rulesOf: Readonly<Record<string, Rules>> = {
 const turning: ReadonlySet<Phase> = new Set(['start', 'cutting', 'stopping']);
 
 /** The broken rules, each by its claim; none for a state that is as it must be. */
-export function brokenRules(state: RunState): readonly string[] {
+export function brokenRules(state: Stands): readonly string[] {
   const { job, snapshot } = state;
   const rules = rulesOf[job.flow.kind.id];
   if (!rules) return ['no never-rules are written here for this machine kind'];
@@ -168,7 +170,7 @@ function openRules(step: Step | undefined, rules: Rules): readonly Must[] {
   ];
 }
 
-function tooFast({ job, snapshot }: RunState, step: Step | undefined, rules: Rules) {
+function tooFast({ job, snapshot }: Stands, step: Step | undefined, rules: Rules) {
   const { speedSet, readings } = snapshot.context;
   if (step?.kind !== 'cut' && step?.kind !== 'passes') return ['something turns outside a cut'];
   const limits = [

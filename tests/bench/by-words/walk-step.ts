@@ -4,7 +4,7 @@
  */
 
 import type { RunState } from '../../../src/bench/index.ts';
-import { unknownState } from '../../../src/flow/index.ts';
+import { nothingKnown } from '../../model/nothing-known.ts';
 import type { Judge } from './judge.ts';
 import { neverTaken, reasonAgainst, reasons } from './reasons.ts';
 import { Person, type Turn } from './scripted-person.ts';
@@ -68,7 +68,9 @@ export class StepWalk {
   /** The step as it is come to in a run, and with nothing known: from there the paths are counted. */
   walk(): WalkedStep {
     const { first, arrows } = this.chart;
-    const unknown = first === 'gate' ? [this.nothingKnown()] : [];
+    const { job, snapshot } = this.entered;
+    const atGate = () => nothingKnown(job, this.chart.step, snapshot);
+    const unknown = first === 'gate' ? [{ ...this.entered, snapshot: atGate(), undo: null }] : [];
     for (const from of [...unknown, this.entered]) {
       const root = { state: this.person.standing(from), last: '', ahead: [] };
       this.keep(root);
@@ -172,18 +174,6 @@ export class StepWalk {
         }
       }
     }
-  }
-
-  /** A step with a gate, entered as after a break: every fact has to be answered. */
-  private nothingKnown(): RunState {
-    const { job, snapshot } = this.entered;
-    const { facts } = snapshot.context;
-    const unknown = Object.fromEntries(Object.keys(facts).map((fact) => [fact, unknownState]));
-    const stands = job.machine.resolveState({
-      value: { [this.chart.step]: 'gate' },
-      context: { ...snapshot.context, facts: unknown, speedSet: null },
-    });
-    return { ...this.entered, snapshot: stands, undo: null };
   }
 }
 
