@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { afterAll, describe, expect, it } from 'vitest';
 import { saidAtStep } from '../../src/cli/hear-flow.ts';
 import { readSaid } from '../../src/cli/hear-said.ts';
+import { UNIT_IDS } from '../../src/words/index.ts';
 
 const repository = fileURLToPath(new URL('../../', import.meta.url));
 const folder = mkdtempSync(join(tmpdir(), 'followrest-hear-'));
@@ -32,6 +33,11 @@ describe('say and hear', () => {
     ['a file that is not there', ['none.wav', '--said', 'next'], /cannot be read/],
     ['no said list', ['none.wav'], /Say what may be heard/],
     ['an option it does not know', ['none.wav', '--loud'], /loud/],
+    [
+      'a unit it does not know',
+      ['none.wav', '--said', 'number furlong 1 2'],
+      /"furlong" is not a unit/,
+    ],
   ])('answer %s with a sentence and exit 2', (_name, words, sentence) => {
     const { status, told } = run('hear', ...words);
     expect(status).toBe(2);
@@ -67,6 +73,25 @@ describe('the said list of the command line', () => {
     'that is "%s" is answered with a sentence',
     (text) => {
       expect(readSaid(text)).toEqual({ fault: expect.stringMatching(/\.$|"\.$/) });
+    },
+  );
+
+  it('may have a number in every unit that can be read, written in any of its ways', () => {
+    for (const unit of [...UNIT_IDS, 'inch', '°', 'rev/min']) {
+      expect(readSaid(`number ${unit} 1 2`)).toMatchObject({ number: { unit } });
+    }
+  });
+
+  it('with a unit that is not known is answered with those that are', () => {
+    expect(readSaid('next|number furlong 1 2')).toEqual({
+      fault: expect.stringMatching(/^"furlong" is not a unit numbers are read in: mm, in, .*\.$/),
+    });
+  });
+
+  it.each(['123|next', 'next|24.9', 'next|…'])(
+    'with a phrase nobody can say, as in "%s", is answered with a sentence',
+    (text) => {
+      expect(readSaid(text)).toEqual({ fault: expect.stringMatching(/has no letters\. .*"\.$/) });
     },
   );
 
