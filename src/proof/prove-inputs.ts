@@ -82,7 +82,7 @@ function coversOf({
   const sets =
     how === 'all'
       ? `Together: all ${possible} combinations of both ends, what is proposed and every choice; ${refused} of them no job begins with.`
-      : `Together: ${walked} sets of ${possible} combinations, so that every two values of two inputs come together. Three at once are covered only as they fall.`;
+      : `Together: ${walked} sets of ${possible} combinations, so that every three values of three inputs come together. Four at once are covered only as they fall.`;
   return [
     `One by one: ${single.walked} values at the ends and choices with the others as proposed; ${single.refused} no job begins with.`,
     sets,
