@@ -171,10 +171,20 @@ function checkByKind(step: Step, path: Path, check: StepCheck): void {
       const value = step[key];
       if (value) checkValue(value, 'length', [...path, key], step, check);
     }
-    if (step.feed) checkValue(step.feed, 'feedPerRev', [...path, 'feed'], step, check);
+    if (step.feed)
+      checkValue(step.feed, feedQuantity(step.feed, check), [...path, 'feed'], step, check);
   }
   const reading = readingOf(step);
   if (reading) checkReading(reading, step, path, check);
+}
+
+/** A feed is told a turn, or a minute where the table is fed. */
+function feedQuantity(ref: ValueRef, { scope }: StepCheck): 'feedPerRev' | 'feedRate' {
+  if ('is' in ref) return findUnit(ref.unit, 'feedRate') ? 'feedRate' : 'feedPerRev';
+  const meaning = meaningOf(ref, scope);
+  const isRate =
+    typeof meaning === 'object' && meaning.kind === 'number' && meaning.quantity === 'feedRate';
+  return isRate ? 'feedRate' : 'feedPerRev';
 }
 
 /** One answer is right, and no answer is a word that moves the job. */

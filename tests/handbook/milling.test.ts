@@ -36,6 +36,15 @@ published('speeds and feeds', [
   ],
 ]);
 
+const DEPTH = 'derived: equal cuts, none deeper than the deepest; common practice, no source';
+
+published('cuts down to a depth', [
+  ['depth-passes depth=6 deepestPass=2', 2, 'mm', 1e-9, DEPTH],
+  ['depth-passes.passes depth=6 deepestPass=2.5', 3, '', 1e-9, DEPTH],
+  ['depth-passes depth=6 reached=5.5 deepestPass=2', 0.5, 'mm', 1e-9, DEPTH],
+  ['depth-passes.passes depth=0.25in deepestPass=0.1in', 3, '', 1e-9, DEPTH],
+]);
+
 published('chip thinning', [
   ['chip-thinning.factor chip=0.05 cutter=12 width=1.2', 0.6, '', 0.0005, GEOMETRY],
   ['chip-thinning chip=0.05 cutter=12 width=1.2', 0.0833, 'mm', 0.0005, GEOMETRY],

@@ -102,12 +102,25 @@ export const MILL_ART: readonly PartArt<MillPart>[] = [
       <>
         <path d="M284 126 V100 Q284 92 292 92 H348 Q356 92 356 100 V126 Z" />
         <path
-          d="M296 98 V122 M308 98 V122 M320 98 V122 M332 98 V122 M344 98 V122"
+          d="M296 100 V122 M308 108 V122 M320 108 V122 M332 108 V122 M344 100 V122"
           stroke-width={THIN}
           fill="none"
         />
         <path d="M262 134 Q262 126 270 126 H370 Q378 126 378 134 V256 L364 296 H276 L262 256 Z" />
         <path d="M262 178 H378" stroke-width={THIN} fill="none" />
+      </>
+    ),
+  },
+  {
+    id: 'drawbar',
+    touch: () => [{ x: 298, y: 82, width: 44, height: 44 }],
+    at: { x: 320, y: 92 },
+    arrow: { x: 404, y: 100 },
+    draw: () => (
+      <>
+        <path d="M315 86 H325 V92 H315 Z" />
+        <path d="M308 92 H332 V104 H308 Z" />
+        <path d="M316 92 V104 M324 92 V104" stroke-width={THIN} fill="none" />
       </>
     ),
   },

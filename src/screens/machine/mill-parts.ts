@@ -2,6 +2,7 @@
 
 export const MILL_PARTS = [
   'head',
+  'drawbar',
   'gear-levers',
   'selector',
   'emergency-stop',

@@ -617,6 +617,26 @@ export const glossaryTexts = {
     'table-wheel': ['table handwheel', "The wheel that winds a mill's table left and right."],
     'cross-wheel': ['cross handwheel', "The wheel that winds a mill's table in and out."],
     knee: ['knee', 'The bracket of a mill that carries saddle and table up and down.'],
+    drawbar: [
+      'draw bar',
+      'The long screw through the spindle of a mill that pulls the collet tight, with its nut on top.',
+    ],
+    'slot-drill': [
+      'slot drill',
+      'A milling cutter with two edges that also cuts on its end, and makes a slot as wide as itself.',
+    ],
+    parallels: [
+      'parallels',
+      'Two ground bars of one height on which work lies in the vice, so that it stands level and high.',
+    ],
+    'up-milling': [
+      'up milling',
+      'Conventional milling: the work is fed against the turn of the cutter, which pushes it back.',
+    ],
+    'down-milling': [
+      'down milling',
+      'Climb milling: the cutter pulls the work along. With play in the table screw it grabs.',
+    ],
     'knee-crank': ['knee crank', 'The crank that raises and lowers the knee.'],
     'saw-frame': ['saw frame', 'The bow of a band saw. It comes down on the work as it cuts.'],
     blade: ['blade', 'The toothed band or strip of a saw.', 'saw blade'],

@@ -101,6 +101,10 @@ export const machineTexts = {
     ],
     'lathe.ways': ['Ways', 'The ground rails on top of the bed that guide carriage and tailstock.'],
     'mill.head': ['Head', 'The top of the mill, with motor, gears and spindle, over the table.'],
+    'mill.drawbar': [
+      'Draw bar',
+      'The nut on top of the head; its long screw goes down through the spindle and pulls the collet tight.',
+    ],
     'mill.gear-levers': [
       'Speed levers',
       'The levers on the front of the head that set the spindle speed; move them only when the spindle stands still.',

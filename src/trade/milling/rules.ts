@@ -3,6 +3,7 @@
 import type { Rule } from '../rule.ts';
 import { boltCircle } from './bolt-circle.ts';
 import { chipThinning } from './chip-thinning.ts';
+import { depthPasses } from './depth-passes.ts';
 import { indexAngle, indexing } from './indexing.ts';
 import { millingPower } from './power.ts';
 import { rotaryTable } from './rotary-table.ts';
@@ -15,6 +16,7 @@ export const millingRules: readonly Rule[] = [
   cutterSpeed,
   tableFeed,
   chipThinning,
+  depthPasses,
   millingPower,
   millingTime,
   indexing,

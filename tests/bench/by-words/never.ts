@@ -109,6 +109,39 @@ const rulesOf: Readonly<Record<string, Rules>> = {
     ],
     workLimit: 'DRILL-WORK-LIMIT',
   },
+  // From memory: ISO 16090-1 and HSE HSG129, in general, for guard, cutter and work; the rest is common practice.
+  mill: {
+    turning: [
+      ['MILL-GUARD', 'guard', 'closed'],
+      ['MILL-SPANNER', 'drawbar-spanner', 'off'],
+      ['MILL-WORK', 'work', 'clamped'],
+      ['MILL-HANDLE', 'vice-handle', 'off'],
+      ['MILL-CUTTER', 'cutter-lock', 'tight'],
+      ['MILL-SLIDES', 'slides', 'locked'],
+      ['MILL-CLIMB', 'feed-way', 'conventional'],
+      ['MILL-EYES', 'eyes', 'on'],
+      ['MILL-CLOTHING', 'clothing', 'secure'],
+      ['MILL-STOP', 'emergency-stop', 'released'],
+      ['MILL-SPEED-SET', 'speed', 'set'],
+    ],
+    start: [
+      ['MILL-HANDS', 'hands', 'clear'],
+      ['MILL-TOUCHING', 'cutter-place', 'clear'],
+      ['MILL-STANDSTILL', 'spindle', 'stopped'],
+    ],
+    cutting: [['MILL-CUT-STOPPED', 'spindle', 'running']],
+    handsIn: ['MILL-HANDS-IN', 'spindle', 'stopped'],
+    measuring: ['MILL-MEASURE', 'spindle', 'stopped'],
+    end: ['MILL-LEAVE', 'spindle', 'stopped'],
+    moments: { 'work-out': [['MILL-TAKE-OUT', 'cutter-place', 'clear']] },
+    asking: {},
+    forget: ['MILL-HANDS-FORGET', ...['work', 'vice-handle', 'cutter-lock', 'drawbar-spanner']],
+    limits: [
+      ['MILL-HOLDER-LIMIT', 'chuckLimit'],
+      ['MILL-CARD-LIMIT', 'topSpeed'],
+    ],
+    workLimit: 'MILL-WORK-LIMIT',
+  },
 };
 
 const turning: ReadonlySet<Phase> = new Set(['start', 'cutting', 'stopping']);

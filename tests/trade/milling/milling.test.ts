@@ -143,6 +143,27 @@ describe('feeds, power and time', () => {
   });
 });
 
+describe('cuts down to a depth', () => {
+  it('come to the depth together, none deeper than the deepest', () => {
+    const millimetres = fc.double({ min: 0.1, max: 60, noNaN: true });
+    fc.assert(
+      fc.property(millimetres, share, millimetres, (depth, part, deepestPass) => {
+        const values = { depth, reached: depth * (1 - part), deepestPass };
+        const each = numberOf('depth-passes', values);
+        const passes = partOf('depth-passes', 'passes', values);
+        expect(each).toBeLessThanOrEqual(deepestPass * (1 + 1e-5));
+        expect(passes * each).toBeCloseTo(depth * part, 9);
+      }),
+      settings,
+    );
+  });
+
+  it('are none where it is too deep already', () => {
+    const told = faultOf('depth-passes', { depth: 6, reached: 6.4, deepestPass: 2 });
+    expect(told).toContain('no cut can put it back');
+  });
+});
+
 describe('rotary table and tramming', () => {
   it('turn back to the start after all divisions', () => {
     fc.assert(
