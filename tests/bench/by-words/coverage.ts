@@ -1,6 +1,6 @@
 /** What the walk by words covered, as a table: one row for each chart, and one for the flow. */
 
-import type { WalkedStep } from './walk-step.ts';
+import { noReason, type WalkedStep } from './walk-step.ts';
 
 interface Row {
   readonly steps: readonly string[];
@@ -28,6 +28,7 @@ export function coverageTable(flow: string, steps: readonly WalkedStep[]): strin
     heading,
     ...[...alike.values()].map((row) => line(nameOf(row), row)),
     line(flow, total),
+    `Of what can be brought about: ${share(total.transitions, total.never)} transitions, ${share(total.paths, total.refused)} paths.`,
     ...why('transitions that nothing brings about', total.never),
     ...why('paths that come to an arrow which nothing brings about there', total.refused),
   ].join('\n');
@@ -73,6 +74,12 @@ function together(one: Row['refused'], other: Row['refused']): Row['refused'] {
 function nameOf({ steps }: Row): string {
   const [first = '', ...others] = steps;
   return others.length === 0 ? first : `${first} and ${others.length} like it`;
+}
+
+/** What has no reason stays among what can be. */
+function share([some, all]: Counted, reasons: Row['refused']): string {
+  const counts = [...reasons].map(([reason, count]) => (reason.startsWith(noReason) ? 0 : count));
+  return `${some} of ${all - counts.reduce((sum, count) => sum + count, 0)}`;
 }
 
 function why(what: string, reasons: Row['refused']): readonly string[] {

@@ -3,7 +3,7 @@
  * circle, and every two arrows in a row. Paths share their beginnings, and go on from the very state they came to.
  */
 
-import type { RunState } from '../../../src/bench/index.ts';
+import { type RunState, saidNow } from '../../../src/bench/index.ts';
 import { nothingKnown } from '../../model/nothing-known.ts';
 import type { Judge } from './judge.ts';
 import { neverTaken, reasonAgainst, reasons } from './reasons.ts';
@@ -80,6 +80,7 @@ export class StepWalk {
     }
     this.closeCircles();
     this.followOn();
+    this.loseEverything();
     const { chart, taken, paths, whole, refused } = this;
     return { chart, taken, never: this.never(), pairs: this.pairs.size, paths, whole, refused };
   }
@@ -173,6 +174,18 @@ export class StepWalk {
           this.onward(node, other.name);
         }
       }
+    }
+  }
+
+  /** Where something turns or hands are near, everything that can be lost is lost once. */
+  private loseEverything(): void {
+    for (const place of ['start', 'cutting', 'stopping', 'measure', 'open']) {
+      const losses = this.standingAt(place).flatMap(({ state }) =>
+        saidNow(state).items.flatMap(({ id, kind, phrases }) =>
+          kind === 'loss' ? [[id, { state, word: phrases[0] ?? '' }] as const] : [],
+        ),
+      );
+      for (const { state, word } of new Map(losses).values()) this.person.says(state, word);
     }
   }
 }
