@@ -39,10 +39,10 @@ published('speeds and feeds', [
 const DEPTH = 'derived: equal cuts, none deeper than the deepest; common practice, no source';
 
 published('cuts down to a depth', [
-  ['depth-passes depth=6 deepestPass=2', 2, 'mm', 1e-9, DEPTH],
-  ['depth-passes.passes depth=6 deepestPass=2.5', 3, '', 1e-9, DEPTH],
+  ['depth-passes depth=6 reached=0 deepestPass=2', 2, 'mm', 1e-9, DEPTH],
+  ['depth-passes.passes depth=6 reached=0 deepestPass=2.5', 3, '', 1e-9, DEPTH],
   ['depth-passes depth=6 reached=5.5 deepestPass=2', 0.5, 'mm', 1e-9, DEPTH],
-  ['depth-passes.passes depth=0.25in deepestPass=0.1in', 3, '', 1e-9, DEPTH],
+  ['depth-passes.passes depth=0.25in reached=0 deepestPass=0.1in', 3, '', 1e-9, DEPTH],
 ]);
 
 published('chip thinning', [

@@ -36,7 +36,7 @@ export const depthPasses: Rule = {
   topic: 'milling',
   inputs: [
     aLength('depth', 500, 'depth that is wanted'),
-    aNumber('reached', 'length', [0, 500], 'depth as measured now', { default: 0 }),
+    aNumber('reached', 'length', [0, 500], 'depth as measured now; 0 before the first cut'),
     aLength('deepestPass', 100, 'deepest cut along the cutter axis'),
   ],
   output: {
