@@ -220,9 +220,14 @@ function reported(path: string, job: Job, problem: Problem): ReportedProblem {
     ...(line === undefined
       ? {}
       : {
-          replay: `npm run -s prove -- ${path} --card ${job.card.id} --replay "${line}"`,
+          replay: `npm run -s prove -- ${inShell(path)} --card ${job.card.id} --replay "${line}"`,
         }),
   };
+}
+
+/** A path with a blank or a sign that shells read is one word in quotes. */
+function inShell(path: string): string {
+  return /^[\w./-]+$/.test(path) ? path : `'${path.replaceAll("'", "'\\''")}'`;
 }
 
 const order: readonly Verdict[] = ['broken', 'unseeable', 'too-large', 'proved'];

@@ -3,9 +3,9 @@
 export const proveHelp = `npm run -s prove -- [FILE…] [--json] [--inputs] [--mutants] [--card ID] [--replay LINE]
 
 Walks every situation that a flow can come to, and judges its claims. Without a FILE: all shipped flows.
-  --json         one line of JSON a flow, also at a terminal
+  --json         one line of JSON a flow, also at a terminal; elsewhere it is so without asking
   --inputs       proves it for the numbers that may be put in: both ends of each and every choice, one by one and
-                 together, and choices and speeds that change in a run (a minute or two a card)
+                 together, and choices and speeds that change in a run (half a minute a card)
   --mutants      takes each condition, limit, effect, remedy and target of a flow out in turn, and then each hazard,
                  loss and question of its machine kind: each that matters must be found (a minute or two)
   --card ID      only with this machine card; without it, with every shipped card of the machine kind

@@ -12,7 +12,7 @@ import { type Score, tellScore } from './mutant-score.ts';
 import { reportInputs, tellInputs } from './prove-inputs.ts';
 import { scoreKind } from './prove-kind-mutants.ts';
 import { scoreMutants } from './prove-mutants.ts';
-import { replayFlow } from './prove-replay.ts';
+import { replayFlow, tellReplay } from './prove-replay.ts';
 import { proveFlow } from './prove-report.ts';
 import { tellReport } from './prove-told.ts';
 import { type ProveWords, proveHelp, readProveWords } from './prove-words.ts';
@@ -46,13 +46,12 @@ function judge(path: string, flow: Flow, words: ProveWords): readonly JudgedEdit
   const cards = cardsFor(flow.kind.id, words.card);
   const [first] = cards;
   if (!first) refuse(`${path}: there is no card "${words.card ?? ''}" for a ${flow.kind.id}.`);
-  else if (words.replay !== undefined) replay(flow, first, words.replay);
+  else if (words.replay !== undefined) replay(flow, first, words.replay, words.json);
   else if (words.inputs) inputs(flow, cards, words.json);
   else if (words.mutants) return score(flow, first, words.json);
   else {
     const report = proveFlow(path, flow, cards, memory);
-    const told = words.json || !process.stdout.isTTY ? JSON.stringify(report) : tellReport(report);
-    say(told);
+    sayEither(report, tellReport, words.json);
     if (!report.ok) fail(1);
   }
   return [];
@@ -76,7 +75,7 @@ function scoreOfKind(kind: MachineKind, edits: readonly JudgedEdit[], words: Pro
 }
 
 function tell(name: string, score: Score, json: boolean): void {
-  say(json || !process.stdout.isTTY ? JSON.stringify(score) : tellScore(name, score));
+  sayEither(score, (one) => tellScore(name, one), json);
   if (!score.ok) fail(1);
 }
 
@@ -87,13 +86,13 @@ function tellProgress(done: number, { mutant, fate }: JudgedMutant | JudgedKindM
 
 function inputs(flow: Flow, cards: readonly Card[], json: boolean): void {
   const report = reportInputs(flow, cards, memory);
-  say(json || !process.stdout.isTTY ? JSON.stringify(report) : tellInputs(report));
+  sayEither(report, tellInputs, json);
   if (!report.ok) fail(1);
 }
 
-function replay(flow: Flow, card: Card, line: string): void {
+function replay(flow: Flow, card: Card, line: string, json: boolean): void {
   const told = replayFlow(flow, card, line);
-  if (told.ok) say(told.text);
+  if (told.ok) sayEither(told.replayed, tellReplay, json);
   else refuse(told.fault);
 }
 
@@ -101,6 +100,11 @@ function cardsFor(kind: string, id: string | undefined): readonly Card[] {
   return shippedCards().filter(
     (card) => card.machineKind === kind && (id === undefined || card.id === id),
   );
+}
+
+/** A table for a person at a terminal, a line of JSON for everybody else. */
+function sayEither<T>(outcome: T, tellIt: (outcome: T) => string, json: boolean): void {
+  say(json || !process.stdout.isTTY ? JSON.stringify(outcome) : tellIt(outcome));
 }
 
 function say(text: string): void {

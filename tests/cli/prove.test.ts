@@ -13,13 +13,20 @@ const folder = mkdtempSync(join(tmpdir(), 'followrest-prove-'));
 afterAll(() => rmSync(folder, { recursive: true }));
 
 function prove(...words: readonly string[]) {
+  return proveWith([], words);
+}
+
+function proveWith(options: readonly string[], words: readonly string[]) {
   const { status, stdout, stderr } = spawnSync(
     process.execPath,
-    ['node_modules/tsx/dist/cli.mjs', 'src/cli/prove.ts', ...words],
+    ['node_modules/tsx/dist/cli.mjs', ...options, 'src/cli/prove.ts', ...words],
     { cwd: root, encoding: 'utf8' },
   );
   return { status, stdout, stderr };
 }
+
+/** As a person at a terminal sees it. */
+const atTerminal = ['--import', 'data:text/javascript,process.stdout.isTTY=true'];
 
 const step = (id: string, more: object) => ({ id, title: id, say: 'Do it.', ...more });
 
@@ -49,14 +56,14 @@ describe('npm run -s prove', { timeout: 60_000 }, () => {
   let said: ReturnType<typeof prove>;
   let told: readonly Told[];
   beforeAll(() => {
-    said = prove(good, careless, '--card', 'metric-lathe');
+    said = proveWith(atTerminal, [good, careless, '--card', 'metric-lathe', '--json']);
     told = said.stdout
       .trim()
       .split('\n')
       .map((line) => JSON.parse(line) as Told);
   }, 60_000);
 
-  it('gives a line of JSON a flow, with verdict, claims and coverage, and exits 1 for a broken one', () => {
+  it('gives a line of JSON a flow by --json, also at a terminal, with verdict, claims and coverage, and exits 1 for a broken one', () => {
     expect(said.status).toBe(1);
     const [proved, broken] = told;
     expect(proved).toMatchObject({ flow: 'good', ok: true, verdict: 'proved', problems: [] });
@@ -92,7 +99,15 @@ describe('npm run -s prove', { timeout: 60_000 }, () => {
     const words = /--replay "(.*)"$/.exec(hurt?.replay ?? '')?.[1];
     const played = prove(careless, '--card', 'metric-lathe', '--replay', words ?? '?');
     expect(played.status).toBe(0);
-    expect(played.stdout).toContain('now: step "reach"');
+    expect(JSON.parse(played.stdout)).toMatchObject({ flow: 'careless', step: 'reach' });
+  });
+
+  it('tells a person at a terminal in a table and in sentences', () => {
+    const table = proveWith(atTerminal, [careless, '--card', 'metric-lathe']);
+    expect(table.status).toBe(1);
+    expect(table.stdout).toMatch(/^careless: broken\n/);
+    expect(table.stdout).toMatch(/metric-lathe +\d+ of \d+ +\d+ of \d+ .* %\n/);
+    expect(table.stdout).toContain('LATHE-HANDS-IN  Hands never go in');
   });
 
   it('scores the mutants of a flow', () => {
