@@ -47,7 +47,7 @@ export function NumberPad({ wanted, typed, why, onType, onTake, onKey }: NumberP
         <PadKey sign="0" onKey={onKey} />
         <button
           type="button"
-          class="button pad-key"
+          class="button pad-key rub"
           aria-label={text('rubOut')}
           onClick={(event) => {
             if (event.detail > 0) event.currentTarget.blur();

@@ -37,6 +37,14 @@ export function Frame({ route, title, children }: FrameProps) {
   useEffect(() => {
     document.title = `${title} · Followrest`;
   }, [title]);
+  // A link that led away is gone with its screen: the keyboard goes on where the next one begins.
+  const address = addressOf(route);
+  const old = useRef(address);
+  useEffect(() => {
+    const isLost = document.activeElement === document.body;
+    if (old.current !== address && isLost) main.current?.focus({ preventScroll: true });
+    old.current = address;
+  }, [address]);
   const here = HOME[route.at] ?? route.at;
   return (
     <>

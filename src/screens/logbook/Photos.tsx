@@ -2,6 +2,7 @@
 
 import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import { recordTexts, sentenceOf } from '../../texts/index.ts';
+import { FocusHeading, focusHeading } from '../frame/FocusHeading.tsx';
 import { useAwaited } from '../use-changes.ts';
 import { useLanguage, useSay } from '../use-say.ts';
 import type { RunPhoto, WorldProps } from '../world.ts';
@@ -44,11 +45,12 @@ export function Photos({ world, runId, step = '', still = false }: PhotosProps) 
   async function remove(id: string): Promise<void> {
     await world.photos.remove(id);
     setTurn(turn + 1);
+    focusHeading('kept-photos');
   }
   const shown = photos.is === 'here' ? photos.value : [];
   return (
     <section class="stack photos" aria-labelledby="kept-photos">
-      <h2 id="kept-photos">{say('photos')}</h2>
+      <FocusHeading id="kept-photos">{say('photos')}</FocusHeading>
       {shown.length > 0 && (
         <ul class="photo-list">
           {shown.map((photo) => (
@@ -96,6 +98,10 @@ function Photo({ photo, onRemove }: PhotoProps) {
       {onRemove && (
         <button type="button" class="button tall no-print" onClick={onRemove}>
           {say('photoRemove')}
+          <span class="unseen">
+            {' '}
+            {about}, {when}
+          </span>
         </button>
       )}
     </figure>

@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { peopleTexts } from '../../texts/index.ts';
+import { focusHeading } from '../frame/FocusHeading.tsx';
 import { useSay } from '../use-say.ts';
 import type { Operator, WorldProps } from '../world.ts';
 import { SecretField } from './SecretField.tsx';
@@ -13,12 +14,13 @@ interface OperatorFormProps extends WorldProps {
 }
 
 export function OperatorForm(props: OperatorFormProps) {
+  const say = useSay(peopleTexts);
   return (
-    <div class="stack">
+    <section class="stack" aria-label={say('change', { name: props.operator.name })}>
       <Rename {...props} />
       <Instructor {...props} />
       <Remove {...props} />
-    </div>
+    </section>
   );
 }
 
@@ -123,6 +125,7 @@ function Remove({ world, operator, onMessage }: OperatorFormProps) {
     const why = await world.operators.remove(id, instructor ? phrase : undefined);
     setPhrase('');
     onMessage(why ?? say('removed', { name }));
+    if (why === null) focusHeading('operators-title');
   }
   return (
     <form class="row one-line" onSubmit={(event) => void remove(event)}>

@@ -2,6 +2,7 @@
 
 import { useState } from 'preact/hooks';
 import { peopleTexts } from '../../texts/index.ts';
+import { FocusHeading } from '../frame/FocusHeading.tsx';
 import { addressOf } from '../route.ts';
 import { useSay } from '../use-say.ts';
 import type { Operator, WorldProps } from '../world.ts';
@@ -13,7 +14,7 @@ export function Operators({ world }: WorldProps) {
   const operators = world.operators.all();
   return (
     <section class="stack" aria-labelledby="operators-title">
-      <h2 id="operators-title">{say('title')}</h2>
+      <FocusHeading id="operators-title">{say('title')}</FocusHeading>
       <p class="soft">{say('about')}</p>
       {operators.length === 0 && <p>{say('none')}</p>}
       <ul class="operators">

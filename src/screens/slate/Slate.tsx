@@ -25,6 +25,7 @@ interface SlateProps extends WorldProps {
 export function Slate({ world, rule: name }: SlateProps) {
   const own = useOwnMaterials(world);
   const language = useLanguage();
+  const frame = useSay(frameTexts);
   const rules = useMemo(() => rulesIn(language), [language]);
   const known = useMemo(
     () => (own.length > 0 ? withShopMaterials(rules, own) : rules),
@@ -33,12 +34,13 @@ export function Slate({ world, rule: name }: SlateProps) {
   const rule = known.find((one) => one.name === name);
   return (
     <div class="slate" data-chosen={rule ? '' : undefined}>
-      <RuleList rules={rules} chosen={rule?.name} />
+      <h1>{frame('slate')}</h1>
       {rule ? (
         <Question key={`${rule.name} ${own.length}`} rule={rule} known={numbersOfCard(world)} />
       ) : (
         <AskInWords world={world} card={withOwn(cardInUse(world), own)} />
       )}
+      <RuleList rules={rules} chosen={rule?.name} />
     </div>
   );
 }
@@ -70,14 +72,12 @@ interface RuleListProps {
 
 function RuleList({ rules, chosen }: RuleListProps) {
   const say = useSay(slateTexts);
-  const frame = useSay(frameTexts);
   const [wanted, setWanted] = useState('');
   const found = rules.filter((rule) => matches(`${rule.title} ${rule.name} ${rule.topic}`, wanted));
   const topics = [...new Set(found.map((rule) => rule.topic))];
   const chosenTopic = rules.find((rule) => rule.name === chosen)?.topic;
   return (
-    <section class="slate-rules" aria-labelledby="slate-title">
-      <h1 id="slate-title">{frame('slate')}</h1>
+    <div class="slate-rules">
       <div class="field">
         <label for="slate-wanted">{say('find')}</label>
         <input
@@ -111,7 +111,7 @@ function RuleList({ rules, chosen }: RuleListProps) {
         ))}
         {topics.length === 0 && <p class="soft">{say('noneFits')}</p>}
       </nav>
-    </section>
+    </div>
   );
 }
 

@@ -3,6 +3,7 @@
 import { useRef, useState } from 'preact/hooks';
 import { type Fault, faultMessage, readCard } from '../../flow/index.ts';
 import { shopTexts } from '../../texts/index.ts';
+import { FocusHeading } from '../frame/FocusHeading.tsx';
 import { NotYet } from '../frame/NotYet.tsx';
 import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
@@ -28,7 +29,9 @@ export function CardEditor(props: CardEditorProps) {
   };
   return (
     <section class="stack" aria-labelledby="editor-title">
-      <h2 id="editor-title">{say('cardForm')}</h2>
+      <FocusHeading id="editor-title" takes>
+        {say('cardForm')}
+      </FocusHeading>
       <p class="row">
         {[false, true].map((one) => (
           <button

@@ -1,8 +1,9 @@
 /** The machine cards: those that came with the page, and those of this shop. */
 
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { type Card, readCard } from '../../flow/index.ts';
 import { shopTexts } from '../../texts/index.ts';
+import { FocusHeading, focusHeading } from '../frame/FocusHeading.tsx';
 import { useSay } from '../use-say.ts';
 import type { CardEntry, WorldProps } from '../world.ts';
 import { CardEditor } from './CardEditor.tsx';
@@ -11,13 +12,20 @@ import { ownCopy } from './own-card.ts';
 export function Cards({ world }: WorldProps) {
   const say = useSay(shopTexts);
   const [editing, setEditing] = useState<string | null>(null);
+  const returned = useRef(false);
   const cards = world.cards();
   if (editing !== null) {
-    return <CardEditor world={world} text={editing} onClose={() => setEditing(null)} />;
+    const close = () => {
+      returned.current = true;
+      setEditing(null);
+    };
+    return <CardEditor world={world} text={editing} onClose={close} />;
   }
   return (
     <section class="stack" aria-labelledby="cards-title">
-      <h2 id="cards-title">{say('cards')}</h2>
+      <FocusHeading id="cards-title" takes={returned.current}>
+        {say('cards')}
+      </FocusHeading>
       <p class="soft">{say('cardsAbout')}</p>
       <ul class="machine-cards">
         {cards.map((card) => (
@@ -33,7 +41,7 @@ export function Cards({ world }: WorldProps) {
               )
             }
             onEdit={() => setEditing(card.card)}
-            onRemove={() => void world.removeCard(card.id)}
+            onRemove={() => void world.removeCard(card.id).then(() => focusHeading('cards-title'))}
           />
         ))}
       </ul>

@@ -3,6 +3,7 @@
 import { useState } from 'preact/hooks';
 import { shopTexts } from '../../texts/index.ts';
 import { type Material, shopRanges } from '../../trade/index.ts';
+import { FocusHeading } from '../frame/FocusHeading.tsx';
 import { NotYet } from '../frame/NotYet.tsx';
 import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
@@ -40,7 +41,9 @@ export function MaterialForm(props: MaterialFormProps) {
   const yesNo = [['no', say('no')] as const, ['yes', say('yes')] as const];
   return (
     <form class="stack" noValidate onSubmit={form.keep} aria-labelledby="material-form">
-      <h2 id="material-form">{say('materialForm')}</h2>
+      <FocusHeading id="material-form" takes>
+        {say('materialForm')}
+      </FocusHeading>
       <NotYet reasons={[...Object.values(faults), ...refused]} heading="h3" />
       <div class="form-grid">
         <TextField label={say('title')} hint={say('titleHint')} {...field('title')} />

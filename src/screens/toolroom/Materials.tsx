@@ -1,8 +1,9 @@
 /** The shop's own materials: written, changed, taken away. */
 
-import { useCallback, useState } from 'preact/hooks';
+import { useCallback, useRef, useState } from 'preact/hooks';
 import { optionText, shopTexts } from '../../texts/index.ts';
 import { findMaterial, type Material, materialTable } from '../../trade/index.ts';
+import { FocusHeading, focusHeading } from '../frame/FocusHeading.tsx';
 import { useAwaited } from '../use-changes.ts';
 import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
@@ -17,14 +18,21 @@ export function Materials({ world }: WorldProps) {
   const say = useSay(shopTexts);
   const [writing, setWriting] = useState<Writing | null>(null);
   const [changes, setChanges] = useState(0);
+  const returned = useRef(false);
   const rows = useAwaited(
     useCallback(() => world.materials.all(), [world]),
     [world, changes],
   );
   const own = rows.is === 'here' ? rows.value : [];
   const changed = () => setChanges(changes + 1);
+  async function remove(name: string): Promise<void> {
+    await world.materials.remove(name);
+    changed();
+    focusHeading('materials-title');
+  }
   if (writing) {
     const close = () => {
+      returned.current = true;
       setWriting(null);
       changed();
     };
@@ -33,7 +41,9 @@ export function Materials({ world }: WorldProps) {
   }
   return (
     <section class="stack" aria-labelledby="materials-title">
-      <h2 id="materials-title">{say('materials')}</h2>
+      <FocusHeading id="materials-title" takes={returned.current}>
+        {say('materials')}
+      </FocusHeading>
       <p class="soft">{say('materialsAbout')}</p>
       {rows.is === 'failed' && <p class="fault">{rows.why}</p>}
       {own.length === 0 ? (
@@ -45,7 +55,7 @@ export function Materials({ world }: WorldProps) {
               key={row.name}
               row={row}
               onEdit={() => setWriting({ like: row, changing: true })}
-              onRemove={() => void world.materials.remove(row.name).then(changed)}
+              onRemove={() => void remove(row.name)}
             />
           ))}
         </ul>

@@ -17,7 +17,7 @@ export const optionTexts = {
     acetal: ['acetal'],
     nylon: ['nylon'],
     'titanium-6-4': ['titanium 6 4'],
-    hss: ['hss'],
+    hss: ['HSS'],
     carbide: ['carbide'],
     'coated-carbide': ['coated carbide'],
     turn: ['turn'],

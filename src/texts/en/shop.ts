@@ -93,7 +93,7 @@ export const shopTexts = {
     copyCard: 'Copy to make your own',
     copyCardNamed: 'Copy to make your own: {name}',
     plateSpeeds: 'Speeds',
-    plateRange: '{count, number}, {low} to {high} rev/min',
+    plateRange: '{count, number} from {low} to {high} rev/min',
     plateChuck: 'Chuck’s mark',
     plateSpeed: '{speed} rev/min',
     plateDials: 'Dials',
