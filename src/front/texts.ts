@@ -32,8 +32,10 @@ export async function shippedCards(language: Language): Promise<readonly CardEnt
       return cardEntry(await inLanguage(entry.id, card, language), false);
     }),
   );
-  // The file names put inch before metric; the metric card is the one most begin with.
-  return cards.reverse();
+  // As the Shelf has the machine kinds. The file names put inch before metric, the card most begin with.
+  const kinds = shippedFlows().map(({ machineKind }) => machineKind);
+  const place = ({ machineKind }: CardEntry) => kinds.indexOf(machineKind);
+  return cards.reverse().sort((a, b) => place(a) - place(b));
 }
 
 /** A card's text that has been read before, as an entry. Throws when it is no JSON. */
