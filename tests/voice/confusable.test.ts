@@ -4,10 +4,12 @@
  * ours, from what the ear mistook in trials.
  */
 import { describe, expect, it } from 'vitest';
+import { type BenchItem, beginRun, saidNow } from '../../src/bench/index.ts';
 import { shippedFlows } from '../../src/cli/flow-files.ts';
 import { loadDictionary } from '../../src/cli/hear-engine.ts';
 import { reachStep, situationsOf } from '../../src/cli/hear-flow.ts';
-import { type Job, type SaidItem, saidList } from '../../src/flow/index.ts';
+import { commandPhrases, type Job, saidList } from '../../src/flow/index.ts';
+import { englishLanguage } from '../../src/texts/index.ts';
 import { phoneDistance, rowDistance } from '../../src/voice/shared/confusable.ts';
 import { alikePairs, apartOnly, missingPronunciations } from '../../src/voice/shared/index.ts';
 
@@ -28,25 +30,47 @@ function firstStep(path: string): string {
   return named;
 }
 
-/** Each different list once. */
-function listsOf(job: Job): readonly (readonly SaidItem[])[] {
-  const lists = new Map<string, readonly SaidItem[]>();
+type Item = Pick<BenchItem, 'id' | 'kind' | 'phrases'>;
+
+/** Each different list once, with the words of the talk. */
+function listsOf(job: Job): readonly (readonly Item[])[] {
+  const lists = new Map<string, readonly Item[]>();
+  const talk = talkOf(job);
   for (const snapshot of situationsOf(job)) {
-    const { items } = saidList(job, snapshot);
+    const items = [...saidList(job, snapshot).items, ...talk];
     lists.set(items.map((item) => item.id).join(), items);
   }
   return [...lists.values()];
 }
 
+/** What the bench listens for beside the flow: answers, how it speaks, notes, the Slate, lead words. "What is …" is only asked. */
+function talkOf(job: Job): readonly Item[] {
+  const { id, title, version } = job.flow.file;
+  const { state } = beginRun(job, {
+    ...{ id: 'near', flowId: id, flowTitle: title, flowVersion: version, cardId: job.card.id },
+    ...{ sourceKey: '', operator: '', startedAt: 0, status: 'open', inputs: {} },
+  });
+  const { snapshot } = state;
+  const own = new Set(saidList(job, snapshot).items.map((item) => item.id));
+  const { items } = saidNow({ ...state, undo: { job, snapshot, readings: [] } });
+  const answers = (['correct', 'keep'] as const).map((name) => ({
+    ...{ id: name, kind: 'answer' as const, phrases: commandPhrases(englishLanguage, name) },
+  }));
+  const beside = items.filter(
+    (item) => !own.has(item.id) && item.term === undefined && item.part === undefined,
+  );
+  return [...beside, ...answers];
+}
+
 /** Neither changes anything: taken for each other they cost a question. Overrides are the next test's. */
-function isHarmless(first: SaidItem | undefined, second: SaidItem | undefined): boolean {
+function isHarmless(first: Item | undefined, second: Item | undefined): boolean {
   const kinds = [first?.kind, second?.kind];
   return kinds.every((kind) => kind === 'ask') || kinds.every((kind) => kind === 'adjust');
 }
 
 /** Pairs of the words of all lists that are too near, once; then those that one list holds together. */
 function tooNear(
-  lists: readonly (readonly SaidItem[])[],
+  lists: readonly (readonly Item[])[],
   extra: Readonly<Record<string, readonly string[]>>,
 ): readonly string[] {
   const all = new Set(lists.flatMap((items) => items.flatMap((item) => item.phrases)));
@@ -62,7 +86,7 @@ function tooNear(
 }
 
 /** Answers that stand whole inside another's words: half of "hands clear" would be "clear". */
-function insideOthers(lists: readonly (readonly SaidItem[])[]): readonly string[] {
+function insideOthers(lists: readonly (readonly Item[])[]): readonly string[] {
   const found = lists.flatMap((items) => {
     const answers = items.filter(({ kind }) => kind === 'fact' || kind === 'choice');
     return answers.flatMap((answer) =>
