@@ -47,7 +47,8 @@ describe('the sound chart', () => {
   test('is walked whole: every combination of mouth and ear, and every path', () => {
     console.info('sound chart', walked.row);
     expect(walked.values.size).toBe(6);
-    expect(walked.row.paths).toBeGreaterThanOrEqual(walked.values.size);
+    expect(walked.row.paths).toBeGreaterThanOrEqual(walked.row.states);
+    expect(walked.row.percent).toBe(100);
   });
 });
 
@@ -61,6 +62,8 @@ describe('the talk chart', () => {
   test('is walked whole: three answers awaited, with none to three misses', () => {
     console.info('talk chart', walked.row);
     expect([walked.values.size, walked.row.states]).toEqual([3, 12]);
+    expect(walked.row.paths).toBeGreaterThanOrEqual(walked.row.states);
+    expect(walked.row.percent).toBe(100);
   });
 });
 
@@ -83,6 +86,8 @@ describe('the walk of a chart', () => {
       'flow/chart-actions.ts',
       // The same chart, with only the steps near one.
       'proof/nearby-chart.ts',
+      // An empty chart, whose idle actor steps all others.
+      'proof/stepper.ts',
     ]);
   });
 });
