@@ -7,11 +7,11 @@ import {
   joined,
   type Pace,
   type View,
-  viewOf,
 } from '../flow/index.ts';
 import { benchTexts, midSentence, sayIn } from '../texts/index.ts';
 import { joinList } from '../words/index.ts';
 import type { KeptReading } from './ports.ts';
+import { viewAt } from './view-now.ts';
 
 /** A move of the chart, with what is seen on both sides of it: views are worked out once. */
 export interface Move {
@@ -30,7 +30,7 @@ export function moveOf(
   reading: KeptReading | undefined,
   pace: Pace,
 ): Move {
-  const [was, is] = [viewOf(job, before, pace), viewOf(job, after, pace)];
+  const [was, is] = [viewAt(job, before, pace), viewAt(job, after, pace)];
   return { job, before, after, was, is, reading };
 }
 

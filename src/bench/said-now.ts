@@ -63,6 +63,17 @@ function answerItem(language: Language, name: TalkAnswer): BenchItem {
 
 /** What counts now. While a number waits, moves and gates do not: only its answers, questions, hold and stop. */
 export function saidNow(state: RunState): BenchList {
+  const old = said.get(state);
+  if (old) return old;
+  const list = listOf(state);
+  said.set(state, list);
+  return list;
+}
+
+/** One state is asked by the ear, the screen and the bench itself. */
+const said = new WeakMap<RunState, BenchList>();
+
+function listOf(state: RunState): BenchList {
   const list = withAdvice(state);
   const waiting = answerState(state.talk);
   const { language } = state.job.flow;
