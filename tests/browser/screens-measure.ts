@@ -1,4 +1,4 @@
-/** Measures what is on the page: what sticks out, what is cut, what lies on what, what is too small or too pale. */
+/** Measures what is on the page: what sticks out, what is cut, what lies on what, what is too small. */
 
 import type { Page } from 'playwright-core';
 
@@ -10,7 +10,6 @@ export function faultsOf(page: Page): Promise<readonly string[]> {
 /** Runs in the page: it may use nothing from outside itself. */
 function measureHere(): readonly string[] {
   const LEAST_TARGET = 64;
-  const LEAST_CONTRAST = 7;
   const faults: string[] = [];
   const bench = document.querySelector('.bench');
 
@@ -126,35 +125,6 @@ function measureHere(): readonly string[] {
     });
   }
 
-  function rgb(colour: string): readonly [number, number, number, number] {
-    const [r = 0, g = 0, b = 0, a = 1] = (colour.match(/[\d.]+/g) ?? []).map(Number);
-    return [r, g, b, a];
-  }
-
-  /** WCAG 2.2, relative luminance. */
-  function luminance(colour: string): number {
-    const [r, g, b] = rgb(colour)
-      .slice(0, 3)
-      .map((part) => part / 255)
-      .map((part) => (part <= 0.04045 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
-    return 0.2126 * (r ?? 0) + 0.7152 * (g ?? 0) + 0.0722 * (b ?? 0);
-  }
-
-  function groundOf(element: Element): string {
-    for (let one: Element | null = element; one; one = one.parentElement) {
-      const { backgroundColor } = getComputedStyle(one);
-      if (rgb(backgroundColor)[3] === 1) return backgroundColor;
-    }
-    return 'rgb(255, 255, 255)';
-  }
-
-  function tooPale({ text, element }: Shown): void {
-    const pair = [luminance(getComputedStyle(element).color), luminance(groundOf(element))];
-    const ratio = (Math.max(...pair) + 0.05) / (Math.min(...pair) + 0.05);
-    if (ratio >= LEAST_CONTRAST) return;
-    faults.push(`"${text}" has a contrast of ${ratio.toFixed(1)} to 1 only`);
-  }
-
   /** What makes the page wider than the screen, innermost last. */
   function widest(least: number): string {
     const wide = [...document.body.querySelectorAll('*')].filter(
@@ -170,10 +140,7 @@ function measureHere(): readonly string[] {
   crossing();
   const texts = shownTexts();
   lieOver(texts);
-  for (const one of texts) {
-    sticksOut(one);
-    if (bench) tooPale(one);
-  }
+  for (const one of texts) sticksOut(one);
   for (const element of bench?.querySelectorAll('button, a, summary') ?? []) tooSmall(element);
   return faults;
 }
