@@ -4,6 +4,7 @@ import { commandPhrases } from '../flow/index.ts';
 import { type Language, sayIn, tableIn, voiceTexts } from '../texts/index.ts';
 import { normalise } from '../words/index.ts';
 import { asked, talked } from './beside-run.ts';
+import { withUnderstood } from './entry.ts';
 import type { Heard, ListenFor } from './ports.ts';
 import type { RunState, RunStep } from './run-state.ts';
 import type { BenchItem } from './said-now.ts';
@@ -41,8 +42,9 @@ export function takeSlateQuestion(
   if (leaving(language).includes(said)) return leaveSlate(state, heard);
   const answer = slateAnswer(heard.text, state.job.card, state.job.flow.language);
   if (!answer.ok) return missedQuestion(state, heard, answer.fault);
-  const { spoken, why } = answer.reply;
-  return asked({ ...withoutQuestion(state), told: { why } }, heard, spoken);
+  const { question, spoken, why } = answer.reply;
+  const step = asked({ ...withoutQuestion(state), told: { why } }, heard, spoken);
+  return withUnderstood(step, question);
 }
 
 /** Who says "next" here means to go on with the job; it does nothing else. */

@@ -2,7 +2,7 @@
 
 import { positionOf } from '../flow/index.ts';
 import type { Heard, RunEntry } from './ports.ts';
-import type { RunState } from './run-state.ts';
+import type { RunState, RunStep } from './run-state.ts';
 
 /** What was heard, what it was taken for, and what came of it, as the next entry of the run. */
 export function entryOf(
@@ -21,4 +21,13 @@ export function entryOf(
     event,
     outcome,
   };
+}
+
+/** The step with what the heard thing was taken for in each line of the record it writes. */
+export function withUnderstood(step: RunStep, understood: string | undefined): RunStep {
+  if (understood === undefined) return step;
+  const effects = step.effects.map((effect) =>
+    effect.kind === 'append' ? { ...effect, entry: { ...effect.entry, understood } } : effect,
+  );
+  return { ...step, effects };
 }

@@ -173,6 +173,8 @@ export interface RunEntry {
     readonly from: Heard['from'];
     readonly confidence: number;
   };
+  /** The phrase of the said list, the question or the number it was taken for; none where it matched nothing. */
+  readonly understood?: string;
   /** The flow event it became, as plain JSON; null when it was only a question or was refused by talk. */
   readonly event: Readonly<Record<string, unknown>> | null;
   readonly outcome: 'moved' | 'refused' | 'asked' | 'unclear' | 'note';

@@ -11,7 +11,7 @@ import {
   stepJob,
 } from '../flow/index.ts';
 import { benchTexts, sayIn } from '../texts/index.ts';
-import { joinList, normalise, sayNumber } from '../words/index.ts';
+import { normalise, sayNumber } from '../words/index.ts';
 import { adjustRun } from './adjust-run.ts';
 import { type Advised, advise } from './advice.ts';
 import { announce, joinLines } from './announce.ts';
@@ -24,7 +24,7 @@ import {
 } from './ask-slate.ts';
 import { asked, refused, speak, talked } from './beside-run.ts';
 import { driftNow } from './drift-line.ts';
-import { entryOf } from './entry.ts';
+import { entryOf, withUnderstood } from './entry.ts';
 import { isFar } from './far-reading.ts';
 import { keptReading } from './kept-reading.ts';
 import { atLead, openLead, phrasesBehind, withoutLead } from './lead-words.ts';
@@ -48,6 +48,7 @@ import { alwaysFirst, type BenchItem, type BenchList, saidNow } from './said-now
 import { answerState, askAgainLimit, type PendingNumber } from './talk-chart.ts';
 import { tell } from './tell.ts';
 import { type Understood, understand } from './understand.ts';
+import { understoodAs } from './understood.ts';
 import { baseOf } from './unit-of-reading.ts';
 import { viewNow } from './view-now.ts';
 import { figureOfAsk, whyThat } from './why-that.ts';
@@ -94,6 +95,11 @@ function hearJob(state: RunState, heard: Heard): RunStep {
   const note = noteIn(heard.text, language);
   if (note !== undefined) return hearNote(state, heard, note, list);
   const meant = understand(heard, list, language);
+  const step = takeMeant(state, heard, meant, list);
+  return withUnderstood(step, understoodAs(meant, list, language));
+}
+
+function takeMeant(state: RunState, heard: Heard, meant: Understood, list: BenchList): RunStep {
   switch (meant.kind) {
     case 'item':
       return takeItem(state, heard, meant.item, meant.sure);
@@ -105,18 +111,10 @@ function hearJob(state: RunState, heard: Heard): RunStep {
       return takeRunning(state, heard, meant);
     case 'number':
       return takeNumber(state, heard, meant, list);
-    case 'several':
-      return asked(
-        state,
-        heard,
-        sayIn(language, benchTexts)('sayAgainWhich', {
-          words: joinList(
-            meant.items.map((item) => item.phrases[0] ?? ''),
-            'or',
-            language,
-          ),
-        }),
-      );
+    case 'several': {
+      const words = understoodAs(meant, list, state.job.flow.language) ?? '';
+      return asked(state, heard, saysOf(state)('sayAgainWhich', { words }));
+    }
     case 'bare-yes':
       return bareYes(state, heard);
     default:

@@ -56,6 +56,7 @@ export const runEntry: z.ZodType<RunEntry> = z.strictObject({
     from: z.enum(['speech', 'key', 'touch', 'gauge', 'script']),
     confidence: z.number().min(0).max(1),
   }),
+  understood: z.string().exactOptional(),
   event: z.record(z.string(), z.json()).nullable(),
   outcome: z.enum(['moved', 'refused', 'asked', 'unclear', 'note']),
   said: z.string().exactOptional(),

@@ -41,6 +41,7 @@ const change = fc.record(
       nil: null,
     }),
     said: word,
+    understood: word,
   },
   { requiredKeys: ['outcome', 'event'], noNullPrototype: true },
 );

@@ -2,7 +2,7 @@
 
 import type { RunEntry } from '../../bench/index.ts';
 import type { Job } from '../../flow/index.ts';
-import { logbookTexts } from '../../texts/index.ts';
+import { logbookTexts, recordTexts } from '../../texts/index.ts';
 import { useLanguage, useSay } from '../use-say.ts';
 import { FROM, OUTCOMES } from './verdict-words.ts';
 import { clockText } from './when.ts';
@@ -30,10 +30,16 @@ export function Entries({ entries, job }: EntriesProps) {
 
 function Entry({ entry, title }: { readonly entry: RunEntry; readonly title: string | null }) {
   const say = useSay(logbookTexts);
+  const record = useSay(recordTexts);
   const language = useLanguage();
-  const { at, heard, outcome, said } = entry;
+  const { at, heard, understood, outcome, said } = entry;
   const from = say(FROM[heard.from]);
   const percent = howSure(heard);
+  const sure = percent < 100 ? say('fromSure', { from, percent }) : from;
+  const taken =
+    understood === undefined || understood === heard.text
+      ? []
+      : [record('takenFor', { phrase: understood })];
   return (
     <li class="entry" data-outcome={outcome}>
       {title !== null && <h3 class="entry-step">{title}</h3>}
@@ -42,7 +48,7 @@ function Entry({ entry, title }: { readonly entry: RunEntry; readonly title: str
       </time>
       <p class="entry-heard">
         {say('quoted', { word: heard.text })}{' '}
-        <span class="hint">{percent < 100 ? say('fromSure', { from, percent }) : from}</span>
+        <span class="hint">{[sure, ...taken].join(', ')}</span>
       </p>
       <p class="entry-outcome">{say(OUTCOMES[outcome])}</p>
       {said !== undefined && said !== '' && <p class="entry-said">{said}</p>}

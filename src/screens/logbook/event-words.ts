@@ -16,9 +16,11 @@ const PLAIN = {
   note: 'eventNote',
 } as const;
 
-export function eventText({ event }: RunEntry, job: Job, language: Language): string {
+export function eventText({ event, understood }: RunEntry, job: Job, language: Language): string {
   const say = sayIn(language, recordTexts);
-  if (event === null) return say('nothing');
+  if (event === null) {
+    return understood === undefined ? say('nothing') : say('asPhrase', { phrase: understood });
+  }
   const type = String(event.type);
   const word = (name: string) => String(event[name] ?? '');
   switch (type) {

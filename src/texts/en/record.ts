@@ -40,6 +40,8 @@ export const recordTexts = {
     sureOf: '{percent, number} %',
     understood: 'Taken for',
     nothing: 'nothing that moves the job',
+    asPhrase: '“{phrase}”, which moved nothing',
+    takenFor: 'taken for “{phrase}”',
     did: 'What it did',
     answered: 'Said back',
     reading: 'Reading',
