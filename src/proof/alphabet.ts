@@ -68,6 +68,11 @@ export function eventsAt(job: Job, snapshot: FlowSnapshot): readonly FlowEvent[]
   return [...wordsOf(job, step), ...sizes.map((value): FlowEvent => ({ type: 'reading', value }))];
 }
 
+/** The kinds of event that some state that stands has an arrow for. */
+export function heardAt({ _nodes }: FlowSnapshot): ReadonlySet<string> {
+  return new Set(_nodes.flatMap(({ config }) => Object.keys(config.on ?? {})));
+}
+
 /** False where no state that stands has an arrow for such an event: it is refused without a look. */
 export function hears(snapshot: FlowSnapshot, event: FlowEvent): boolean {
   return snapshot._nodes.some(({ config }) => config.on !== undefined && event.type in config.on);

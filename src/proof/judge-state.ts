@@ -2,6 +2,7 @@
 
 import {
   accepts,
+  type Condition,
   type FlowEvent,
   type FlowSnapshot,
   type Hazard,
@@ -17,7 +18,7 @@ import {
   type WantedFacts,
 } from '../flow/index.ts';
 import { alikeWhere } from './alike.ts';
-import { goesOn, hears, noSizes, sizesOf, wordsOf } from './alphabet.ts';
+import { goesOn, heardAt, hears, noSizes, sizesOf, wordsOf } from './alphabet.ts';
 import { isRuledOut, isSo } from './condition.ts';
 import { tell } from './tell.ts';
 
@@ -69,11 +70,17 @@ export function questionsAt(job: Job, at: FlowSnapshot): readonly Question[] {
 
 /** A hazard reads facts, moments and what a step asks for; only a speed makes it the step's own. */
 function alikeAs({ id, never }: Hazard, plan: StepPlan | undefined, at: FlowSnapshot) {
-  if (JSON.stringify(never).includes('"speedAbove"')) return {};
+  if (asksSpeed(never)) return {};
   const { phase } = positionOf(at);
   const step = phase === 'open' ? plan?.step : undefined;
   const asked = step?.kind === 'check' ? step.facts : step?.kind === 'do' ? step.ends : {};
   return { alike: JSON.stringify([id, phase === 'end', [...at.tags].sort(), Object.keys(asked)]) };
+}
+
+function asksSpeed(condition: Condition): boolean {
+  if ('all' in condition) return condition.all.some(asksSpeed);
+  if ('any' in condition) return condition.any.some(asksSpeed);
+  return 'speedAbove' in condition;
 }
 
 /** A walk that waits until it stands still is like a hold: it asks for nothing else. */
@@ -99,9 +106,10 @@ function stopQuestion(job: Job, type: 'stop' | 'hold', step: string, at: FlowSna
 /** Where next is refused, something else that goes on is taken. */
 function onwardQuestion(job: Job, plan: StepPlan, at: FlowSnapshot): Question {
   const { phase } = positionOf(at);
+  const heard = heardAt(at);
   const words = wordsOf(job, plan.step).filter(
     (event) =>
-      hears(at, event) &&
+      heard.has(event.type) &&
       goesOn(job, phase, event) &&
       event.type !== 'back' &&
       event.type !== 'trouble',
