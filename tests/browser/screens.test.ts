@@ -214,6 +214,18 @@ describe('the other screens are whole at every size', () => {
     await isWhole();
   });
 
+  /** A4 as ISO 216 has it, 297 mm by 210 mm, in points of 1/72 inch. */
+  it('that run on paper, with its drawing on one sheet that lies', async () => {
+    const paper = (await page.pdf({ format: 'A4', preferCSSPageSize: true })).toString('latin1');
+    const sheets = [...paper.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)];
+    const sizes = sheets.map(([, width, height]) => [Number(width), Number(height)] as const);
+    const lying = sizes.filter(([width, height]) => width > height);
+    expect(lying.map((sides) => sides.map((side) => Math.round((side / 72) * 25.4)))).toEqual([
+      [297, 210],
+    ]);
+    expect(sizes.length).toBeGreaterThan(1);
+  });
+
   it('a batch', async () => {
     await to(page, '#/batch/pin-1', '.batch-sizes figure');
     await isWhole();
