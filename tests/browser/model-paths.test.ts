@@ -49,6 +49,8 @@ beforeAll(async () => {
   page = await (await browser.newContext({ serviceWorkers: 'block' })).newPage();
   await page.goto(`${site.address}#/toolroom`);
   await page.locator('input[name="ear"][value="keys"]').check({ force: true });
+  // What is shown is held against the model here: the sound of every line need not be made for it.
+  await page.locator('input[name="mouth"][value="silent"]').check({ force: true });
 });
 afterAll(async () => {
   await browser.close();
@@ -84,22 +86,10 @@ async function play({ first, said }: Walk, id: string): Promise<void> {
     else if (word !== '') await say(word);
     past.push(word);
     const expected = shownByModel(state);
-    const { shown } = await shownOnPage(page, expected);
+    const { shown, idle } = await shownOnPage(page, expected, countsNow(state));
     expect(shown, `run ${id}, after: ${past.join(', ')}`).toEqual(expected);
-    // A fold that has just been opened may still hold what the state before had.
-    const idle = expect.poll(() => idleButtons(state), {
-      message: `words that do not count, after: ${past.join(', ')}`,
-      timeout: 5_000,
-    });
-    await idle.toEqual([]);
+    expect(idle, `words that do not count, after: ${past.join(', ')}`).toEqual([]);
   }
-}
-
-/** Buttons of the page whose word does not count. */
-async function idleButtons(state: Walk['first']): Promise<readonly string[]> {
-  const { buttons } = await shownOnPage(page, shownByModel(state));
-  const counts = countsNow(state);
-  return buttons.filter((button) => !counts.has(button.toLowerCase()));
 }
 
 /** By the key that stands on its button, or else by the button; a size by the keys of its digits. */

@@ -10,6 +10,7 @@ interface Row {
   readonly paths: Counted;
   readonly refused: ReadonlyMap<string, number>;
   readonly never: ReadonlyMap<string, number>;
+  readonly apart: ReadonlyMap<string, number>;
 }
 
 type Counted = readonly [some: number, all: number];
@@ -30,11 +31,13 @@ export function coverageTable(flow: string, steps: readonly WalkedStep[]): strin
     line(flow, total),
     `Of what can be brought about: ${share(total.transitions, total.never)} transitions, ${share(total.paths, total.refused)} paths.`,
     ...why('transitions that nothing brings about', total.never),
+    ...why('pairs that did not follow one another', total.apart),
     ...why('paths that come to an arrow which nothing brings about there', total.refused),
   ].join('\n');
 }
 
-function rowOf({ chart, taken, never, pairs, paths, whole, refused }: WalkedStep): Row {
+function rowOf(walked: WalkedStep): Row {
+  const { chart, taken, never, pairs, apart, paths, whole, refused } = walked;
   const arrows = [...chart.arrows, ...chart.stays];
   const places = new Set(arrows.flatMap(({ name, from }) => (taken.has(name) ? [from] : [])));
   const ofPairs = chart.arrows.flatMap((one) => chart.arrows.filter(({ from }) => from === one.to));
@@ -46,6 +49,7 @@ function rowOf({ chart, taken, never, pairs, paths, whole, refused }: WalkedStep
     paths: [whole, paths],
     refused,
     never,
+    apart,
   };
 }
 
@@ -62,6 +66,7 @@ function added(one: Row, other: Row): Row {
     paths: sum((row) => row.paths),
     refused: together(one.refused, other.refused),
     never: together(one.never, other.never),
+    apart: together(one.apart, other.apart),
   };
 }
 

@@ -32,6 +32,8 @@ export interface WalkedStep {
   readonly never: ReadonlyMap<string, number>;
   /** Two arrows in a row, each with a target. */
   readonly pairs: number;
+  /** Pairs that did not follow one another from where the walks came to, by what was in the way. */
+  readonly apart: ReadonlyMap<string, number>;
   /** Simple paths from the first state, as the tool finds them. */
   readonly paths: number;
   /** Those that were played to their end. */
@@ -49,6 +51,7 @@ export class StepWalk {
   /** Places that paths came to, by their last arrow: one of each situation. */
   private readonly nodes = new Map<string, Map<RunState, Node>>();
   private readonly refused = new Map<string, number>();
+  private readonly apart = new Map<string, number>();
   private paths = 0;
   private whole = 0;
 
@@ -81,8 +84,9 @@ export class StepWalk {
     this.closeCircles();
     this.followOn();
     this.loseEverything();
-    const { chart, taken, paths, whole, refused } = this;
-    return { chart, taken, never: this.never(), pairs: this.pairs.size, paths, whole, refused };
+    const { chart, taken, apart, paths, whole, refused } = this;
+    const pairs = this.pairs.size;
+    return { chart, taken, never: this.never(), pairs, apart, paths, whole, refused };
   }
 
   /** Where a path ends, or nothing where one of its arrows cannot be taken. */
@@ -168,13 +172,21 @@ export class StepWalk {
     for (const one of this.chart.arrows) {
       const alike = [...(this.nodes.get(one.name)?.values() ?? [])];
       for (const other of this.chart.arrows) {
-        if (other.from !== one.to) continue;
-        for (const node of alike) {
-          if (this.pairs.has(`${one.name} | ${other.name}`)) break;
-          this.onward(node, other.name);
-        }
+        if (other.from === one.to) this.follow(one, other, alike);
       }
     }
+  }
+
+  private follow(one: ChartArrow, other: ChartArrow, alike: readonly Node[]): void {
+    const pair = `${one.name} | ${other.name}`;
+    const never = neverTaken(this.entered.job, this.chart, one);
+    let against: string = never ?? `${noReason} ${pair}`;
+    for (const node of alike) {
+      if (this.pairs.has(pair)) return;
+      const next = this.onward(node, other.name);
+      if ('refused' in next) against = next.refused;
+    }
+    if (!this.pairs.has(pair)) countIn(this.apart, against);
   }
 
   /** Where something turns or hands are near, everything that can be lost is lost once. */
