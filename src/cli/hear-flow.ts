@@ -30,10 +30,10 @@ export function fittingJob(file: string): { readonly job: Job } | { readonly fau
   return fitting ?? { fault: compiled.flatMap((r) => (r.ok ? [] : r.faults)).join(' ') };
 }
 
-/** What may be said on entering the step, with the flow's own inputs on a machine that fits. */
-export function saidAtStep(file: string, step: string): SaidAt {
+/** What may be said on entering the step, with the flow's own inputs on a machine that fits; `opened` as in a RunState. */
+export function saidAtStep(file: string, step: string, opened?: string): SaidAt {
   const reached = reachStep(file, step);
-  return 'fault' in reached ? reached : listenAt(reached.job, reached.snapshot);
+  return 'fault' in reached ? reached : listenAt(reached.job, reached.snapshot, opened);
 }
 
 export type Reached =
@@ -54,10 +54,12 @@ export function reachStep(file: string, step: string): Reached {
   return { fault: `The step "${step}" was not reached.` };
 }
 
-/** As the bench asks it of the ear. */
-export function listenAt(job: Job, snapshot: FlowSnapshot): ListenFor {
+/** As the bench asks it of the ear, the last word still to be taken back where a word can be. */
+export function listenAt(job: Job, snapshot: FlowSnapshot, opened?: string): ListenFor {
   const { state } = beginRun(job, nobody(job));
-  return listenFor({ ...state, snapshot });
+  const isQuiet = !snapshot.hasTag('turning') && !snapshot.hasTag('held');
+  const undo = isQuiet ? { job, snapshot, readings: [] } : null;
+  return listenFor({ ...state, snapshot, undo, ...(opened === undefined ? {} : { opened }) });
 }
 
 function nobody({ flow, card }: Job): RunHead {

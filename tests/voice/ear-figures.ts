@@ -35,6 +35,8 @@ export interface Trial extends Place {
   /** All that counts, of which `phrases` are said. */
   readonly list: ListenFor;
   readonly phrases: readonly string[];
+  /** What counts once a lead word has opened it: of these `phrases` stand there alone. */
+  readonly behind?: ListenFor;
   /** How often each of them is said beforehand, with the noise on. */
   readonly enrolments: number;
   readonly numbers: readonly (readonly [text: string, wanted: NumberWanted])[];
@@ -60,16 +62,16 @@ export async function tryEar(
   talk: readonly Int16Array[],
   trial: Trial,
 ): Promise<Outcome> {
-  const { voice, noise, snr, list } = trial;
+  const { voice, noise, snr, list, behind } = trial;
   const ear = await ShopEar.open(dictionary, { noise, snr }, talk);
   const before = zero();
   const after = zero();
   const say = async (text: string) => ear.hears(await speech(voice, text), seedOf(text + voice));
   ear.listenFor({ phrases: WARM_UP });
   for (const phrase of WARM_UP) await say(phrase);
-  ear.listenFor(list);
   const sayAll = async (count: Count) => {
     for (const phrase of trial.phrases) {
+      ear.listenFor(behind && !list.phrases.includes(phrase) ? behind : list);
       score(count, `${voice} ${noise}: ${phrase}`, await say(phrase), (text) => text === phrase);
     }
   };

@@ -15,6 +15,8 @@ export interface Second {
   readonly fit: number;
   /** Over the next phrase, natural logarithm. */
   readonly lead: number;
+  /** The next phrase. */
+  readonly next: string;
   readonly frames: number;
 }
 
@@ -56,8 +58,10 @@ const WORSE_IN_NOISE = 0.3;
 const TOGETHER = { fit: 0.1, lead: 0.15, confidence: 0.3 };
 /** From here on the second opinion is worth contradicting for. */
 const OTHERWISE = 0.3;
-/** A phrase that fits so much worse than its limit was not said, whatever the engine found. */
-const HOPELESS = 0.7;
+/** A phrase that fits so much worse than its limit was not said, whatever the engine found: less if it hardly leads. */
+const HOPELESS = { fit: 0.7, lead: 0.6, clear: 2.2 };
+/** Where the engine is so sure, the second opinion may have its phrase next behind another that leads by less than this. */
+const NEXT = { confidence: 0.7, lead: 0.8 };
 const REFUSED = 0.4;
 
 /** What both together say; the confidence of what they differ on is below one half. */
@@ -70,11 +74,17 @@ export function agree(first: First, second: Second | null, where: Circumstances)
   const over = second.fit + spare - limitOf(second.phrase, where);
   const isAlone = second.isOurs && over > 0 && lead > enough;
   if (second.isOurs && first.text === second.phrase) {
-    if (isSure) return over < -HOPELESS ? refused(first) : first;
+    if (isSure) return isHopeless(over, lead) ? refused(first) : first;
     return isAlone || isTogether(first, over, lead) ? { ...first, confidence: 0.65 } : first;
   }
   if (isAlone) return isSure ? refused(first) : { text: second.phrase, confidence: 0.6 };
-  return isSure && mayBeRefused(first, where) && lead > OTHERWISE ? refused(first) : first;
+  const isNext = second.next === first.text && first.confidence >= NEXT.confidence;
+  const otherwise = isNext ? NEXT.lead : OTHERWISE;
+  return isSure && mayBeRefused(first, where) && lead > otherwise ? refused(first) : first;
+}
+
+function isHopeless(over: number, lead: number): boolean {
+  return over < -(lead > HOPELESS.lead ? HOPELESS.clear : HOPELESS.fit);
 }
 
 /** A number is read back, and a word that makes the job wait is better heard once too often. */

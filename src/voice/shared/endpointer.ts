@@ -5,8 +5,10 @@ import { FRAMES_PER_SECOND } from './loudness.ts';
 const LEAST_OVER_ROOM = 6;
 const MOST_OVER_ROOM = 13;
 const SPREADS_OVER_ROOM = 2;
-/** What lies so far below the loudest part of an utterance no longer belongs to it. */
-const BELOW_LOUDEST = 28;
+/** What lies so far below the loudest part of an utterance no longer belongs to it: talk farther off goes on meanwhile. */
+const BELOW_LOUDEST = { word: 16, number: 28 };
+/** Frames that the loudest part lasts: a blow is shorter. */
+const LOUDEST_LASTS = 16;
 const FRAMES_TO_BEGIN = 7;
 const WINDOW_TO_BEGIN = 10;
 /** Frames remembered: the longest of the windows. */
@@ -33,6 +35,8 @@ export type SpeechEvent =
   | { readonly kind: 'too-long' };
 
 export class Endpointer {
+  /** The digits of a number are said less and less loudly. */
+  awaits: keyof typeof BELOW_LOUDEST = 'word';
   private room = Number.NaN;
   private spread = 0;
   private seen = 0;
@@ -41,6 +45,8 @@ export class Endpointer {
   private length = 0;
   private quiet = 0;
   private loudest = Number.NEGATIVE_INFINITY;
+  /** The loudest frames of this utterance, loudest first. */
+  private top: readonly number[] = [];
 
   /** Decibels of the room without speech. */
   get roomLevel(): number {
@@ -56,8 +62,22 @@ export class Endpointer {
   get limit(): number {
     const uneven = LEAST_OVER_ROOM / 2 + SPREADS_OVER_ROOM * this.spread;
     const over = Math.min(MOST_OVER_ROOM, Math.max(LEAST_OVER_ROOM, uneven));
-    const open = this.speaking ? this.loudest - BELOW_LOUDEST : Number.NEGATIVE_INFINITY;
-    return Math.max(this.room + over, open);
+    return Math.max(this.room + over, this.underLoudest(BELOW_LOUDEST[this.awaits]));
+  }
+
+  /** The same for the frames of an utterance that is open, `below` decibels under its loudest part at most. */
+  limitInside(below: number): number {
+    return Math.max(this.room + LEAST_OVER_ROOM, this.underLoudest(below));
+  }
+
+  private underLoudest(below: number): number {
+    const lasting = this.speaking ? this.top[LOUDEST_LASTS - 1] : undefined;
+    return lasting === undefined ? Number.NEGATIVE_INFINITY : lasting - below;
+  }
+
+  /** A room of knocks or of talk: what sounds shortly in it need not be a word. */
+  get isUneven(): boolean {
+    return this.spread > UNEVEN;
   }
 
   get isSpeaking(): boolean {
@@ -92,6 +112,7 @@ export class Endpointer {
     if (loud < FRAMES_TO_BEGIN) return null;
     this.speaking = true;
     this.loudest = decibels;
+    this.top = [];
     this.length = WINDOW_TO_BEGIN;
     this.quiet = 0;
     return { kind: 'begun' };
@@ -100,7 +121,8 @@ export class Endpointer {
   private goOn(decibels: number): SpeechEvent | null {
     this.length++;
     this.loudest = Math.max(this.loudest, decibels);
-    const { frames, window } = this.spread > UNEVEN ? TO_GO_ON_IN_KNOCKS : TO_GO_ON;
+    this.top = [...this.top, decibels].sort((a, b) => b - a).slice(0, LOUDEST_LASTS);
+    const { frames, window } = this.isUneven ? TO_GO_ON_IN_KNOCKS : TO_GO_ON;
     const loud = this.recent.slice(-window).filter(Boolean).length >= frames;
     this.quiet = loud ? 0 : this.quiet + 1;
     if (this.length > LONGEST) {

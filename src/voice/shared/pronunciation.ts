@@ -5,13 +5,17 @@ export type Pronunciations = ReadonlyMap<string, readonly string[]>;
 
 /**
  * Ways of saying that the dictionary lacks: the radiotelephone figures of ICAO Annex 10 volume II
- * (tree, fower, fife, ait, niner), and the word list of a workshop.
+ * (tree, fower, fife, ait, niner), commands with an l that is half a vowel or a vowel that is shorter, and the word list
+ * of a workshop.
  */
 const OURS: Readonly<Record<string, readonly string[]>> = {
   three: ['T R IY'],
   four: ['F OW ER'],
   five: ['F AY F'],
   nine: ['N AY N ER'],
+  hold: ['HH OW D', 'HH AW L D', 'HH OW L T'],
+  repeat: ['R EH P IY T', 'R AH P IY T'],
+  back: ['B EH K'],
   thou: ['TH AW'],
   thous: ['TH AW Z'],
   zero: ['Z IH R OW'],

@@ -16,11 +16,17 @@ import { VoiceBook } from './voice-book.ts';
 
 /** Sound kept from before speech was noticed: the quiet first consonant. */
 const BEFORE = 40;
+/** Frames: a phrase of the list is shorter. */
+const LONGEST_PHRASE = 130;
+/** Decibels under the loudest part that still belong to a word, and where that gives too long a one. */
+const BELOW_LOUDEST = [22, 16, 12];
+/** What begins so soon (frames) after speech that was not understood may be the rest of it: "hands", "clear". */
+const GOES_ON = 40;
 /** Fewer loud frames than this are a knock, not speech that was not understood. */
 const FEWEST_LOUD = 20;
-/** A take for a voice pattern: decibels over the room, and frames. */
+/** A take for a voice pattern: decibels over the room, and frames; in a room of knocks a blow must not be taken. */
 const FAINTEST = 8;
-const SHORTEST_TAKE = 10;
+const SHORTEST_TAKE = { even: 10, uneven: 20 };
 const LONGEST_TAKE = 350;
 /** Less is a guess. */
 const SURE = 0.5;
@@ -47,6 +53,10 @@ export class EarBrain {
   private plain: ReadonlyMap<string, string> = new Map();
   private measuring: RoomMeasure | null = null;
   private begin = 0;
+  /** Where the last utterance began and ended, when it was speech that was not understood. */
+  private before: { readonly begin: number; readonly end: number } | null = null;
+  /** The utterance that is open began with that one; none is gone on with twice. */
+  private goesOn = false;
   private early: Finding | null = null;
   private enrolling: string | null = null;
   private sinceLevel = 0;
@@ -88,6 +98,7 @@ export class EarBrain {
   private use(words: ListenFor): void {
     const built = buildGrammar(words, this.dictionary);
     this.early = null;
+    this.endpointer.awaits = words.number ? 'number' : 'word';
     const spoken = new Map(words.phrases.map((phrase) => [spokenAs(phrase, words), phrase]));
     this.plain = spoken;
     this.recogniser.use(built, [...spoken.keys()], words);
@@ -145,7 +156,10 @@ export class EarBrain {
   }
 
   private begun(): void {
-    this.begin = Math.max(0, this.kept.length - BEFORE);
+    const { before } = this;
+    this.goesOn = before !== null && this.kept.length - before.end < GOES_ON;
+    this.begin = before && this.goesOn ? before.begin : Math.max(0, this.kept.length - BEFORE);
+    this.before = null;
     this.early = null;
   }
 
@@ -166,7 +180,9 @@ export class EarBrain {
   private find(): Finding {
     const { samples, loud } = this.unheard();
     const found = this.recogniser.find(samples, loud);
-    return { ...found, text: this.plain.get(found.text) ?? found.text };
+    const { also } = found;
+    const second = also === undefined ? {} : { also: this.plain.get(also) ?? also };
+    return { ...found, text: this.plain.get(found.text) ?? found.text, ...second };
   }
 
   /** The utterance so far, not yet looked at. */
@@ -174,8 +190,18 @@ export class EarBrain {
     const frames = this.kept.slice(this.begin);
     const samples = joinAll(frames.map((frame) => frame.samples));
     const decibels = frames.map((frame) => frame.decibels);
-    const loud = loudFrames(decibels, this.endpointer.limit);
-    return { text: '', confidence: 0, samples, loud };
+    return { text: '', confidence: 0, samples, loud: this.loudestWord(decibels) };
+  }
+
+  /** What lasts longer than a phrase is not one word: then only its loudest part may be. */
+  private loudestWord(decibels: readonly number[]): readonly boolean[] {
+    let loud = loudFrames(decibels, this.endpointer.limit);
+    if (this.endpointer.awaits === 'number') return loud;
+    for (const below of BELOW_LOUDEST) {
+      loud = loudFrames(decibels, this.endpointer.limitInside(below));
+      if (loud.lastIndexOf(true) - loud.indexOf(true) < LONGEST_PHRASE) break;
+    }
+    return loud;
   }
 
   private settle(finding: Finding): void {
@@ -188,15 +214,22 @@ export class EarBrain {
       return;
     }
     const isSpeech = finding.loud.filter(Boolean).length >= FEWEST_LOUD;
-    const voted = isSpeech
-      ? this.book.vote(finding, this.words.phrases, this.recogniser.noise)
-      : finding;
+    const voted = this.voted(finding, isSpeech);
     const isUnderstood = voted.text !== '' && voted.confidence >= SURE;
     if (isSpeech) this.room.utterance(this.endpointer.overRoom, isUnderstood);
     if (this.room.changed) this.tellNoisy();
     if (this.room.isNoisy) return;
+    const mayGoOn = isSpeech && !isUnderstood && !this.goesOn;
+    this.before = mayGoOn ? { begin: this.begin, end: this.kept.length } : null;
     if (isUnderstood) this.answer(finding, voted);
     else if (isSpeech) this.tell({ kind: 'unclear', text: voted.text });
+  }
+
+  /** In a room of knocks a short sound is never weighed against words. */
+  private voted(finding: Finding, isSpeech: boolean): Verdict {
+    const { isUneven } = this.endpointer;
+    if (isUneven && !isSpeech) return finding;
+    return this.book.vote(finding, this.words.phrases, this.recogniser.noise, isUneven);
   }
 
   /** Sound of the mouth itself fits nothing here, and is not worth a word. */
@@ -224,7 +257,8 @@ export class EarBrain {
   private faultOf({ loud }: Finding): 'too-quiet' | 'too-short' | 'too-long' | null {
     const frames = loud.filter(Boolean).length;
     if (this.endpointer.overRoom < FAINTEST) return 'too-quiet';
-    if (frames < SHORTEST_TAKE) return 'too-short';
+    const shortest = SHORTEST_TAKE[this.endpointer.isUneven ? 'uneven' : 'even'];
+    if (frames < shortest) return 'too-short';
     return frames > LONGEST_TAKE ? 'too-long' : null;
   }
 
@@ -270,6 +304,7 @@ export class EarBrain {
     this.endpointer.close();
     this.kept = [];
     this.begin = 0;
+    this.before = null;
     this.early = null;
     this.rest = new Int16Array(0);
   }
@@ -277,6 +312,8 @@ export class EarBrain {
   private drop(count: number): void {
     this.kept = this.kept.slice(count);
     this.begin = Math.max(0, this.begin - count);
+    const { before } = this;
+    if (before) this.before = { begin: Math.max(0, before.begin - count), end: before.end - count };
   }
 }
 

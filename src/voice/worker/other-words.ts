@@ -13,6 +13,8 @@ const TALK =
   'thank you|come here|look at that|i think so|you know|i see|all right|see you|not yet|of course|let me see|what was that|give me that|in a minute|later on|that one|the other one|good morning'.split(
     '|',
   );
+/** Said to anything, and in a quick voice "next" is found in it: never left out. */
+const ANSWER = 'yes';
 /** Nearer to a phrase of ours than this (0 the same, 1 nothing in common), a word would steal it. */
 const TOO_NEAR = { word: 0.5, talk: 0.3 };
 
@@ -26,6 +28,7 @@ export function otherWords(
   return [...WORDS, ...TALK].filter((word) => {
     const row = phonesOf(word, waysOf);
     if (row.length === 0 || ours.has(word) || phrases.includes(word)) return false;
+    if (word === ANSWER) return true;
     const near = word.includes(' ') ? TOO_NEAR.talk : TOO_NEAR.word;
     return short.every((own) => rowDistance(row, own) > near);
   });

@@ -18,6 +18,8 @@ export interface Finding {
   readonly text: string;
   /** 0 to 1; below one half it was not said clearly enough. */
   readonly confidence: number;
+  /** The phrase that the second opinion took it for. */
+  readonly also?: string;
   readonly samples: Int16Array;
   readonly loud: readonly boolean[];
 }
@@ -118,7 +120,8 @@ export class Recogniser {
     const opinion = this.mayNeedSecond(first, sound) ? this.second.of(sound) : null;
     const overRoom = this.overRoom(sound, heard.loud);
     const weightOf = (text: string) => this.weightOf(text);
-    return { ...agree(first, opinion, { weightOf, overRoom }), ...heard };
+    const also = opinion?.isOurs ? { also: opinion.phrase } : {};
+    return { ...agree(first, opinion, { weightOf, overRoom }), ...also, ...heard };
   }
 
   /**

@@ -6,7 +6,8 @@ import { patternFrom, patternText } from './pattern-text.ts';
 import type { Finding } from './recogniser.ts';
 
 const MOST_A_PHRASE = 4;
-/** Frames: a blow on an anvil rings for less, and in its ringing short words were found. */
+/** Frames: a knock is shorter. A blow on an anvil rings for longer, and in its ringing short words were found. */
+const LONGER_THAN_A_KNOCK = 14;
 const LONGER_THAN_A_BLOW = 30;
 /** With fewer pairs than this the person's own spread is not known, and patterns say nothing. */
 const FEWEST_PAIRS = 3;
@@ -49,7 +50,12 @@ export class VoiceBook {
   }
 
   /** The finding as it stands, or as the person's own patterns change it. */
-  vote(finding: Finding, phrases: readonly string[], noise: Float64Array | null): Verdict {
+  vote(
+    finding: Finding,
+    phrases: readonly string[],
+    noise: Float64Array | null,
+    mayBeBlow = false,
+  ): Verdict {
     const known = phrases.filter((phrase) => this.patterns.has(phrase));
     const spread = known.length === 0 ? null : this.spreadIn(noise);
     if (spread === null) return finding;
@@ -57,7 +63,8 @@ export class VoiceBook {
     const ranked = known
       .map((phrase): Ranked => ({ phrase, distance: this.nearest(phrase, sound) / spread }))
       .sort((a, b) => a.distance - b.distance);
-    return vote(finding, ranked, finding.loud.filter(Boolean).length >= LONGER_THAN_A_BLOW);
+    const longer = mayBeBlow ? LONGER_THAN_A_BLOW : LONGER_THAN_A_KNOCK;
+    return vote(finding, ranked, finding.loud.filter(Boolean).length >= longer);
   }
 
   private nearest(phrase: string, sound: Pattern): number {

@@ -8,7 +8,14 @@ const weightOf = (text: string): Weight => {
   return text.startsWith('twenty') ? 'number' : 'phrase';
 };
 const where = { weightOf, overRoom: 8 };
-const clear: Second = { phrase: 'guard closed', isOurs: true, fit: -0.5, lead: 64, frames: 80 };
+const clear: Second = {
+  phrase: 'guard closed',
+  isOurs: true,
+  fit: -0.5,
+  lead: 64,
+  next: 'hands clear',
+  frames: 80,
+};
 const nothing = { text: '', confidence: 0 };
 
 describe('two opinions', () => {
@@ -55,9 +62,20 @@ describe('two opinions', () => {
     expect(agree(nothing, said, { ...where, overRoom: 3 }).confidence).toBeGreaterThan(0.5);
   });
 
-  it('refuse a phrase that hardly fits, however sure the engine is', () => {
+  it('refuse a phrase that hardly fits, however sure the engine is: sooner one that hardly leads', () => {
     const sure = { text: 'guard closed', confidence: 0.8 };
-    expect(agree(sure, { ...clear, fit: -4 }, where).confidence).toBeLessThan(0.5);
+    expect(agree(sure, { ...clear, fit: -5 }, where).confidence).toBeLessThan(0.5);
+    expect(agree(sure, { ...clear, fit: -3 }, where)).toEqual(sure);
+    expect(agree(sure, { ...clear, fit: -3, lead: 20 }, where).confidence).toBeLessThan(0.5);
+  });
+
+  it('let a very sure engine have its phrase where it comes next behind another that leads little', () => {
+    const other = { ...clear, phrase: 'garden', isOurs: false, next: 'guard closed', lead: 40 };
+    const sure = { text: 'guard closed', confidence: 0.8 };
+    expect(agree(sure, other, where)).toEqual(sure);
+    expect(agree({ ...sure, confidence: 0.6 }, other, where).confidence).toBeLessThan(0.5);
+    expect(agree(sure, { ...other, lead: 72 }, where).confidence).toBeLessThan(0.5);
+    expect(agree(sure, { ...other, next: 'next' }, where).confidence).toBeLessThan(0.5);
   });
 
   it('leave the first as it is where there is no second', () => {

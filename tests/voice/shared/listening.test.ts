@@ -62,6 +62,44 @@ describe('the ends of speech', () => {
   });
 });
 
+describe('the loud part of an utterance', () => {
+  const spoken = () => {
+    const endpointer = new Endpointer();
+    for (let i = 0; i < 100; i++) endpointer.take(-60);
+    for (let i = 0; i < 40; i++) endpointer.take(-20);
+    return endpointer;
+  };
+
+  it('leaves out what lies far below its loudest, as talk farther off does', () => {
+    expect(spoken().limitInside(22)).toBe(-42);
+    expect(spoken().limitInside(12)).toBe(-32);
+  });
+
+  it('is measured by what lasts, never by a blow', () => {
+    const endpointer = spoken();
+    for (let i = 0; i < 12; i++) endpointer.take(0);
+    expect(endpointer.limitInside(22)).toBe(-42);
+  });
+
+  it('goes far down where a number is awaited', () => {
+    const endpointer = new Endpointer();
+    endpointer.awaits = 'number';
+    for (let i = 0; i < 100; i++) endpointer.take(-60);
+    for (let i = 0; i < 40; i++) endpointer.take(-20);
+    expect(endpointer.limit).toBe(-48);
+  });
+
+  it('ends while talk farther off goes on', () => {
+    expect(
+      events([
+        [-60, 100],
+        [-20, 40],
+        [-40, 40],
+      ]),
+    ).toEqual(['begun', 'quiet']);
+  });
+});
+
 describe('waiting for more', () => {
   const number = { unit: 'mm', min: 24.8, max: 25.2, decimals: 2 };
   it.each([
@@ -129,8 +167,15 @@ describe('the voice patterns of one person', () => {
     const nothing = { text: '', confidence: 0 };
     expect(vote(nothing, ranked('next', 0.9)).text).toBe('next');
     expect(vote(nothing, ranked('next', 1.3)).text).toBe('');
-    expect(vote(nothing, ranked('next', 0.9, 1.1)).text).toBe('');
+    expect(vote(nothing, ranked('next', 0.9, 1.6)).text).toBe('');
     expect(vote(nothing, ranked('next', 0.9), false).text).toBe('');
+  });
+  it('carry a word that another is rather near to only with the second opinion', () => {
+    const seconded = { text: 'stop', confidence: 0.1, also: 'next' };
+    expect(vote(seconded, ranked('next', 1.1, 1.6)).text).toBe('next');
+    expect(vote(seconded, ranked('next', 1.1, 1.6), false).confidence).toBe(0.1);
+    expect(vote({ ...seconded, also: 'hold' }, ranked('next', 1.1, 1.6)).confidence).toBe(0.1);
+    expect(vote(seconded, ranked('next', 1.1, 1.3)).confidence).toBe(0.1);
   });
   it('say nothing when they are undecided', () => {
     expect(vote(heard, ranked('stop', 1.95))).toEqual(heard);
