@@ -144,6 +144,8 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
     if (!file || !rule) return { ok: false, fault: `There is no working "${id}".` };
     const given: Record<string, RuleValue> = {};
     for (const [name, ref] of Object.entries(file.given)) {
+      const unknown = whyUnknown(ref, readings);
+      if (unknown) return unknown;
       const input = rule.inputs.find((one) => one.name === name);
       const found = value(ref, readings, input?.kind === 'number' ? input.quantity : undefined);
       if (found !== undefined) given[name] = found;
@@ -154,6 +156,17 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
     return rule.output.quantity === 'feedPerRev'
       ? asItFeeds(set, answer, flow.language)
       : asItRuns(set, answer, flow.language);
+  }
+
+  /** Without this the rule would take its default for a size that is still to be measured. */
+  function whyUnknown(ref: ValueRef, readings: Readings): RuleAnswer | undefined {
+    if ('reading' in ref && readings[ref.reading] === undefined) {
+      const label = flow.scope.readings.get(ref.reading)?.reading.label ?? ref.reading;
+      return { ok: false, fault: sayIn(flow.language, flowTexts)('notMeasured', { label }) };
+    }
+    if (!('working' in ref)) return undefined;
+    const answer = working(ref.working, readings);
+    return answer.ok ? undefined : answer;
   }
 
   function value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined {

@@ -111,6 +111,23 @@ describe('workings', () => {
     expect(known('later', { now: 10 })).toBeCloseTo(954.93, 2);
   });
 
+  test('never take the default of a rule for a size that is still to be measured', () => {
+    const blade = {
+      id: 'blade',
+      label: 'Blade',
+      rule: 'parting-blade',
+      given: {
+        diameter: { is: 40, unit: 'mm' },
+        boreDiameter: { reading: 'now' },
+        bladeWidth: { is: 3, unit: 'mm' },
+      },
+    };
+    const work = jobOf(smallFlow([measured, tell('after')], { workings: [blade] })).numbers;
+    expect(work.working('blade', {})).toEqual({ ok: false, fault: 'Now is not measured yet.' });
+    // (40 − 20) ÷ 2 + 2 = 12.
+    expect(work.number({ working: 'blade' }, { now: 20 })).toBe(12);
+  });
+
   test('are worked out once for the same readings', () => {
     const readings = { now: 20 };
     expect(numbers.working('later', readings)).toBe(numbers.working('later', readings));

@@ -37,6 +37,7 @@ export const flowTexts = {
     aboveNothing: 'A speed is above nothing.',
     outside: '{label}: {is} is outside {least} to {most} {unit}.',
     noChoice: '{label}: "{value}" is not one of {options}.',
+    notMeasured: '{label} is not measured yet.',
     wrongMachine: '"{card}" is a {kind}; this flow is for a {wanted}. Choose another machine card.',
     releaseLabel: 'Instructor',
     releaseAsk: 'Ask the instructor to release this step.',
