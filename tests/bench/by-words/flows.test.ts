@@ -45,6 +45,10 @@ describe.each(shippedFlows())('%s, by the model', (path) => {
     );
   });
 
+  test('every two transitions in a row are taken, but those that a rule of the chart keeps apart', () => {
+    expect(steps.flatMap(({ chart, apart }) => withoutReason(chart.step, apart))).toEqual([]);
+  });
+
   test('prints what was covered', () => {
     const table = coverageTable(first.job.flow.file.id, steps);
     console.info(table);
