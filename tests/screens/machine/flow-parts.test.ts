@@ -14,6 +14,7 @@ interface FlowOrKind {
   readonly steps?: readonly Pointing[];
   readonly facts?: readonly Pointing[];
   readonly walks?: readonly Pointing[];
+  readonly parts?: readonly { readonly id: string }[];
 }
 
 const folders = ['../../../flows/', '../../../flows/kinds/'].map(
@@ -24,6 +25,8 @@ const files = folders.flatMap((folder) =>
     .filter((name) => name.endsWith('.json'))
     .map((name) => [name, new URL(name, folder)] as const),
 );
+
+const kinds = files.filter(([, url]) => url.pathname.includes('/kinds/'));
 
 /** Everything that points at a part of the machine, walks opened up. */
 function pointing(file: FlowOrKind): readonly Pointing[] {
@@ -50,6 +53,12 @@ describe('the parts that flows and machine kinds point at', () => {
     // Words to the person, and what is done at the bench with the piece in the hand.
     const away = ['begin', 'protect', 'wrong-card', 'deburr', 'inspect-shank'];
     expect(bare).toEqual([...away, 'lost-in-chuck', 'scrap', 'record']);
+  });
+
+  it.each(kinds)('are the picture of the kind whole, each with a line of its own: %s', (_, url) => {
+    const { id, parts = [] }: FlowOrKind = JSON.parse(readFileSync(url, 'utf8'));
+    const pictured: readonly string[] = isPictured(id) ? PARTS_BY_KIND[id] : [];
+    expect(parts.map((part) => part.id).toSorted()).toEqual(pictured.toSorted());
   });
 
   it('are found in every file there is', () => {
