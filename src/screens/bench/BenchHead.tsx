@@ -4,6 +4,7 @@ import type { Notice, RunState } from '../../bench/index.ts';
 import { dockTexts, voiceTexts } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
 import { addressOf } from '../route.ts';
+import { LEAVES } from '../sound-leaves.ts';
 import { useSay } from '../use-say.ts';
 import { SoundState } from './SoundState.tsx';
 import type { Scene } from './scene.ts';
@@ -48,15 +49,13 @@ export function BenchHead({ state, scene, notice }: BenchHeadProps) {
   );
 }
 
-const leaves = { yes: 'leavesYes', may: 'leavesMay', no: 'leavesNo' } as const;
-
 /** What is wrong with ear, mouth or storage, and always where the sound goes: nowhere, without an ear. */
 function Trouble({ notice }: { readonly notice: Notice }) {
   const say = useSay(voiceTexts);
   const { trouble, advice, soundLeaves = 'no' } = notice;
   return (
     <p class="trouble" role="status">
-      {trouble ?? advice} {say(leaves[soundLeaves])}
+      {trouble ?? advice} {say(LEAVES[soundLeaves])}
     </p>
   );
 }

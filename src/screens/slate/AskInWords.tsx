@@ -4,8 +4,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type SlateCard, type SlateReply, slateAnswer } from '../../bench/index.ts';
 import { slateTexts, voiceTexts, whyTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
+import { LEAVES } from '../sound-leaves.ts';
 import { useLanguage, useSay } from '../use-say.ts';
-import type { AppWorld } from '../world.ts';
+import type { AppWorld, WorldProps } from '../world.ts';
 
 interface AskInWordsProps {
   readonly world: AppWorld;
@@ -69,6 +70,7 @@ export function AskInWords(props: AskInWordsProps) {
             {voice(hearing.state)}
           </button>
         </p>
+        <SoundGoes world={props.world} />
       </form>
       <div aria-live="polite">
         <p class="fault" id="slate-words-fault">
@@ -79,6 +81,15 @@ export function AskInWords(props: AskInWordsProps) {
       <LastAnswers last={last} onAsk={(question) => ask(question, false)} />
     </section>
   );
+}
+
+/** Told before the microphone is opened. An ear that is gone is replaced by the best, which stands first. */
+export function SoundGoes({ world }: WorldProps) {
+  const say = useSay(voiceTexts);
+  const { ear } = world.settings();
+  const ears = world.ears();
+  const chosen = ears.find((one) => one.id === ear) ?? ears[0];
+  return chosen ? <p class="hint">{say(LEAVES[chosen.soundLeavesDevice])}</p> : null;
 }
 
 /** The microphone is open for one question, and shut when the screen is left. */

@@ -3,8 +3,9 @@
 import type { ComponentChildren } from 'preact';
 import { earTexts, frameTexts, settingsTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
+import { LEAVES } from '../sound-leaves.ts';
 import { useSay } from '../use-say.ts';
-import type { AppWorld, EarChoice, Settings, WorldProps } from '../world.ts';
+import type { AppWorld, Settings, WorldProps } from '../world.ts';
 import { EarPack } from './EarPack.tsx';
 
 export function SettingsForm({ world }: WorldProps) {
@@ -70,12 +71,6 @@ function Speech({ world }: WorldProps) {
     </Group>
   );
 }
-
-const LEAVES = {
-  no: 'leavesNo',
-  yes: 'leavesYes',
-  may: 'leavesMay',
-} as const satisfies Readonly<Record<EarChoice['soundLeavesDevice'], string>>;
 
 function Hearing({ world }: WorldProps) {
   const { ear } = world.settings();
