@@ -96,7 +96,7 @@ async function first(): Promise<First> {
   }, logbook);
   const rows = changed(place, () => place.querySelectorAll('.run-row').length === SCREENFUL);
   const status = () => place.querySelector('.runs')?.previousElementSibling?.textContent ?? '';
-  const whole = changed(place, () => /^\d+ runs$/.test(status()));
+  const whole = changed(place, () => /^[\d,]+ runs$/.test(status()));
   render(h(Screen, { world }), place);
   const times = { rows: (await rows) - asked, whole: (await whole) - asked };
   logbook.close();
