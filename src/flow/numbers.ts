@@ -144,8 +144,9 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
     if (!file || !rule) return { ok: false, fault: `There is no working "${id}".` };
     const given: Record<string, RuleValue> = {};
     for (const [name, ref] of Object.entries(file.given)) {
-      const unknown = whyUnknown(ref, readings);
-      if (unknown) return unknown;
+      const why =
+        'working' in ref ? working(ref.working, readings) : notMeasured(flow, ref, readings);
+      if (why?.ok === false) return why;
       const input = rule.inputs.find((one) => one.name === name);
       const found = value(ref, readings, input?.kind === 'number' ? input.quantity : undefined);
       if (found !== undefined) given[name] = found;
@@ -153,20 +154,8 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
     const answer = answerOn(card, rule, given as RuleValues);
     const set = running[id];
     if (set === undefined) return answer;
-    return rule.output.quantity === 'feedPerRev'
-      ? asItFeeds(set, answer, flow.language)
-      : asItRuns(set, answer, flow.language);
-  }
-
-  /** Without this the rule would take its default for a size that is still to be measured. */
-  function whyUnknown(ref: ValueRef, readings: Readings): RuleAnswer | undefined {
-    if ('reading' in ref && readings[ref.reading] === undefined) {
-      const label = flow.scope.readings.get(ref.reading)?.reading.label ?? ref.reading;
-      return { ok: false, fault: sayIn(flow.language, flowTexts)('notMeasured', { label }) };
-    }
-    if (!('working' in ref)) return undefined;
-    const answer = working(ref.working, readings);
-    return answer.ok ? undefined : answer;
+    const asSet = rule.output.quantity === 'feedPerRev' ? asItFeeds : asItRuns;
+    return asSet(set, answer, flow.language);
   }
 
   function value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined {
@@ -191,6 +180,13 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
       return typeof found === 'number' ? found : undefined;
     },
   };
+}
+
+/** Without this a rule would take its default for a size that is still to be measured. */
+function notMeasured(flow: Flow, ref: ValueRef, readings: Readings): RuleAnswer | undefined {
+  if (!('reading' in ref) || readings[ref.reading] !== undefined) return undefined;
+  const label = flow.scope.readings.get(ref.reading)?.reading.label ?? ref.reading;
+  return { ok: false, fault: sayIn(flow.language, flowTexts)('notMeasured', { label }) };
 }
 
 /** The machine is set to it, so nothing rounds or limits it here: what it must not exceed was refused before. */
