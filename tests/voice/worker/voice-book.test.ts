@@ -29,6 +29,14 @@ describe('the book of a voice', () => {
     expect(taught().vote(finding('hold', 1.1), PHRASES, null).text).toBe('hold');
   });
 
+  it('lets no short sound through in a room of blows, where longer ones pass', () => {
+    const whole = finding('hold', 1.1);
+    const short = { ...whole, loud: whole.loud.map((_, i) => i % 3 === 0) };
+    expect(taught().vote(short, PHRASES, null).text).toBe('hold');
+    expect(taught().vote(short, PHRASES, null, true).text).toBe('');
+    expect(taught().vote(whole, PHRASES, null, true).text).toBe('hold');
+  });
+
   it('says nothing of phrases that are not in force', () => {
     expect(taught().vote(finding('hold', 1.1), ['next', 'stop'], null).text).not.toBe('hold');
   });
