@@ -50,6 +50,8 @@ export type EarReport =
   /** Somebody spoke, or something sounded, and it matched nothing that counts. */
   | { readonly kind: 'unclear'; readonly text: string }
   | { readonly kind: 'deaf'; readonly deafness: Deafness }
+  /** Words that are listened for and that it has no pronunciation of: they must come by keys. */
+  | { readonly kind: 'unpronounced'; readonly words: readonly string[] }
   /** Loudness of the room and advice about it ("move the microphone closer"). */
   | { readonly kind: 'level'; readonly decibels: number; readonly advice?: string };
 

@@ -57,6 +57,8 @@ export interface Notice {
   readonly level: number | null;
   /** Whether what is said here leaves the device, by the ear in use. */
   readonly soundLeaves?: Ear['soundLeavesDevice'];
+  /** Words met in the run that the ear in use has no pronunciation of, each once. */
+  readonly unpronounced?: readonly string[];
 }
 
 export interface Session {
@@ -192,6 +194,8 @@ class LiveSession implements Session {
   async listenWith(ear: Ear | null): Promise<void> {
     const old = this.ear;
     this.ear = ear;
+    const { unpronounced: _ofOld, ...notice } = this.notice;
+    this.notice = notice;
     this.adopt(ear);
     if (old && old !== ear) await old.close();
     if (!ear) {
@@ -250,6 +254,9 @@ class LiveSession implements Session {
         this.notice = { ...this.notice, level: report.decibels, advice: report.advice ?? null };
         this.world.show(this.run, this.notice);
         break;
+      case 'unpronounced':
+        this.cannotHear(report.words);
+        break;
       case 'heard':
         if (this.counts(report.heard.text)) void this.heard(report.heard);
         break;
@@ -257,6 +264,12 @@ class LiveSession implements Session {
         if (earOpen(this.sounding)) void this.unclear(report.text);
         break;
     }
+  }
+
+  private cannotHear(words: readonly string[]): void {
+    const unpronounced = [...new Set([...(this.notice.unpronounced ?? []), ...words])];
+    this.notice = { ...this.notice, unpronounced };
+    this.world.show(this.run, this.notice);
   }
 
   /** While the mouth speaks, only what may break in. */

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import {
   beginRun,
   type Clock,
+  type EarReport,
   type KeptRun,
   type Ledger,
   type Notice,
@@ -239,6 +240,19 @@ describe('a session', () => {
     expect(notices.at(-1)?.soundLeaves).toBe('yes');
     await session.listenWith(null);
     expect(notices.at(-1)?.soundLeaves).toBeUndefined();
+  });
+
+  test('tells each word once that the ear has no pronunciation of, as long as that ear is in use', async () => {
+    const { session, ear, notices } = await opened();
+    const reports: ((report: EarReport) => void)[] = [];
+    await session.listenWith({ ...ear, open: async (report) => void reports.push(report) });
+    for (const words of [['grobe'], ['grobe', 'pinole']]) {
+      reports[0]?.({ kind: 'unpronounced', words });
+      reports[0]?.({ kind: 'listening' });
+    }
+    expect(notices.at(-1)?.unpronounced).toEqual(['grobe', 'pinole']);
+    await session.listenWith(null);
+    expect(notices.at(-1)).not.toHaveProperty('unpronounced');
   });
 
   test('begins though the browser still asks whether the microphone is allowed', async () => {

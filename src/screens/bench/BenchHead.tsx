@@ -50,12 +50,14 @@ export function BenchHead({ state, scene, notice }: BenchHeadProps) {
 }
 
 /** What is wrong with ear, mouth or storage, and always where the sound goes: nowhere, without an ear. */
-function Trouble({ notice }: { readonly notice: Notice }) {
+export function Trouble({ notice }: { readonly notice: Notice }) {
   const say = useSay(voiceTexts);
-  const { trouble, advice, soundLeaves = 'no' } = notice;
+  const { trouble, advice, soundLeaves = 'no', unpronounced = [] } = notice;
+  const words = unpronounced.join(', ');
   return (
     <p class="trouble" role="status">
-      {trouble ?? advice} {say(LEAVES[soundLeaves])}
+      {trouble ?? advice} {say(LEAVES[soundLeaves])}{' '}
+      {words !== '' && say('unpronounced', { words })}
     </p>
   );
 }

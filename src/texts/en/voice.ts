@@ -34,6 +34,7 @@ export const voiceTexts = {
     leavesYes: 'Sound leaves this device.',
     leavesMay: 'Sound may leave this device.',
     leavesNo: 'Sound stays on this device.',
+    unpronounced: 'The ear of this page cannot hear: {words}. Use the keys for these.',
     /** On the Slate's own screen. */
     sayIt: 'Say it',
     opening: 'One moment',

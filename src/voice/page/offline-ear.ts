@@ -54,8 +54,6 @@ export interface OfflineEar extends Ear {
   readonly known: Readonly<Record<string, number>>;
   /** Ten seconds of the room without speech. Null when it was broken off or did not end. */
   measureRoom(): Promise<RoomMeasured | null>;
-  /** Words of the last said list that have no pronunciation. */
-  readonly missing: readonly string[];
 }
 
 /** After the mouth's last sound a room still rings, and the loudspeaker's buffer runs empty. */
@@ -79,7 +77,6 @@ export function offlineEar(world: OfflineEarWorld): OfflineEar {
 class OwnEar implements OfflineEar {
   readonly name: string;
   readonly soundLeavesDevice = 'no';
-  missing: readonly string[] = [];
   private report: (report: EarReport) => void = () => {};
   private words: ListenFor = { phrases: [] };
   private worker: Worker | undefined;
@@ -304,7 +301,7 @@ class OwnEar implements OfflineEar {
         this.report(this.roomSays);
         break;
       case 'missing':
-        this.missing = message.words;
+        this.report({ kind: 'unpronounced', words: message.words });
         break;
       case 'channel':
         this.store?.keepChannel(message.channel);

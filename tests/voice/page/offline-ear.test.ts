@@ -89,6 +89,14 @@ const quietRoom = () => {
   for (let i = 0; i < 5; i++) capture.give(sound(-60), 16_000);
 };
 
+describe('a word without a pronunciation', () => {
+  it('is reported, so that somebody can be told of it', async () => {
+    const { tell, reports } = await openedEar();
+    tell({ kind: 'missing', words: ['spannzange'] });
+    expect(reports.at(-1)).toEqual({ kind: 'unpronounced', words: ['spannzange'] });
+  });
+});
+
 describe('half duplex', () => {
   it('sends no sound and reports nothing while it is shut', async () => {
     const { ear, kinds, tell, reports } = await openedEar();
