@@ -66,7 +66,8 @@ const REFUSED = 0.4;
 
 /** What both together say; the confidence of what they differ on is below one half. */
 export function agree(first: First, second: Second | null, where: Circumstances): First {
-  if (!second) return first;
+  // Where no phrase of ours has room in the sound, none was said.
+  if (!second) return mayBeRefused(first, where) ? refused(first) : first;
   const isSure = first.confidence >= 0.5;
   const lead = second.lead / Math.max(1, second.frames);
   const enough = ALONE[where.weightOf(second.phrase)].lead;

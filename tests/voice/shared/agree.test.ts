@@ -78,8 +78,13 @@ describe('two opinions', () => {
     expect(agree(sure, { ...other, next: 'next' }, where).confidence).toBeLessThan(0.5);
   });
 
-  it('leave the first as it is where there is no second', () => {
-    const sure = { text: 'next', confidence: 0.7 };
-    expect(agree(sure, null, where)).toEqual(sure);
+  it('leave a number and a word that makes the job wait where there is no second, and refuse the rest', () => {
+    for (const text of ['twenty five', 'hold']) {
+      const sure = { text, confidence: 0.7 };
+      expect(agree(sure, null, where)).toEqual(sure);
+    }
+    expect(agree({ text: 'guard closed', confidence: 0.7 }, null, where).confidence).toBeLessThan(
+      0.5,
+    );
   });
 });
