@@ -53,3 +53,4 @@ export {
 export { type Turn, turnOf } from './turn.ts';
 export { viewNow } from './view-now.ts';
 export { figureAsked } from './why-that.ts';
+export { wordsBefore } from './words-before.ts';

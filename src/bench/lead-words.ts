@@ -33,7 +33,8 @@ export function leadItems(state: RunState, items: readonly BenchItem[]): readonl
   }));
 }
 
-function leadPhrases({ job }: RunState, list: LeadList): readonly string[] {
+/** Every way of saying that a list is meant. */
+export function leadPhrases({ job }: RunState, list: LeadList): readonly string[] {
   const { language } = job.flow;
   const table = tableIn(language, voiceTexts);
   if (list === restList) return table.leadRest;

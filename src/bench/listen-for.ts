@@ -71,7 +71,8 @@ function answersNumber({ kind, id, ask }: BenchItem): boolean {
   return kind === 'answer' || kind === 'drill' || id === 'hold' || ask === 'repeat';
 }
 
-function countsAtOnce(state: RunState, item: BenchItem): boolean {
+/** True for what an ear of listed words hears without a lead word before it. */
+export function countsAtOnce(state: RunState, item: BenchItem): boolean {
   if (item.kind === 'trouble') return state.opened === 'troubles' || isTroubleOfNow(state, item);
   if (item.opens !== undefined) return item.opens === restList || isOpenedHere(state, item.opens);
   if (item.ask !== undefined) return isAskedHere(state, item.ask);

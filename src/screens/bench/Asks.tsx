@@ -1,9 +1,10 @@
 /** The questions that change nothing, and the ways back: always allowed, smaller than what leads on. */
 
-import type { ComponentChildren } from 'preact';
+import { type ComponentChildren, Fragment } from 'preact';
 import { useState } from 'preact/hooks';
+import { type BenchItem, type Notice, type RunState, wordsBefore } from '../../bench/index.ts';
 import { commandSaid } from '../../flow/index.ts';
-import { apprenticeTexts, dockTexts } from '../../texts/index.ts';
+import { apprenticeTexts, dockTexts, type Language } from '../../texts/index.ts';
 import { Icon } from '../frame/Icon.tsx';
 import { later } from '../frame/later.tsx';
 import { useLanguage, useSay } from '../use-say.ts';
@@ -12,6 +13,8 @@ import { offers, type Scene, wordOf } from './scene.ts';
 
 interface AsksProps {
   readonly scene: Scene;
+  readonly state: RunState;
+  readonly notice: Notice;
   readonly say: Say;
   readonly onGiveUp: () => void;
 }
@@ -40,18 +43,23 @@ const QUESTIONS = [
   { word: 'why that', key: '=', figures: null },
 ] as const;
 
-export function Asks({ scene, say, onGiveUp }: AsksProps) {
+export function Asks(props: AsksProps) {
+  const { scene, say } = props;
   const text = useSay(dockTexts);
   const language = useLanguage();
+  const first = firstWords(props);
   const here = new Set(scene.view.figures.map((figure) => figure.id));
   const shown = QUESTIONS.filter(({ figures }) => figures?.some((id) => here.has(id)) ?? true);
+  const led = shown.filter(({ word }) => first(spokenAs(language, word)).length > 0);
+  const questions = (some: typeof shown) =>
+    some.map(({ word, key }) => (
+      <SayButton key={word} word={word} say={say} shortcut={key} look="small">
+        <span class="say-word">{capital(commandSaid(language, word))}</span>
+      </SayButton>
+    ));
   return (
     <section class="asks" aria-label={text('youCanAsk')}>
-      {shown.map(({ word, key }) => (
-        <SayButton key={word} word={word} say={say} shortcut={key} look="small">
-          <span class="say-word">{capital(commandSaid(language, word))}</span>
-        </SayButton>
-      ))}
+      {questions(shown.filter((one) => !led.includes(one)))}
       {offers(scene, 'back') && (
         <SayButton word="back" say={say} shortcut="b" look="small">
           <span class="say-word">{capital(commandSaid(language, 'back'))}</span>
@@ -67,27 +75,35 @@ export function Asks({ scene, say, onGiveUp }: AsksProps) {
           <span class="say-word">{text('takeBack')}</span>
         </SayButton>
       )}
-      <Changed scene={scene} say={say} onGiveUp={onGiveUp} />
+      <Changed {...props} />
+      {led.length > 0 && <First words={first(spokenAs(language, led[0]?.word ?? ''))} />}
+      {questions(led)}
     </section>
   );
 }
 
 /** What may go wrong or be lost at any moment, behind one button: these words count whether it is open or not. */
-function Changed({ scene, say, onGiveUp }: AsksProps) {
+function Changed(props: AsksProps) {
+  const { scene, say, onGiveUp } = props;
   const text = useSay(apprenticeTexts);
   const dock = useSay(dockTexts);
+  const first = firstWords(props);
   const near = scene.list.items.flatMap(({ id }) => /^term:(.+)$/.exec(id)?.[1] ?? []);
+  const button = (item: BenchItem) => (
+    <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
+  );
   return (
     <>
       {scene.troubles.length > 0 && (
         <More name={text('trouble')}>
-          {scene.troubles.map((item) => (
-            <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
-          ))}
+          <Groups items={scene.troubles} first={first}>
+            {button}
+          </Groups>
         </More>
       )}
       {offers(scene, `pace:${scene.pace}`) && (
         <More name={`${text('pace')}: ${text(PACE_NAMES[scene.pace])}`}>
+          <First words={first(wordFor(scene, `pace:${scene.pace}`))} />
           {PACES.map((pace) => (
             <SayButton key={pace} word={wordFor(scene, `pace:${pace}`)} say={say} look="small">
               <span class="say-word">{text(PACE_NAMES[pace])}</span>
@@ -97,6 +113,7 @@ function Changed({ scene, say, onGiveUp }: AsksProps) {
         </More>
       )}
       <More name={text('words')} wide>
+        {near[0] !== undefined && <First words={first(wordFor(scene, `term:${near[0]}`))} />}
         <WordList
           near={near}
           most={MOST_WORDS}
@@ -105,9 +122,9 @@ function Changed({ scene, say, onGiveUp }: AsksProps) {
       </More>
       {scene.losses.length + scene.adjusts.length > 0 && (
         <More name={dock('changed')}>
-          {[...scene.losses, ...scene.adjusts].map((item) => (
-            <SayButton key={item.id} word={wordOf(item)} say={say} look="small" gate />
-          ))}
+          <Groups items={[...scene.losses, ...scene.adjusts]} first={first}>
+            {button}
+          </Groups>
         </More>
       )}
       <More name={dock('endRun')}>
@@ -118,6 +135,53 @@ function Changed({ scene, say, onGiveUp }: AsksProps) {
       </More>
     </>
   );
+}
+
+interface GroupsProps {
+  readonly items: readonly BenchItem[];
+  readonly first: (word: string) => readonly string[];
+  readonly children: (item: BenchItem) => ComponentChildren;
+}
+
+/** Those that count at once; then the others, each group under what is said before it. */
+function Groups({ items, first, children }: GroupsProps) {
+  const groups = new Map<string, BenchItem[]>();
+  for (const item of items) {
+    const key = first(wordOf(item)).join();
+    groups.set(key, [...(groups.get(key) ?? []), item]);
+  }
+  const ordered = [...groups].sort(([a], [b]) => a.length - b.length);
+  return (
+    <>
+      {ordered.map(([key, group]) => (
+        <Fragment key={key}>
+          {group[0] && <First words={first(wordOf(group[0]))} />}
+          {group.map(children)}
+        </Fragment>
+      ))}
+    </>
+  );
+}
+
+function First({ words }: { readonly words: readonly string[] }) {
+  const text = useSay(dockTexts);
+  if (words.length === 0) return null;
+  const quoted = words.map((word) => text('quoted', { word })).join(', ');
+  return <p class="more-line">{text('firstSay', { words: quoted })}</p>;
+}
+
+/** What is said before a word to the ear in use: an ear of listed words knows the rare ones behind others. */
+function firstWords({ scene, state, notice }: AsksProps): (word: string) => readonly string[] {
+  if (notice.soundLeaves === undefined) return () => [];
+  return (word) => {
+    const item = scene.list.items.find(({ phrases }) => phrases.includes(word));
+    return item ? wordsBefore(state, item) : [];
+  };
+}
+
+/** As it stands in the said list. */
+function spokenAs(language: Language, word: string): string {
+  return commandSaid(language, word).toLowerCase();
 }
 
 interface MoreProps {

@@ -40,6 +40,7 @@ export const dockTexts = {
     choose: 'Choose',
     youCanAsk: 'You can ask',
     takeBack: 'Wrong: take back',
+    firstSay: 'First say {words}:',
     changed: 'Something changed',
     endRun: 'End this run',
     endsSo: 'The run is kept as given up. It cannot be gone on with.',
