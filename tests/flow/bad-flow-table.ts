@@ -457,7 +457,7 @@ export const badMeaning: readonly BadRow[] = [
   row(
     'an unknown part of the machine',
     ['"say": "Turn."', '"say": "Turn.", »"part": "chukc"'],
-    '$.steps[4].part — The lathe has no part "chukc". Did you mean "chuck"? It has: headstock, gear-levers, selector, emergency-stop, chuck, key-hole, guard, work, tool-post, tool, cross-slide, cross-dial, compound, carriage, carriage-wheel, feed-lever, half-nut-lever, lead-screw, tailstock, quill, tailstock-wheel, bed.',
+    '$.steps[4].part — The lathe has no part "chukc". Did you mean "chuck"? It has: headstock, gear-levers, selector, emergency-stop, chuck, key-hole, guard, work, tool-post, tool, cross-slide, cross-dial, compound, carriage, carriage-wheel, feed-lever, half-nut-lever, lead-screw, tailstock, quill, tailstock-wheel, bed, ways.',
   ),
   row(
     'an unknown moment',

@@ -170,7 +170,7 @@ const kindRows: readonly Row[] = [
     'a fact about no part',
     one('"part": "key-hole"', '»"part": "keyhole"'),
     [
-      '$.facts[5].part — The lathe has no part "keyhole". Did you mean "key-hole"? It has: headstock, gear-levers, selector, emergency-stop, chuck, key-hole, guard, work, tool-post, tool, cross-slide, cross-dial, compound, carriage, carriage-wheel, feed-lever, half-nut-lever, lead-screw, tailstock, quill, tailstock-wheel, bed.',
+      '$.facts[5].part — The lathe has no part "keyhole". Did you mean "key-hole"? It has: headstock, gear-levers, selector, emergency-stop, chuck, key-hole, guard, work, tool-post, tool, cross-slide, cross-dial, compound, carriage, carriage-wheel, feed-lever, half-nut-lever, lead-screw, tailstock, quill, tailstock-wheel, bed, ways.',
     ],
   ],
   [
