@@ -101,6 +101,8 @@ class LiveSession implements Session {
   private queue: Promise<void> = Promise.resolve();
   private line = 0;
   private earIsShut = false;
+  /** The line after which the ear opens: what it reports meanwhile does not shut it again. */
+  private opening = 0;
   /** What may break into the line that sounds. */
   private still: readonly string[] = [];
   /** To be said when the line that sounds is over. */
@@ -358,7 +360,9 @@ class LiveSession implements Session {
 
   /** "Listening" is shown when the ear is open, not before: it may wait for the room to fall silent. */
   private async fallSilent(turn: number): Promise<void> {
-    if (turn === this.line) await this.ear?.reopen();
+    if (turn !== this.line) return;
+    this.opening = turn;
+    await this.ear?.reopen();
     if (turn !== this.line || this.closed) return;
     this.earIsShut = false;
     this.talk({ type: 'quiet' });
@@ -388,8 +392,8 @@ class LiveSession implements Session {
     const { ear } = this;
     if (!ear) return;
     const shut = this.sounding.value.mouth !== 'silent';
-    if (shut) void ear.shut(this.still);
-    else if (this.earIsShut) void ear.reopen();
+    if (shut && this.opening !== this.line) void ear.shut(this.still);
+    else if (!shut && this.earIsShut) void ear.reopen();
     this.earIsShut = shut;
     ear.listenFor(listenFor(this.run));
   }

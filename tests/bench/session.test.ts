@@ -142,6 +142,28 @@ describe('a session', () => {
     expect(notices.at(-1)?.sound).toBe('listening');
   });
 
+  test('does not shut the ear again that tells, while it opens, that it listens', async () => {
+    const { session, ear, voice, letGo } = await opened();
+    const calls: string[] = [];
+    let report: (report: EarReport) => void = () => undefined;
+    await session.listenWith({
+      ...ear,
+      open: async (to) => {
+        report = to;
+      },
+      shut: async () => void calls.push('shut'),
+      reopen: async () => {
+        calls.push('reopen');
+        report({ kind: 'listening' });
+      },
+    });
+    voice.finish();
+    await settled();
+    letGo();
+    await settled();
+    expect(calls.slice(calls.indexOf('reopen'))).toEqual(['reopen']);
+  });
+
   test('its own lines, played back into the ear as they are spoken, move nothing', async () => {
     const { session, ear, voice, quiet } = await opened();
     await quiet();
