@@ -24,7 +24,7 @@ const STAGES = {
     const { needChromium } = await import('./browser-path.mjs');
     const path = await needChromium().catch((error) => endWith(error.message));
     console.log(`Using ${path}`);
-    return vitest('browser', { CHROMIUM_PATH: path });
+    return vitest('browser*', { CHROMIUM_PATH: path });
   },
 };
 
@@ -55,7 +55,7 @@ async function runStages(names) {
 }
 
 /**
- * Runs one vitest project and adds its tests to the tally.
+ * Runs the vitest projects of this name, with * for any letters, and adds its tests to the tally.
  * @param {string} project
  * @param {NodeJS.ProcessEnv} [env]
  */
