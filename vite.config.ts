@@ -6,7 +6,7 @@ import { voiceEngine } from './src/voice/build/index.ts';
 const inRepository = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const repository = inRepository('.');
 
-const alone = ['voice', 'ear-set-up', 'kill'].map((name) => `tests/browser/${name}.test.ts`);
+const alone = ['voice', 'ear-set-up'].map((name) => `tests/browser/${name}.test.ts`);
 const inChromium = {
   root: repository,
   globalSetup: 'tests/browser/build-first.ts',
@@ -63,7 +63,7 @@ export default defineConfig({
         },
       },
       {
-        // These hear by real time, or wait for what a busy machine does late: one after another.
+        // These hear in real time, which a busy machine is late for: one after another.
         test: {
           name: 'browser-alone',
           ...inChromium,
