@@ -6,6 +6,7 @@ import {
   type Counted,
   claimNamed,
   claimsOf,
+  heardClaim,
   Memory,
   type Problem,
   type Proof,
@@ -85,9 +86,10 @@ export function proveFlow(
   const ms = Math.round((performance.now() - begun) * 10) / 10;
   const proofs = outcomes.flatMap(({ proof }) => (proof ? [proof] : []));
   const worst = worstOf(proofs);
+  const unheard = unpronounced(flow, cards);
   const problems = [
     ...outcomes.flatMap((outcome) => outcome.problems),
-    ...unpronounced(flow, cards).map((word) => unheardProblem(word, cards)),
+    ...unheard.map((word) => unheardProblem(word, cards)),
   ];
   const verdict = problems.length > 0 ? 'broken' : (worst?.verdict ?? 'too-large');
   const unreached = new Set(
@@ -103,9 +105,12 @@ export function proveFlow(
     states: sum(proofs, (proof) => proof.states),
     transitions: sum(proofs, (proof) => proof.transitions),
     hazards: flow.kind.hazards.map((hazard) => hazard.id),
-    claims: claimsFrom(outcomes).map((claim) => ({ ...claim, holds: holds(claim, outcomes) })),
+    claims: [
+      ...claimsFrom(outcomes).map((claim) => ({ ...claim, holds: holds(claim, outcomes) })),
+      { ...heardClaim, holds: unheard.length === 0 },
+    ],
     coverage: {
-      steps: verdict === 'too-large' ? 0 : ofSteps - unreached.size,
+      steps: proofs.length > 0 && proofs.every(isWalked) ? ofSteps - unreached.size : 0,
       ofSteps,
       places: Math.max(0, ...proofs.map((proof) => proof.places)),
       cards: outcomes.flatMap(coverageWith),
@@ -162,8 +167,12 @@ function claimsFrom(outcomes: readonly Outcome[]): readonly Claim[] {
 
 function holds({ id }: Claim, outcomes: readonly Outcome[]): boolean | null {
   if (outcomes.some(({ problems }) => problems.some(({ claim }) => claim === id))) return false;
-  const walked = ({ proof }: Outcome) => proof?.verdict === 'proved' || proof?.verdict === 'broken';
-  return outcomes.every(walked) ? true : null;
+  return outcomes.every(({ proof }) => proof && isWalked(proof)) ? true : null;
+}
+
+/** True where the walk came to its end. */
+function isWalked({ verdict }: Proof): boolean {
+  return verdict === 'proved' || verdict === 'broken';
 }
 
 function proveWith(path: string, flow: Flow, card: Card, memory: Memory): Outcome {
@@ -195,8 +204,8 @@ function jobProblem(card: Card, faults: readonly string[]): ReportedProblem {
 function unheardProblem(word: string, [card]: readonly Card[]): ReportedProblem {
   return {
     kind: 'format',
-    claim: 'FORMAT-HEARD',
-    sentence: 'Every word that may be said has a pronunciation.',
+    claim: heardClaim.id,
+    sentence: heardClaim.sentence,
     step: '',
     message: `The ear does not know how "${word}" sounds. Add it to "pronunciations", like "thou": ["TH AW"].`,
     card: card?.id ?? '',

@@ -34,7 +34,13 @@ export const formatClaims = {
   'FORMAT-SETTLES': 'Every word is answered: no step goes round by itself for ever.',
 } as const;
 
-/** All claims of a job, hazards first. */
+/** Looked at by whoever has the ear's dictionary, such as the command line; no walk can tell. */
+export const heardClaim: Claim = {
+  id: 'FORMAT-HEARD',
+  sentence: 'Every word that may be said has a pronunciation.',
+};
+
+/** All claims of a job that a walk judges, hazards first. */
 export function claimsOf(job: Job): readonly Claim[] {
   const hazards = job.flow.kind.hazards.map(({ id, sentence }) => ({
     id,

@@ -3,7 +3,7 @@
  * too large, or unseeable. Never guesses, never changes a flow, and never says "fine" of what it did not walk.
  */
 
-export { type Claim, claimNamed, claimsOf, formatClaims } from './claims.ts';
+export { type Claim, claimNamed, claimsOf, formatClaims, heardClaim } from './claims.ts';
 export type { Counted, Coverage } from './coverage.ts';
 export { excuseFor } from './excuse-mutant.ts';
 export { type HuntLimits, hunt } from './hunt.ts';

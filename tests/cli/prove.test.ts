@@ -79,6 +79,11 @@ describe('npm run -s prove', { timeout: 60_000 }, () => {
       sentence: expect.stringContaining('Hands never go in'),
       holds: false,
     });
+    expect(proved?.claims).toContainEqual({
+      id: 'FORMAT-HEARD',
+      sentence: 'Every word that may be said has a pronunciation.',
+      holds: true,
+    });
     expect(broken?.claims).toContainEqual({
       id: 'LATHE-GUARD',
       sentence: 'The spindle never runs with the guard open.',
