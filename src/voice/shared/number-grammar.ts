@@ -27,6 +27,12 @@ const DIGITS = [...ONES, 'oh'];
 /** "One eight" for eighteen is said now and then, and is easily found in "forty point": probability beside the usual way. */
 const RARE = 0.002;
 
+/**
+ * Each further decimal is one of ten, to the fourth: the engine counts its sounds so much too high. Without it the "t" of
+ * "point one" was heard as a digit, "point two one". Of 52 numbers of four voices 47 are right, 44 were.
+ */
+const NEXT_DECIMAL = 0.1 ** 4;
+
 /** Whole parts are listed one by one when there are no more than this, else built from rules. */
 const LISTED = 120;
 
@@ -66,7 +72,8 @@ export function numberPathsInside({ unit, min, max, decimals }: NumberWanted): N
     for (const whole of wholeWays(Math.floor(n / scale))) {
       const weight = weightOf(Math.floor(n / scale), whole);
       for (const digits of fractionWays(fraction)) {
-        graph.path(0, done, [...whole, ...digits], weight);
+        const further = Math.max(0, digits.length - 2);
+        graph.path(0, done, [...whole, ...digits], weight * NEXT_DECIMAL ** further);
       }
     }
   }
@@ -230,7 +237,7 @@ function addDecimals(
   let at = point;
   for (let i = 0; i < decimals; i++) {
     const next = graph.state();
-    for (const digit of DIGITS) graph.say(at, next, digit);
+    for (const digit of DIGITS) graph.say(at, next, digit, i === 0 ? 1 : NEXT_DECIMAL);
     graph.pass(next, done);
     at = next;
   }

@@ -25,6 +25,18 @@ function withPasses(arcs: NumberPaths['arcs'], states: Set<number>): Set<number>
   return states;
 }
 
+/** How likely the likeliest way is that says exactly these words; 0 where there is none. */
+function likelihood({ arcs, ends }: NumberPaths, text: string): number {
+  const from = (state: number, words: readonly string[]): number => {
+    const [word] = words;
+    const ways = arcs
+      .filter((arc) => arc.from === state && (arc.word === '' || arc.word === word))
+      .map((arc) => (arc.weight ?? 1) * from(arc.to, arc.word === '' ? words : words.slice(1)));
+    return Math.max(word === undefined && ends.includes(state) ? 1 : 0, ...ways);
+  };
+  return from(0, text.split(' '));
+}
+
 const millimetres = { unit: 'mm', min: 24.8, max: 25.2, decimals: 2 };
 const speed = { unit: 'rev/min', min: 40, max: 2500, decimals: 0 };
 const inches = { unit: 'in', min: 0, max: 0.75, decimals: 3 };
@@ -39,6 +51,17 @@ describe('the numbers an ear may hear', () => {
     'twenty five point one millimetres',
   ])('allow "%s" for 24.80 to 25.20 mm', (text) => {
     expect(allows(numberPaths(millimetres), text)).toBe(true);
+  });
+
+  it('have each further decimal rarer than none, among all numbers and among those inside', () => {
+    const inside = numberPathsInside(millimetres);
+    for (const paths of [numberPaths(millimetres), inside].flatMap((one) => one ?? [])) {
+      const short = likelihood(paths, 'twenty five point one');
+      const long = likelihood(paths, 'twenty five point oh one');
+      expect(long).toBeGreaterThan(0);
+      expect(long).toBeLessThan(short / 1000);
+    }
+    expect(inside).not.toBeNull();
   });
 
   it.each([
