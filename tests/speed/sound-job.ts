@@ -33,6 +33,7 @@ export async function soundJobFigures(): Promise<readonly Figure[]> {
 /** How many words of the job were led by sound; all of them when it came to its end. */
 async function lead(person: Speaker): Promise<number> {
   for (const [index, word] of wholeJob.entries()) {
+    if (index % 10 === 0) console.error(`${index} of ${wholeJob.length} words`);
     try {
       if (/^[\d.]+$/.test(word)) await person.saysSize(word);
       else if (word !== 'correct') await person.says(word);
