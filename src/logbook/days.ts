@@ -17,26 +17,44 @@ export interface DayRow {
 /**
  * A row that stands among the days and is written anew with every change of one. As long as it is the same, so is the
  * list: one short row is read in place of all. Any tab may have changed it, so it is in the store and not in memory.
+ * It also holds the newest heads, so that the first rows of the list are on the screen after one reading.
  */
 export interface StampRow {
   readonly day: typeof stampKey;
   readonly stamp: string;
+  /** A JSON list of heads, the newest first, `NEWEST_RUNS` at most; an older program wrote none. */
+  readonly newest?: string;
 }
+
+/** Fills the first screen. */
+export const NEWEST_RUNS = 50;
 
 /** No day. */
 export const stampKey = '';
 const stampRow: z.ZodType<StampRow> = z.strictObject({
   day: z.literal(stampKey),
   stamp: z.string().min(1),
+  newest: z.string().exactOptional(),
 });
 
-export function newStamp(): StampRow {
-  return { day: stampKey, stamp: crypto.randomUUID() };
+/** @param heads of any order, the newest among them */
+export function newStamp(heads: readonly RunHead[]): StampRow {
+  const newest = JSON.stringify(newestFirst(heads).slice(0, NEWEST_RUNS));
+  return { day: stampKey, stamp: crypto.randomUUID(), newest };
 }
 
 /** Null when it is no stamp, or a damaged one: then the days are made again. */
-export function stampIn(row: unknown): string | null {
-  return stampRow.safeParse(row).data?.stamp ?? null;
+export function stampIn(row: unknown): StampRow | null {
+  return stampRow.safeParse(row).data ?? null;
+}
+
+/** The newest heads that stand beside a stamp; null where none do, or what stands there is damaged. */
+export function newestIn(stamp: StampRow | null): readonly RunHead[] | null {
+  return stamp?.newest === undefined ? null : headsIn(stamp.newest);
+}
+
+export function newestFirst(heads: readonly RunHead[]): readonly RunHead[] {
+  return [...heads].sort((one, other) => other.startedAt - one.startedAt);
 }
 
 const dayRow: z.ZodType<DayRow> = z.strictObject({ day: z.iso.date(), heads: z.string() });
@@ -60,8 +78,13 @@ export function daysOf(rows: readonly unknown[]): readonly DayRow[] {
 
 /** The heads of a row; null when it is damaged. */
 export function headsOf(row: unknown): readonly RunHead[] | null {
+  const { success, data } = dayRow.safeParse(row);
+  return success ? headsIn(data.heads) : null;
+}
+
+function headsIn(text: string): readonly RunHead[] | null {
   try {
-    return headList.parse(JSON.parse(dayRow.parse(row).heads));
+    return headList.parse(JSON.parse(text));
   } catch {
     return null;
   }

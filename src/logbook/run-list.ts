@@ -2,7 +2,17 @@
 
 import type { RunHead } from '../bench/ports.ts';
 import type { Database, Reading } from './database.ts';
-import { dayReader, daysOf, newStamp, stampIn, stampKey } from './days.ts';
+import {
+  dayReader,
+  daysOf,
+  headsOf,
+  NEWEST_RUNS,
+  newestFirst,
+  newestIn,
+  newStamp,
+  stampIn,
+  stampKey,
+} from './days.ts';
 import type { LogbookFault } from './fault.ts';
 import { fromStore, runHead, whole } from './rows.ts';
 
@@ -13,8 +23,6 @@ export type Newest = (heads: readonly RunHead[]) => void;
 const FIRST_DAYS = 8;
 /** So many at once do not hold the page up. */
 const MOST_DAYS = 64;
-/** Fills the first screen. */
-const NEWEST_RUNS = 50;
 
 /** The list as it was last read, and the stamp that stood beside it then. */
 interface Listed {
@@ -41,13 +49,17 @@ async function list(
 ): Promise<readonly RunHead[]> {
   const read = await db.read(['days'], async (tx) => {
     const row: unknown = await tx.objectStore('days').get(stampKey);
-    const stamp = stampIn(row);
+    const known = stampIn(row);
+    const stamp = known?.stamp ?? null;
     if (stamp !== null && stamp === listed.stamp) return { stamp, heads: listed.heads };
-    const isDamaged = row !== undefined && stamp === null;
-    return { stamp, heads: isDamaged ? null : await fromNewest(tx, listed.readDays, newest) };
+    if (row !== undefined && known === null) return { stamp, heads: null };
+    const first = newestIn(known);
+    const isShown = first?.length === NEWEST_RUNS;
+    if (isShown) newest?.(first);
+    return { stamp, heads: await fromNewest(tx, listed.readDays, isShown ? undefined : newest) };
   });
   listed.stamp = read.heads && read.stamp;
-  listed.heads = read.heads ?? sorted(await mendDays(db, report));
+  listed.heads = read.heads ?? newestFirst(await mendDays(db, report));
   return listed.heads;
 }
 
@@ -66,17 +78,13 @@ async function fromNewest(
     const [first = '', ...later] = days.splice(-atOnce);
     const some = readDays(await store.getAll(IDBKeyRange.bound(first, later.at(-1) ?? first)));
     if (some === null) return null;
-    for (const head of sorted(some)) heads.push(head);
+    for (const head of newestFirst(some)) heads.push(head);
     atOnce = Math.min(MOST_DAYS, 2 * atOnce);
     if (told || heads.length < NEWEST_RUNS || days.length === 0) continue;
     newest?.([...heads]);
     told = true;
   }
-  return sorted(heads);
-}
-
-function sorted(heads: readonly RunHead[]): readonly RunHead[] {
-  return [...heads].sort((one, other) => other.startedAt - one.startedAt);
+  return newestFirst(heads);
 }
 
 /** The rows of the list are damaged: they are made again from the heads themselves. */
@@ -87,8 +95,9 @@ async function mendDays(
   const rows = await db.write(['runs', 'days'], async (tx) => {
     const runs: readonly unknown[] = await tx.objectStore('runs').getAll();
     await tx.objectStore('days').clear();
-    for (const day of daysOf(runs)) await tx.objectStore('days').put(day);
-    await tx.objectStore('days').put(newStamp());
+    const days = daysOf(runs);
+    for (const day of days) await tx.objectStore('days').put(day);
+    await tx.objectStore('days').put(newStamp(days.flatMap((day) => headsOf(day) ?? [])));
     return runs;
   });
   return rows.flatMap((row) =>

@@ -1,6 +1,8 @@
 import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { describe, expect, it, vi } from 'vitest';
+import type { RunHead } from '../../src/bench/ports.ts';
+import { newestIn, stampIn } from '../../src/logbook/days.ts';
 import { openLogbook } from '../../src/logbook/index.ts';
 import { allRows, freshLogbook, putRaw } from './fresh-store.ts';
 import { entry, sampleRun } from './sample-run.ts';
@@ -85,13 +87,59 @@ describe('the list', () => {
     expect(newest).toHaveLength(1);
   });
 
-  it('shows no part first where all is read at once', async () => {
+  it('shows no part first of a logbook that fills no screen', async () => {
     const { logbook } = await freshLogbook();
     const { head, source } = sampleRun('run-0');
-    for (let n = 0; n < 60; n++) await logbook.start({ ...head, id: `run-${n}` }, source);
+    for (let n = 0; n < 49; n++) await logbook.start({ ...head, id: `run-${n}` }, source);
     const early = vi.fn();
-    expect(await logbook.list(early)).toHaveLength(60);
+    expect(await logbook.list(early)).toHaveLength(49);
     expect(early).not.toHaveBeenCalled();
+  });
+
+  /** Ids of what is shown first, as a page that has read nothing yet shows it. */
+  const shownFirst = async () => {
+    const early = vi.fn<(heads: readonly RunHead[]) => void>();
+    const all = await (await openLogbook(() => undefined)).list(early);
+    const [heads = []] = early.mock.calls[0] ?? [];
+    return { first: heads.map(({ id }) => id), all: all.map(({ id }) => id) };
+  };
+
+  it('has its first screen in the row of its stamp, as each write leaves it', async () => {
+    const { logbook } = await freshLogbook();
+    const { head, source } = sampleRun('run-0');
+    const at = (n: number) => ({ ...head, id: `run-${n}`, startedAt: head.startedAt + n * DAY });
+    for (let n = 0; n < 60; n++) await logbook.start({ ...at(n), status: 'open' }, source);
+    await logbook.finish('run-59', { status: 'given-up', endedAt: 1.9e12, readings: [] });
+    await logbook.finish('run-2', { status: 'given-up', endedAt: 1.9e12, readings: [] });
+    await logbook.importRuns(
+      JSON.stringify({
+        ...{ followrest: 'logbook', version: 2, sources: [source], kept: [], photos: [] },
+        runs: [at(70), at(-1)].map((one) => ({ head: one, entries: [], readings: [] })),
+      }),
+    );
+    const { first, all } = await shownFirst();
+    expect(first).toEqual(['run-70', ...Array.from({ length: 49 }, (_, n) => `run-${59 - n}`)]);
+    expect(all).toHaveLength(62);
+    const [stamp] = (await allRows()).days ?? [];
+    expect(newestIn(stampIn(stamp))?.find(({ id }) => id === 'run-59')?.status).toBe('given-up');
+  });
+
+  it.each([
+    ['has none, as an older program left it', undefined],
+    ['is damaged', '[{"id":7}]'],
+  ])('makes that first screen again at the next write where it %s', async (_, newest) => {
+    const { logbook } = await freshLogbook();
+    const { head, source } = sampleRun('run-0');
+    const at = (n: number) => ({ ...head, id: `run-${n}`, startedAt: head.startedAt + n * DAY });
+    for (let n = 0; n < 60; n++) await logbook.start(at(n), source);
+    await putRaw('days', { day: '', stamp: 'old', ...(newest === undefined ? {} : { newest }) });
+    const before = await shownFirst();
+    expect(before.first).toEqual(before.all.slice(0, before.first.length));
+    expect(before.all).toHaveLength(60);
+    await logbook.start(at(60), source);
+    expect((await shownFirst()).first).toEqual(
+      Array.from({ length: 50 }, (_, n) => `run-${60 - n}`),
+    );
   });
 
   it('is made again when its stamp is damaged', async () => {
