@@ -38,7 +38,7 @@ export async function openLogbook(report: (fault: LogbookFault) => void): Promis
   const db = openDatabase(report);
   const ledger = ledgerIn(db);
   const list = runListIn(db, report);
-  await db.read(['runs'], (tx) => tx.objectStore('runs').count());
+  await db.read(['kept'], (tx) => tx.objectStore('kept').count());
   return {
     ...ledger,
     list,
