@@ -181,6 +181,15 @@ const passes: readonly Published[] = [
     'common practice, no source: radius + 1 to 2 mm',
   ],
   ['parting-blade.longest diameter=40 bladeWidth=3', 24, 'mm', 0, 'common practice, no source'],
+  ['bar-out.travel length=4 bladeWidth=3 diameter=20', 7, 'mm', 1e-9, 'geometry; derived'],
+  [
+    'bar-out length=1/4in bladeWidth=1/8in diameter=1in facing=1/16in gap=3/16in',
+    0.625,
+    'in',
+    1e-9,
+    'sum by hand in sixteenths: 1 + 4 + 2 + 3 = 10',
+  ],
+  ['bar-out.longest length=4 bladeWidth=3 diameter=20', 60, 'mm', 0, 'common practice, no source'],
 ];
 
 const RIM = 'geometry; derived';

@@ -26,6 +26,7 @@ const impossible: readonly (readonly [name: string, values: RuleValues, says: st
   ['cutting-force', { feedPerRev: 0.3, depth: 3 }, 'Say what is cut'],
   ['parting-blade', { diameter: 60, bladeWidth: 3 }, 'take a wider blade'],
   ['parting-blade', { diameter: 60, boreDiameter: 60, bladeWidth: 3 }, 'give a smaller bore'],
+  ['bar-out', { length: 60, bladeWidth: 3, diameter: 20 }, 'part off a shorter piece'],
   [
     'facing-time',
     { outerDiameter: 20, innerDiameter: 30, feedPerRev: 0.1, spindleSpeed: 300 },

@@ -10,7 +10,7 @@ import { fault, numberOf, wordOf } from '../values.ts';
 import { bendInChuck, forceInput, STIFFNESS_TOPIC, secondMoment } from './beam.ts';
 
 /** Longest free length in diameters. */
-const CHUCK_ALONE = 3;
+export const CHUCK_ALONE = 3;
 const CHUCK_AND_CENTRE = 10;
 
 const COURSE = `${PRACTICE}; that long work always needs a centre: GTZ turning course`;

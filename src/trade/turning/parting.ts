@@ -1,4 +1,4 @@
-/** Parting off: how fast, and how far the blade may stick out. */
+/** Parting off: how fast, how far the blade may stick out, and how far the bar. */
 
 import { worded } from '../../texts/index.ts';
 import { aLength, aNumber } from '../inputs.ts';
@@ -9,6 +9,7 @@ import { lengthPart, part } from '../part.ts';
 import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';
 import { PRACTICE } from '../sources.ts';
+import { CHUCK_ALONE } from '../stiffness/overhang.ts';
 import { fault, numberOf, wordOf } from '../values.ts';
 import { cardSpeed, looseCardInputs } from './card-speed.ts';
 
@@ -89,6 +90,49 @@ export const partingBladeRule: Rule = {
       parts: {
         longest: lengthPart(longest, 'longest overhang of this blade'),
         widths: part(value / width, 'ratio', 'overhang in blade widths'),
+      },
+    };
+  },
+};
+
+export const barOutRule: Rule = {
+  name: 'bar-out',
+  title: 'How far the bar stands out of the chuck for parting off',
+  topic: 'parting',
+  inputs: [
+    aLength('length', 500, 'finished length of the part'),
+    aLength('bladeWidth', 12, 'width of the blade'),
+    aLength('diameter', 500, 'smallest diameter of that length'),
+    aNumber('facing', 'length', [0, 50], 'metal to face off first', { default: 1 }),
+    aLength('gap', 50, 'gap between blade and jaws', { default: 5 }),
+  ],
+  output: {
+    quantity: 'length',
+    meaning: 'how far the bar stands out',
+    parts: { travel: 'length', longest: 'length' },
+  },
+  formula: 'out = facing + length + blade + gap, not more than 3 D; travel = length + blade',
+  source: `sum of what must find room; gap, facing and 3 D: ${PRACTICE}`,
+  cautions,
+  work: (values) => {
+    const [length, width] = [numberOf(values, 'length'), numberOf(values, 'bladeWidth')];
+    const [facing, gap] = [numberOf(values, 'facing'), numberOf(values, 'gap')];
+    const diameter = numberOf(values, 'diameter');
+    const travel = length + width;
+    const value = facing + travel + gap;
+    const longest = CHUCK_ALONE * diameter;
+    if (value > longest + 1e-9) {
+      return fault(
+        worded`The bar would stand ${show(value)} mm out, and the chuck alone holds ${show(longest)} mm of ${show(diameter)} mm; part off a shorter piece, or take thicker bar.`,
+      );
+    }
+    return {
+      ok: true,
+      value,
+      working: worded`${show(facing)} + ${show(length)} + ${show(width)} + ${show(gap)} = ${show(value)} mm; allowed 3 × ${show(diameter)} = ${show(longest)} mm`,
+      parts: {
+        travel: lengthPart(travel, 'way of the blade from the end face to its place'),
+        longest: lengthPart(longest, 'longest in the chuck alone'),
       },
     };
   },

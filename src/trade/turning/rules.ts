@@ -8,7 +8,7 @@ import { facingPlanRule } from './facing-plan.ts';
 import { constantFacingTimeRule, facingTimeRule } from './facing-time.ts';
 import { cardFeedRule, feedPerRevRule, feedRateRule, turningFeedRule } from './feed.ts';
 import { nextPassRule } from './next-pass.ts';
-import { partingBladeRule, partingSpeedRule } from './parting.ts';
+import { barOutRule, partingBladeRule, partingSpeedRule } from './parting.ts';
 import { passPlanRule } from './pass-plan.ts';
 import { runningSpeedRule } from './running.ts';
 import { speedForMaterialRule } from './speed-for.ts';
@@ -41,4 +41,5 @@ export const turningRules: readonly Rule[] = [
   turningRemovalRule,
   partingSpeedRule,
   partingBladeRule,
+  barOutRule,
 ];
