@@ -20,11 +20,26 @@ export interface Characteristic {
   readonly values: readonly number[];
 }
 
-/** Sizes that end in an inspection; where a flow has none, those of its passes. The limits are the latest. */
+/**
+ * Sizes that end in an inspection, and those that stand in the drawing; where a flow has none, those of its passes.
+ * The limits are the latest.
+ */
 export function characteristics(job: Job, pieces: EarlierPieces): readonly Characteristic[] {
   const all = byId(pieces);
-  const inspected = all.filter(({ step }) => job.flow.steps.get(step)?.kind === 'inspect');
-  return inspected.length > 0 ? inspected : all;
+  const drawn = job.flow.file.piece?.features.map(({ reading }) => reading) ?? [];
+  const counts = all.filter(({ id, step }) => {
+    const [, reading] = id.split('/');
+    return job.flow.steps.get(step)?.kind === 'inspect' || drawn.includes(reading);
+  });
+  return counts.length > 0 ? counts : all;
+}
+
+/** Whether the cross dial makes the size: it is that of passes, or is held to the same limits. A length is not. */
+export function isMadeOnDial({ flow }: Job, { step }: Characteristic): boolean {
+  const own = flow.steps.get(step);
+  if (!own || !('lower' in own)) return false;
+  const limits = (one: typeof own) => JSON.stringify([one.lower, one.upper]);
+  return flow.file.steps.some((one) => one.kind === 'passes' && limits(one) === limits(own));
 }
 
 function byId(pieces: EarlierPieces): readonly Characteristic[] {
@@ -57,7 +72,7 @@ export function driftOf(job: Job, one: Characteristic): RuleAnswer {
     lower: mm(one.lower),
     upper: mm(one.upper),
     side: step && 'side' in step ? step.side : 'outside',
-    dial: crossReads,
+    dial: isMadeOnDial(job, one) ? crossReads : 'diameter',
     graduation: crossDivision,
   });
 }

@@ -16,7 +16,10 @@ const mm = (is: number) => ({ is, unit: 'mm' });
 const limits = { lower: mm(24.95), upper: mm(25.05) };
 const jobWith = (side: 'outside' | 'inside', crossDivision = 0.01) => {
   const card = cardNamed('metric-lathe');
-  const flow = smallFlow([passes('turn'), inspect('measure', { ...limits, side })]);
+  const flow = smallFlow([
+    passes('turn', { ...limits, side }),
+    inspect('measure', { ...limits, side }),
+  ]);
   return jobOf(flow, {}, { ...card, values: { ...card.values, crossDivision } });
 };
 
@@ -63,6 +66,19 @@ describe('the drift of a batch', () => {
     expect(told([24.97, 24.98, 24.99, 25])).toBe('The last four are each larger. Leave the dial.');
   });
 
+  test('of a size that no passes make is told without the dial', () => {
+    const flow = smallFlow([passes('turn'), inspect('measure', limits)]);
+    const job = jobOf(flow, {}, cardNamed('inch-lathe'));
+    // The dial of the inch card counts the radius, which a length has not: half a thou is half a division.
+    expect(told([25.02, 25.022, 25.024, 25.026], job)).toBe(
+      'The last four are each larger: make it one thou smaller.',
+    );
+    expect(told([24.98, 24.978, 24.976, 24.974], job)).toBe(
+      'The last four are each smaller: make it one thou larger.',
+    );
+    expect(told([24.97, 24.98, 24.99, 25], job)).toBe('The last four are each larger.');
+  });
+
   test('of three, or with one that is equal, is none', () => {
     expect(told([25.001, 25.002, 25.003])).toBeUndefined();
     expect(told([25.001, 25.002, 25.002, 25.003])).toBeUndefined();
@@ -77,6 +93,22 @@ describe('the sizes of a batch', () => {
     const between = piece(25.4, { step: 'turn', reading: 'size', label: 'Size' });
     const sizes = characteristics(job, [[...between, ...twice], piece(25.02)]);
     expect(sizes.map(({ label, values }) => [label, values])).toEqual([['Final', [25.01, 25.02]]]);
+  });
+
+  test('are also those of passes that stand in the drawing', () => {
+    const piece = {
+      stockDiameter: mm(30),
+      stockLength: mm(50),
+      features: [{ kind: 'cylinder', id: 'rim', to: mm(4), diameter: mm(25), reading: 'size' }],
+    };
+    const steps = [passes('turn', limits), inspect('measure', limits)];
+    const drawn = jobOf(smallFlow(steps, { piece }));
+    const turned = { step: 'turn', reading: 'size', label: 'Size', value: 25.03 };
+    const kept = { unit: 'mm', lower: 24.95, upper: 25.05, at: 1 };
+    const final = { ...kept, step: 'measure', reading: 'final', label: 'Final', value: 25.02 };
+    const pieces = [[{ ...kept, ...turned }, final]];
+    expect(characteristics(drawn, pieces).map(({ label }) => label)).toEqual(['Size', 'Final']);
+    expect(characteristics(job, pieces).map(({ label }) => label)).toEqual(['Final']);
   });
 
   test('stand in the chart by whole groups of pairs, threes or fives', () => {

@@ -12,6 +12,8 @@ export const batchTexts = {
       'The last {n} are each smaller: make it {size} larger. Set the dial {dial} further.',
     fallingBack:
       'The last {n} are each smaller: leave {size} more on. Set the dial {dial} less far.',
+    risingElsewhere: 'The last {n} are each larger: make it {size} smaller.',
+    fallingElsewhere: 'The last {n} are each smaller: make it {size} larger.',
     leave: '{drift} Leave the dial.',
     batch: 'The batch',
     pieces: '{n, plural, one {# piece} other {# pieces}}',
