@@ -1,7 +1,13 @@
 /** The latch washer by words: made once whole, then all that can go wrong where it is drilled and parted off. */
 
 import { describe, expect, it } from 'vitest';
-import { beginRun, startJob } from '../../src/bench/index.ts';
+import {
+  beginRun,
+  characteristics,
+  driftTold,
+  type KeptReading,
+  startJob,
+} from '../../src/bench/index.ts';
 import { positionOf } from '../../src/flow/index.ts';
 import { textOf } from '../flow/shipped.ts';
 import { head, hears, type Turn, throughGate } from './scripted.ts';
@@ -108,5 +114,26 @@ describe('trouble where the washer is made', () => {
     expect(walk(hears(lips, 'next'))?.item).toBe('lips');
     const back = hears(lips, 'tailstock locked', 'next', 'next', 'next');
     expect(back.at).toBe('drill/gate');
+  });
+});
+
+describe('a batch of latch washers', () => {
+  const { job } = parted.state;
+  const kept = { unit: 'mm', at: 1 };
+  const rim = { ...kept, step: 'turn-rim', reading: 'rimNow', label: 'Rim diameter' };
+  const thick = { ...kept, step: 'inspect-thickness', reading: 'thick', label: 'Thickness' };
+  const pieces = [0, 0.01, 0.02, 0.03].map((more): readonly KeptReading[] => [
+    { ...rim, value: 20 + more, lower: 19.8, upper: 20.2 },
+    { ...thick, value: 4 + more, lower: 3.9, upper: 4.1 },
+  ]);
+  const sizes = characteristics(job, pieces);
+
+  // The mean of the four is 0.015 over the middle; half a division of the dial is 0.01, a half goes to the even one.
+  it('is charted by rim and thickness, and only the rim is put right on the cross dial', () => {
+    expect(sizes.map(({ label }) => label)).toEqual(['Rim diameter', 'Thickness']);
+    expect(sizes.map((size) => driftTold(job, size)?.line)).toEqual([
+      'The last four are each larger: take twenty microns off. Set the dial twenty microns further.',
+      'The last four are each larger: make it twenty microns smaller.',
+    ]);
   });
 });
