@@ -1,6 +1,7 @@
 /** The flow file, version 1: its keys and what each may hold. Meaning is checked in resolve. */
 
 import { z } from 'zod';
+import { pieceShape } from './piece-shape.ts';
 import {
   idShape,
   nameShape,
@@ -203,39 +204,6 @@ export const stepShape = z.discriminatedUnion('kind', [
   passesShape,
 ]);
 
-/** Lengths in mm from the right-hand face; the drawing is made from these. */
-const featureShape = z.strictObject({
-  kind: z.enum([
-    'cylinder',
-    'bore',
-    'chamfer',
-    'taper',
-    'thread',
-    'groove',
-    'centre-drill',
-    'cross-hole',
-  ]),
-  id: idShape,
-  /** There before the job begins. */
-  given: z.literal(true).optional(),
-  /** Cut into a bore: a thread, or the chamfer at its mouth. */
-  internal: z.literal(true).optional(),
-  end: z.enum(['left', 'right']).optional(),
-  from: valueShape.optional(),
-  to: valueShape.optional(),
-  depth: valueShape.optional(),
-  diameter: valueShape.optional(),
-  largeDiameter: valueShape.optional(),
-  smallDiameter: valueShape.optional(),
-  size: valueShape.optional(),
-  angle: valueShape.optional(),
-  pointAngle: valueShape.optional(),
-  designation: z.string().max(30).optional(),
-  lower: valueShape.optional(),
-  upper: valueShape.optional(),
-  reading: nameShape.optional(),
-});
-
 export const flowShape = z.strictObject({
   $schema: schemaShape,
   followrest: z.literal('flow'),
@@ -253,13 +221,7 @@ export const flowShape = z.strictObject({
   workings: z.array(workingShape).max(80).default([]),
   /** Facts wanted together, under one name. */
   gates: z.record(idShape, wantedFactsShape).default({}),
-  piece: z
-    .strictObject({
-      stockDiameter: valueShape,
-      stockLength: valueShape,
-      features: z.array(featureShape).max(40),
-    })
-    .optional(),
+  piece: pieceShape.optional(),
   /** Words of this flow that the offline ear's dictionary lacks, with their phones. */
   pronunciations: z
     .record(z.string().max(40), z.array(z.string().max(80)).min(1).max(4))

@@ -79,6 +79,17 @@ export {
 export { withOwnMaterials } from './own-materials.ts';
 export { askedTogether, type Pace, paces } from './pace.ts';
 export {
+  type BlockFeature,
+  type FileBlock,
+  type FileTurned,
+  isBlock,
+  type PieceFeature,
+  type SizeKey,
+  sizesOf,
+  stockSizesOf,
+  type TurnedFeature,
+} from './piece-shape.ts';
+export {
   accepts,
   beginJob,
   type FlowSnapshot,

@@ -10,6 +10,7 @@ interface Schema {
   readonly anyOf?: readonly Schema[];
   readonly oneOf?: readonly Schema[];
   readonly const?: unknown;
+  readonly enum?: readonly unknown[];
   readonly $defs?: Readonly<Record<string, Schema>>;
 }
 
@@ -57,7 +58,8 @@ function branches(schema: Schema, value: unknown, root: Schema): readonly Schema
   }
   const several = schema.anyOf ?? schema.oneOf;
   if (several) return several.flatMap((one) => branches(one, value, root));
-  const kind = schema.properties?.kind?.const;
+  const kind = schema.properties?.kind;
+  const kinds = kind?.const === undefined ? kind?.enum : [kind.const];
   const meant = inside(value, 'kind');
-  return kind !== undefined && meant !== undefined && kind !== meant ? [] : [schema];
+  return kinds && meant !== undefined && !kinds.includes(meant) ? [] : [schema];
 }

@@ -8,6 +8,7 @@ import {
   type RuleValue,
   type RuleValues,
 } from '../trade/index.ts';
+import { blockFaults } from './block-faults.ts';
 import type { Card } from './card.ts';
 import { constantInBase } from './constant.ts';
 import { dialFaults } from './dial-faults.ts';
@@ -75,7 +76,7 @@ export function workOut(
     return answer.ok ? [] : [`${working.label}: ${answer.fault}`];
   });
   const tooFine = dialFaults(flow, card, numbers);
-  const all = [...refused, ...tooFine];
+  const all = [...refused, ...tooFine, ...blockFaults(flow, card, numbers)];
   return all.length > 0 ? { ok: false, faults: all } : { ok: true, numbers };
 }
 

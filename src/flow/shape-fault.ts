@@ -5,6 +5,7 @@ import { sequence, type Worded, worded } from '../texts/index.ts';
 import type { Fault } from './fault.ts';
 import { inside, keysAt } from './known-keys.ts';
 import { listed, suggested } from './nearest.ts';
+import { blockKinds } from './piece-shape.ts';
 import { inOrder, type Source } from './source.ts';
 
 type Issue = z.core.$ZodIssue;
@@ -47,7 +48,7 @@ class Teller {
     if (nearest && own.some((key) => keys.includes(key))) {
       return nearest.flatMap((inner) => this.tell(inner, path));
     }
-    return [this.source.fault(path, noShape(issue, value, own, keys))];
+    return [this.source.fault(path, noShape(issue, path, value, own, keys))];
   }
 
   private unknownKey(key: string, path: At): Worded {
@@ -66,11 +67,13 @@ class Teller {
 
 function noShape(
   issue: UnionIssue,
+  path: At,
   value: unknown,
   own: readonly string[],
   keys: readonly string[],
 ): Worded {
-  if (issue.discriminator === 'kind') return unknownStepKind(value);
+  if (issue.discriminator === 'kind')
+    return path.includes('features') ? unknownFeature(value) : unknownStepKind(value);
   const near = own.length === 1 ? suggested(own[0] ?? '', keys) : '';
   const example = keys.includes('moment')
     ? 'a condition such as {"fact": "guard", "not": "closed"} or {"all": [ … ]}'
@@ -82,10 +85,20 @@ function noShape(
 
 function unknownStepKind(value: unknown): Worded {
   const kinds = ['tell', 'check', 'do', 'measure', 'choose', 'cut', 'inspect', 'passes'];
+  const [kind, near] = kindIn(value, kinds);
+  return worded`Expected a step kind (${kinds.join(', ')}), found ${shown(kind)}.${near}`;
+}
+
+function unknownFeature(value: unknown): Worded {
+  const [kind, near] = kindIn(value, blockKinds);
+  return worded`Expected a feature of a block (${blockKinds.join(', ')}), found ${shown(kind)}.${near}`;
+}
+
+/** The kind that stands there, and the known one it may have been meant for. */
+function kindIn(value: unknown, kinds: readonly string[]): readonly [unknown, Worded] {
   const kind =
     typeof value === 'object' && value !== null ? (value as { kind?: unknown }).kind : value;
-  const near = typeof kind === 'string' ? suggested(kind, kinds) : '';
-  return worded`Expected a step kind (${kinds.join(', ')}), found ${shown(kind)}.${near}`;
+  return [kind, typeof kind === 'string' ? suggested(kind, kinds) : ''];
 }
 
 /** Missing keys weigh more than wrong values: the branch whose keys are there is the one meant. */

@@ -1,17 +1,18 @@
-/** The half-section drawing of the piece on the page, as far as the run has come. */
+/** The drawing of the piece on the page, as far as the run has come. */
+
 import type { ComponentChild } from 'preact';
 import { h } from 'preact';
 import { useLanguage } from '../use-say.ts';
+import { type AnyPiece, drawingOf } from './any-piece.ts';
 import { describePiece } from './describe.ts';
 import { drawingWords } from './drawing-words.ts';
 import type { Ink } from './ink.ts';
 import { inkOf } from './ink.ts';
 import type { LayoutOptions } from './layout.ts';
-import { layOut } from './layout.ts';
-import type { Piece, PieceState } from './piece.ts';
+import type { PieceState } from './piece.ts';
 
 export interface PieceDrawingProps extends LayoutOptions {
-  readonly piece: Piece;
+  readonly piece: AnyPiece;
   readonly state: PieceState;
   readonly title: string;
 }
@@ -20,7 +21,7 @@ export interface PieceDrawingProps extends LayoutOptions {
 export function PieceDrawing({ piece, state, title, ...options }: PieceDrawingProps) {
   const language = useLanguage();
   const words = options.words ?? drawingWords(language);
-  const layout = layOut(piece, state, { ...options, words });
+  const layout = drawingOf(piece, state, { ...options, words });
   return (
     <svg
       xmlns="http://www.w3.org/2000/svg"

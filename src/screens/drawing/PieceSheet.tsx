@@ -1,15 +1,17 @@
 /** One sheet on the page, ready to print: the print rules are in sheet.css, which the page links. */
+
 import { useLanguage } from '../use-say.ts';
+import type { AnyPiece } from './any-piece.ts';
 import { describePiece } from './describe.ts';
 import type { DrawingWords } from './drawing-words.ts';
 import { drawingWords } from './drawing-words.ts';
 import { InkMarks } from './PieceDrawing.tsx';
-import type { Piece, PieceState } from './piece.ts';
+import type { PieceState } from './piece.ts';
 import type { SheetHead } from './sheet.ts';
 import { SHEET, sheetInk } from './sheet.ts';
 
 export interface PieceSheetProps {
-  readonly piece: Piece;
+  readonly piece: AnyPiece;
   readonly state: PieceState;
   readonly head: SheetHead;
   readonly words?: DrawingWords | undefined;

@@ -1,19 +1,19 @@
 /** The drawing as a file of its own: SVG text, black on white unless a page says otherwise. */
+import { type AnyPiece, drawingOf } from './any-piece.ts';
 import { describePiece } from './describe.ts';
 import { ENGLISH_DRAWING } from './drawing-words.ts';
 import type { Ink } from './ink.ts';
 import { inkOf } from './ink.ts';
 import type { LayoutOptions } from './layout.ts';
-import { layOut } from './layout.ts';
-import type { Piece, PieceState } from './piece.ts';
+import type { PieceState } from './piece.ts';
 
 export interface SvgOptions extends LayoutOptions {
   readonly title: string;
 }
 
 /** A whole SVG document of the piece, its title and description inside. */
-export function drawingSvg(piece: Piece, state: PieceState, options: SvgOptions): string {
-  const layout = layOut(piece, state, options);
+export function drawingSvg(piece: AnyPiece, state: PieceState, options: SvgOptions): string {
+  const layout = drawingOf(piece, state, options);
   const [width, height] = [layout.width, Math.ceil(layout.height)];
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" viewBox="0 0 ${width} ${height}" font-family="'DejaVu Sans', Arial, sans-serif">`,

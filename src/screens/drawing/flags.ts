@@ -97,3 +97,16 @@ function clash(flag: Reach, row: number, other: Reach & Flag): boolean {
   if (meets && other.row === row) return true;
   return covers(flag, other.pole) && other.row >= row;
 }
+
+/** Between a label and the shelf of the row above it. */
+const ROW_GAP = 4;
+
+/** Where the labels of each row stand, the row nearest the piece first; a row is as high as its highest label. */
+export function rowFeet(
+  flags: readonly { readonly row: number; readonly height: number }[],
+  margin: number,
+): readonly number[] {
+  const heights: number[] = [];
+  for (const { row, height } of flags) heights[row] = Math.max(heights[row] ?? 0, height + ROW_GAP);
+  return heights.map((_, row) => margin + heights.slice(row).reduce((sum, one) => sum + one, 0));
+}

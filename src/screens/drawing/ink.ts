@@ -1,6 +1,6 @@
 /** Turns a worked-out drawing into plain SVG elements: one list, drawn on the page and written to a file. */
 import { frameOf } from './labels.ts';
-import type { Area, Dimension, Head, LabelPart, Layout, Line, Pen, Place } from './marks.ts';
+import type { Area, Dimension, Drawing, Head, LabelPart, Line, Pen, Place } from './marks.ts';
 import { headLength } from './marks.ts';
 
 /** One SVG element with its attributes, and its text or the elements in it when it has any. */
@@ -27,20 +27,27 @@ const BREADTH: Readonly<Record<Pen, number>> = {
   hatch: 0.8,
   centre: 1,
   stock: 1,
+  hidden: 1,
+  'now-hidden': 3.2,
 };
 
-/** Dash lengths in line breadths (from memory: ISO 128-2, lines 04 and 05: long dash 24, gap 3, dot 0.5). */
+/**
+ * Dash lengths in thin line breadths (from memory: ISO 128-2; lines 04 and 05: long dash 24, gap 3, dot 0.5;
+ * line 02: dash 12, gap 3).
+ */
 const DASHES: Partial<Readonly<Record<Pen, readonly number[]>>> = {
   centre: [24, 3, 0.5, 3],
   stock: [24, 3, 0.5, 3, 0.5, 3],
+  hidden: [12, 3],
+  'now-hidden': [12, 6],
 };
 
 /** All elements from back to front. */
-export function inkOf(layout: Layout): readonly Ink[] {
+export function inkOf(layout: Drawing): readonly Ink[] {
   const breadth = layout.textSize * THIN;
   return [
     ...layout.areas.map(area),
-    ...layout.lines.map((line) => stroke(line, breadth)),
+    ...layout.lines.map((line) => lineInk(line, breadth)),
     ...layout.heads.map((head) => arrow(head, layout.textSize)),
     ...layout.dimensions.flatMap((dimension) => lettering(dimension, layout.textSize)),
   ];
@@ -53,7 +60,8 @@ function area({ points, feature }: Area): Ink {
   };
 }
 
-function stroke({ pen, points, feature }: Line, breadth: number): Ink {
+/** A line of its kind; `breadth` is that of a thin one. */
+export function lineInk({ pen, points, feature }: Line, breadth: number): Ink {
   const dashes = DASHES[pen]?.map((part) => round(part * breadth));
   return {
     tag: 'path',

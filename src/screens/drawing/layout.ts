@@ -6,7 +6,7 @@ import { drawCallout } from './diameter-lines.ts';
 import type { DrawingWords } from './drawing-words.ts';
 import { ENGLISH_DRAWING } from './drawing-words.ts';
 import type { Flag } from './flags.ts';
-import { flagRows } from './flags.ts';
+import { flagRows, rowFeet } from './flags.ts';
 import { hatch } from './hatch.ts';
 import { labelOf, moved } from './labels.ts';
 import { drawLength, fitsBetween, outsideTail } from './length-lines.ts';
@@ -30,8 +30,6 @@ const NARROW = 520;
 /** The stock is at most this high, as a part of the drawing's width. */
 const HIGHEST = 0.4;
 const MARGIN = 8;
-/** Between a label and the shelf of the row above it. */
-const ROW_GAP = 4;
 
 interface Plan {
   readonly piece: Piece;
@@ -66,7 +64,10 @@ function placedIn(plan: Plan): Placed {
 }
 
 function drawnAs({ plan, frame, flags }: Placed): Layout {
-  const rows = rowFeet(plan, flags);
+  const rows = rowFeet(
+    flags.map(({ row }, index) => ({ row, height: plan.callouts[index]?.label.height ?? 0 })),
+    MARGIN,
+  );
   const half = (plan.piece.stock.diameter / 2) * frame.scale;
   const bend = (rows[0] ?? MARGIN) + plan.textSize * 0.5;
   const axis = bend + plan.textSize * 0.6 + half;
@@ -181,16 +182,6 @@ function flagsOf(plan: Plan, frame: Frame): readonly PlacedFlag[] {
     left: flag.left + MARGIN,
     pole: poles[index] ?? 0,
   }));
-}
-
-/** Where the labels of each row stand, the row nearest the piece first; a row is as high as its highest label. */
-function rowFeet(plan: Plan, flags: readonly PlacedFlag[]): readonly number[] {
-  const heights: number[] = [];
-  flags.forEach(({ row }, index) => {
-    const { height = 0 } = plan.callouts[index]?.label ?? {};
-    heights[row] = Math.max(heights[row] ?? 0, height + ROW_GAP);
-  });
-  return heights.map((_, row) => MARGIN + heights.slice(row).reduce((sum, one) => sum + one, 0));
 }
 
 /** Columns for diameters at the sides; notes stand over their spot, moved apart where two would share it. */

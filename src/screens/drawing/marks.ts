@@ -12,7 +12,10 @@ export type ToPicture = (z: number, r: number) => Place;
  * Kinds of line, after ISO 128-2 (from memory): firm and thin in the ratio 2:1, chain line for the axis,
  * long-dash double-dot for the stock, zigzag ends on a thin line where the stock is cut short.
  */
-export type Pen = 'firm' | 'now' | 'planned' | 'thin' | 'hatch' | 'centre' | 'stock';
+export type Pen =
+  | ('firm' | 'now' | 'planned' | 'thin' | 'hatch' | 'centre' | 'stock')
+  /** Edges behind metal, dashed; broader where they are cut now. */
+  | ('hidden' | 'now-hidden');
 
 export interface Line {
   readonly pen: Pen;
@@ -59,17 +62,21 @@ export interface Dimension {
 }
 
 /** A drawing worked out in picture units, 0,0 at the upper left. */
-export interface Layout {
+export interface Drawing {
   readonly width: number;
   readonly height: number;
   /** Picture units a mm. */
   readonly scale: number;
   readonly textSize: number;
-  readonly axis: number;
   readonly lines: readonly Line[];
   readonly areas: readonly Area[];
   readonly heads: readonly Head[];
   readonly dimensions: readonly Dimension[];
+}
+
+/** The half section of a turned piece. */
+export interface Layout extends Drawing {
+  readonly axis: number;
   /** Outline of the hatched half, closed. */
   readonly section: readonly Place[];
 }

@@ -111,6 +111,8 @@ export interface PieceReading {
 export interface FeatureState {
   readonly state: 'stock' | 'now' | 'done';
   readonly reading?: PieceReading | undefined;
+  /** Of the width of a slot or shoulder, beside that of its depth. */
+  readonly widthReading?: PieceReading | undefined;
 }
 
 /** By feature id; a feature not named here is still stock. */

@@ -1,12 +1,14 @@
 /** The drawing on an A4 sheet, landscape, with border and title block. */
+import { type AnyPiece, drawingOf, isBlock } from './any-piece.ts';
+import { projectionSymbol } from './block/symbol.ts';
 import { describePiece } from './describe.ts';
 import { escaped, written } from './drawing-svg.ts';
 import type { DrawingWords } from './drawing-words.ts';
 import { ENGLISH_DRAWING } from './drawing-words.ts';
 import type { Ink } from './ink.ts';
 import { inkOf } from './ink.ts';
-import { layOut } from './layout.ts';
-import type { Piece, PieceState } from './piece.ts';
+import type { Place } from './marks.ts';
+import type { PieceState } from './piece.ts';
 import { textWidth } from './text-width.ts';
 
 /** What the title block says; each field is text already. */
@@ -31,11 +33,13 @@ const LETTERS = 40;
 /** Of the drawing itself; a drawing too high for the sheet is made smaller as a whole. */
 const LETTERING = 48;
 const MARGIN = 50;
+/** The large end of the cone in the symbol of projection. */
+const SYMBOL = 140;
 const INK = '#111';
 
 /** A whole SVG document of one sheet, 297 by 210 mm. */
 export function sheetSvg(
-  piece: Piece,
+  piece: AnyPiece,
   state: PieceState,
   head: SheetHead,
   words: DrawingWords = ENGLISH_DRAWING,
@@ -52,7 +56,7 @@ export function sheetSvg(
 
 /** All that is on the sheet, in tenths of a millimetre from its upper left corner. */
 export function sheetInk(
-  piece: Piece,
+  piece: AnyPiece,
   state: PieceState,
   head: SheetHead,
   words: DrawingWords,
@@ -61,8 +65,8 @@ export function sheetInk(
     width: BORDER.right - BORDER.left - 2 * MARGIN,
     height: BORDER.bottom - BORDER.top - blockHeight(head) - 2 * MARGIN,
   };
-  const layout = layOut(piece, state, { width: room.width, textSize: LETTERING, words });
-  const grow = Math.min(1, room.height / layout.height);
+  const layout = drawingOf(piece, state, { width: room.width, textSize: LETTERING, words });
+  const grow = Math.min(1, room.height / layout.height, room.width / layout.width);
   const x = BORDER.left + MARGIN + (room.width - layout.width * grow) / 2;
   const y = BORDER.top + MARGIN + (room.height - layout.height * grow) / 2;
   const transform = `translate(${x.toFixed(1)} ${y.toFixed(1)}) scale(${grow.toFixed(4)})`;
@@ -71,7 +75,16 @@ export function sheetInk(
     { tag: 'g', attributes: { transform }, inside: inkOf(layout) },
     box(BORDER.left, BORDER.top, BORDER.right - BORDER.left, BORDER.bottom - BORDER.top, 7),
     ...titleBlock(head),
+    ...(isBlock(piece) ? projectionSymbol(symbolAt(head), SYMBOL) : []),
   ];
+}
+
+/** Beside the title block, half way up; it tells nothing where there is one view. */
+function symbolAt(head: SheetHead): Place {
+  return {
+    x: BORDER.left + MARGIN + 0.3 * SYMBOL,
+    y: BORDER.bottom - blockHeight(head) / 2,
+  };
 }
 
 function blockHeight({ fields }: SheetHead): number {

@@ -1,51 +1,56 @@
 /** The piece of a job as far as it has come: which features are cut, which one is being cut, what they measured. Pure. */
 
 import {
+  type FileTurned,
+  isBlock,
   type Job,
   judge,
   limitsOf,
+  type PieceFeature,
   type Readings,
   type Step,
+  sizesOf,
+  type TurnedFeature,
   type ValueRef,
 } from '../../flow/index.ts';
+import type { AnyPiece } from '../drawing/any-piece.ts';
 import type { FeatureState, Piece, PieceReading, PieceState } from '../drawing/piece.ts';
 import { type LooseFeature, readPiece } from '../drawing/read-piece.ts';
+import { blockOf } from './block-of.ts';
 import { mainLine } from './main-line.ts';
 
 export interface PieceNow {
-  readonly piece: Piece;
+  readonly piece: AnyPiece;
   readonly state: PieceState;
 }
-
-type FileFeature = NonNullable<Job['flow']['file']['piece']>['features'][number];
 
 /**
  * `step` is where the run stands, "end" when it is over. Null for a flow that makes no piece, or when its
  * stock is not known. Readings in base units.
  */
 export function pieceNow(job: Job, step: string, readings: Readings): PieceNow | null {
-  const file = job.flow.file.piece;
+  const { piece: file } = job.flow.file;
   if (!file) return null;
-  const diameter = job.numbers.number(file.stockDiameter, readings);
-  const length = job.numbers.number(file.stockLength, readings);
-  if (diameter === undefined || length === undefined) return null;
-  const loose = file.features.map((feature) => looseOf(job, feature, readings));
-  const { piece } = readPiece({ diameter, length, facing: facingOf(loose, length) }, loose);
+  const piece = isBlock(file) ? blockOf(job, file, readings) : turnedOf(job, file, readings);
+  if (!piece) return null;
   const cut = cutSoFar(job, step, readings);
-  const states = file.features.map((feature) => [feature.id, stateOf(job, feature, readings, cut)]);
+  const states = file.features.map((feature: PieceFeature) => [
+    feature.id,
+    stateOf(job, feature, readings, cut),
+  ]);
   return { piece, state: Object.fromEntries(states) };
 }
 
-const NUMBERS = [
-  ...(['from', 'to', 'depth', 'diameter', 'largeDiameter', 'smallDiameter'] as const),
-  ...(['size', 'angle', 'pointAngle', 'lower', 'upper'] as const),
-];
+function turnedOf(job: Job, file: FileTurned, readings: Readings): Piece | undefined {
+  const diameter = job.numbers.number(file.stockDiameter, readings);
+  const length = job.numbers.number(file.stockLength, readings);
+  if (diameter === undefined || length === undefined) return undefined;
+  const loose = file.features.map((feature) => looseOf(job, feature, readings));
+  return readPiece({ diameter, length, facing: facingOf(loose, length) }, loose).piece;
+}
 
-function looseOf(job: Job, feature: FileFeature, readings: Readings): LooseFeature {
-  const numbers = NUMBERS.map((name) => {
-    const ref = feature[name];
-    return [name, ref && job.numbers.number(ref, readings)];
-  });
+function looseOf(job: Job, feature: TurnedFeature, readings: Readings): LooseFeature {
+  const numbers = sizesOf(feature).map(([name, ref]) => [name, job.numbers.number(ref, readings)]);
   const { kind, id, internal, end, designation } = feature;
   return { kind, id, internal, end, designation, ...Object.fromEntries(numbers) };
 }
@@ -76,17 +81,24 @@ function cutSoFar(job: Job, step: string, readings: Readings): Cut {
   };
 }
 
-function stateOf(job: Job, feature: FileFeature, readings: Readings, cut: Cut): FeatureState {
+function stateOf(job: Job, feature: PieceFeature, readings: Readings, cut: Cut): FeatureState {
   const made = feature.given === true || cut.done.has(feature.id);
   const state = cut.now.has(feature.id) ? 'now' : made ? 'done' : 'stock';
-  const reading = readingOf(job, feature, readings);
-  return reading ? { state, reading } : { state };
+  const reading = readingOf(job, feature, feature.reading, readings);
+  const width = 'widthReading' in feature ? feature.widthReading : undefined;
+  const widthReading = readingOf(job, feature, width, readings);
+  return { state, ...(reading && { reading }), ...(widthReading && { widthReading }) };
 }
 
-function readingOf(job: Job, feature: FileFeature, readings: Readings): PieceReading | undefined {
-  const value = feature.reading === undefined ? undefined : readings[feature.reading];
+function readingOf(
+  job: Job,
+  feature: PieceFeature,
+  name: string | undefined,
+  readings: Readings,
+): PieceReading | undefined {
+  const value = name === undefined ? undefined : readings[name];
   const step = [...job.flow.steps.values()].find(
-    (one) => 'reading' in one && one.reading.id === feature.reading,
+    (one) => 'reading' in one && one.reading.id === name,
   );
   if (value === undefined || !step) return undefined;
   const of = isLength(step, feature) ? 'length' : 'diameter';
@@ -96,9 +108,11 @@ function readingOf(job: Job, feature: FileFeature, readings: Readings): PieceRea
 }
 
 /** A reading is of the length when it expects what the feature calls its depth or its end. */
-function isLength(step: Step, feature: FileFeature): boolean {
+function isLength(step: Step, feature: PieceFeature): boolean {
   const expected = 'reading' in step ? step.reading.expected : undefined;
-  return same(expected, feature.depth) || same(expected, feature.to);
+  return sizesOf(feature).some(
+    ([key, ref]) => (key === 'depth' || key === 'to') && same(expected, ref),
+  );
 }
 
 function same(one: ValueRef | undefined, other: ValueRef | undefined): boolean {

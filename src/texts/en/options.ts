@@ -80,6 +80,8 @@ export const optionTexts = {
     'grease-hole': ['grease hole'],
     pin: ['pin'],
     'split-pin-hole': ['split pin hole'],
+    'top-face': ['top face'],
+    'bolt-slot': ['bolt slot'],
     bimetal: ['bimetal'],
     carbon: ['carbon'],
     close: ['close'],
