@@ -34,6 +34,8 @@ export class Speaker {
   readonly sayings: Saying[] = [];
   /** Sizes that were read back otherwise than they were said. */
   readonly wrongSizes: string[] = [];
+  /** What the ear took a word for that was said, where that was another one. */
+  readonly wrongWords: string[] = [];
   private readonly sounds = new Map<string, Promise<Sound>>();
   private readonly mouth = loadMouth();
 
@@ -82,7 +84,7 @@ export class Speaker {
     await page.getByLabel('Instruction').waitFor({ timeout: 110_000 });
   }
 
-  /** Says words one after another, each again until it was answered with something else than "Say again". */
+  /** Says words one after another, each again until the ear took it for what it was and the page answered. */
   async says(...words: readonly string[]): Promise<void> {
     for (const word of words) await this.sayUntilHeard(word);
   }
@@ -114,17 +116,26 @@ export class Speaker {
     );
   }
 
-  /** Says it once; null when the ear made nothing of it, or the page asked to say it again. */
+  /** Says it once; null when the ear did not take it for what it was, or the page asked to say it again. */
   private async answerTo(word: string): Promise<number | null> {
     await this.untilListening();
     const before = (await this.lines()).length;
+    const decided = (await this.decisions()).length;
     const over = await this.room.say(this.page, await this.soundOf(word));
     await this.untilDecided(before);
     const answer = (await this.lines()).slice(before);
+    if (!this.isTaken(word, (await this.decisions()).slice(decided))) return null;
     if (answer.every((line) => asksAgain.includes(line))) return null;
     return this.page
       .evaluate((index) => window.room.times[index] ?? 0, before)
       .then((at) => at - over);
+  }
+
+  /** A size is known by its read-back. */
+  private isTaken(word: string, taken: readonly (string | null)[]): boolean {
+    if (isSize(word) || taken.includes(word)) return true;
+    this.wrongWords.push(...taken.flatMap((other) => (other ? [`${word} → ${other}`] : [])));
+    return false;
   }
 
   /** Until the page has answered, or the ear has listened on for a while and made nothing of what was said. */
@@ -195,9 +206,13 @@ function readBackOf(line: string): string {
   return digits.replace(/(?: zero)+$/, '').replace(/ point$/, '');
 }
 
+function isSize(word: string): boolean {
+  return /^\d+(\.\d+)?$/.test(word);
+}
+
 /** "22.16" as a person says it. */
 export function spokenForm(word: string): string {
-  if (!/^\d+(\.\d+)?$/.test(word)) return normalise(word);
+  if (!isSize(word)) return normalise(word);
   const decimals = word.split('.')[1]?.length ?? 0;
   return sayNumber(Number(word), '', decimals).replaceAll('-', ' ');
 }

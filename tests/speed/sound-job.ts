@@ -46,7 +46,7 @@ async function lead(person: Speaker): Promise<number> {
 }
 
 function figuresOf(person: Speaker, reached: number, ms: number): readonly Figure[] {
-  const { sayings, wrongSizes } = person;
+  const { sayings, wrongSizes, wrongWords } = person;
   const first = sayings.filter(({ times }) => times === 1).length;
   const answers = sayings.map(({ answerMs }) => answerMs).sort((a, b) => a - b);
   const figure = (name: string, value: number, unit: string) => ({
@@ -58,6 +58,7 @@ function figuresOf(person: Speaker, reached: number, ms: number): readonly Figur
     figure('words led by sound', reached, `of ${wholeJob.length}`),
     figure('heard at first saying', (100 * first) / Math.max(1, sayings.length), '%'),
     figure('sizes read back wrong, and said again', wrongSizes.length, 'times'),
+    figure('words taken for others, and said again', wrongWords.length, 'times'),
     figure('end of speech to answer, median', answers[Math.floor(answers.length / 2)] ?? 0, 'ms'),
     figure('time', ms / 60_000, 'min'),
   ];

@@ -11,6 +11,7 @@ import { type FromEar, resampleSound } from '../../src/voice/shared/index.ts';
 import { EarBrain, type FliteProgram, fliteSound } from '../../src/voice/worker/index.ts';
 import { begun, hears, type Turn } from '../bench/scripted.ts';
 import { wholeJob } from '../browser/hinge-pin.ts';
+import { random } from './shop-noise.ts';
 
 const RATE = 16_000;
 const PAUSE = new Int16Array(1.2 * RATE);
@@ -23,6 +24,13 @@ beforeAll(async () => {
   mouth = await loadMouth();
   ear = new EarBrain(engine, model, loadDictionary(), (message) => told.push(message), next);
 }, 30_000);
+
+/** Sound in a room that hisses a little. */
+function inRoom(sound: Int16Array, gain: number): Int16Array {
+  const next = random(5);
+  return Int16Array.from(sound, (value) => Math.round(gain * value + 30 * (2 * next() - 1)));
+}
+const ROOM = inRoom(PAUSE, 1);
 
 /** What the ear takes from this line, which the mouth says at full strength. */
 async function taken(line: string, still: readonly string[]): Promise<readonly string[]> {
@@ -60,6 +68,22 @@ it('no line of the whole job, played into the ear, is taken for "stop" or "hold"
 
 it('"stop", said by somebody, is taken', async () => {
   expect(await taken('stop', ['stop', 'hold'])).toEqual(['stop']);
+});
+
+it('"hold", as softly as the mouth sounds in a headset, is not taken once a person has been heard', async () => {
+  const { samples, rate } = await fliteSound(mouth, 'hold', { voice: 'slt' });
+  const hold = resampleSound(samples, rate, RATE);
+  const hears = (gain: number) => {
+    told = [];
+    ear.shut({ phrases: ['stop', 'hold'] });
+    for (const piece of [ROOM, inRoom(hold, gain), ROOM]) ear.hear(piece);
+    return told.map((message) => (message.kind === 'heard' ? message.text : message.kind));
+  };
+  ear.reopen();
+  ear.listenFor({ phrases: ['guard closed', 'hold'] });
+  for (const piece of [ROOM, inRoom(hold, 1), ROOM]) ear.hear(piece);
+  expect(hears(0.02)).toEqual([]);
+  expect(hears(1)).toEqual(['hold']);
 });
 
 it('what was learnt and told while the mouth speaks is nothing but the word', async () => {

@@ -1,5 +1,6 @@
 /** The offline ear itself: sound in, judged words out. Runs in the page's worker and in Node alike. */
 import type { ListenFor } from '../../bench/ports.ts';
+import { BreakIn } from '../shared/break-in.ts';
 import { Endpointer } from '../shared/endpointer.ts';
 import { buildGrammar, spokenAs } from '../shared/grammar.ts';
 import { advise } from '../shared/level-advice.ts';
@@ -42,6 +43,7 @@ export class EarBrain {
   private readonly recogniser: Recogniser;
   private readonly room = new RoomWatch();
   private readonly book: VoiceBook;
+  private readonly breaks = new BreakIn();
   private meter = loudnessMeter();
   private endpointer = new Endpointer();
   private kept: Kept[] = [];
@@ -84,8 +86,9 @@ export class EarBrain {
     this.isShut = true;
     this.measuring = null;
     this.dropSpeech();
-    this.still = still;
-    if (still) this.use(still);
+    // What breaks in only makes the job wait.
+    this.still = still && { pausing: still.phrases, ...still };
+    if (this.still) this.use(this.still);
   }
 
   reopen(): void {
@@ -232,9 +235,13 @@ export class EarBrain {
     return this.book.vote(finding, this.words.phrases, this.recogniser.noise, isUneven);
   }
 
-  /** Sound of the mouth itself fits nothing here, and is not worth a word. */
-  private breakIn({ text, confidence }: Finding): void {
-    if (text !== '' && confidence >= SURE) this.tell({ kind: 'heard', text, confidence });
+  /** The mouth's own sound may fit by accident. */
+  private breakIn({ text, confidence, also }: Finding): void {
+    const { overRoom } = this.endpointer;
+    const isFound = text !== '' && confidence >= SURE;
+    if (isFound && this.breaks.lets(overRoom, this.room.overRoom, also !== text)) {
+      this.tell({ kind: 'heard', text, confidence });
+    } else this.breaks.line(overRoom);
   }
 
   private answer(finding: Finding, { text, confidence }: Verdict): void {
