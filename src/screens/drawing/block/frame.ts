@@ -3,6 +3,7 @@
 import type { Label } from '../marks.ts';
 import type { Labelled, Plan } from './plan.ts';
 import { type EndsOf, type Row, roomAt, rowsOf } from './rows.ts';
+import { overrun } from './views.ts';
 
 export const MARGIN = 8;
 /** The views are together at most this high, as a part of the drawing's width. */
@@ -84,7 +85,9 @@ function roomsAt(plan: Plan, scale: number): Rooms {
     lengths,
     widths,
     wholeWidth: plan.hasEnd ? whole : [],
-    pad: MARGIN + Math.max(columnsWidth(plan.left, textSize), roomAt(lengths, 'left')),
+    pad:
+      MARGIN +
+      Math.max(overrun(solid) * scale, columnsWidth(plan.left, textSize), roomAt(lengths, 'left')),
     beforeEnd: plan.hasEnd ? roomAt([...widths, ...whole], 'left') : 0,
     gap: plan.hasEnd ? 1.8 * textSize : 0,
     alley: roomAt(widths, 'right'),

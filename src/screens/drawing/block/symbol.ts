@@ -38,12 +38,12 @@ export function projectionSymbol({ x, y }: Place, large: number): readonly Ink[]
       { x: middle.x, y: y + reach },
     ],
   ];
-  const breadth = large * 0.05;
+  const breadth = large * 0.025;
   return [
     ...[cone, circle(middle, small / 2), circle(middle, large / 2)].map((points) =>
       lineInk({ pen: 'firm', points }, breadth),
     ),
-    ...centres.map((points) => lineInk({ pen: 'centre', points }, breadth / 2)),
+    ...centres.map((points) => lineInk({ pen: 'centre', points }, breadth)),
   ];
 }
 

@@ -31,7 +31,7 @@ export interface BlockView {
 }
 
 /** How far a centre line goes beyond what it is the middle of, in mm. */
-export const overrun = ({ stock }: Solid) => Math.max(stock.length[1], stock.width[1]) * 0.03;
+export const overrun = ({ stock }: Solid) => Math.max(stock.length[1], stock.width[1]) * 0.02;
 
 export function viewOf(block: Block, solid: Solid, state: PieceState, name: ViewName): BlockView {
   const pens = pensFor(state);

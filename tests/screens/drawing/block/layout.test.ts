@@ -95,7 +95,7 @@ describe('the drawing of any block', () => {
           x < -1e-6 || x > layout.width + 1e-6 || y < 0 || y > height;
         expect(places.filter(isOut)).toEqual([]);
       }),
-      SEED,
+      { ...SEED, examples: [[{ block: KEEPER, state: {} }]] },
     );
   });
 
