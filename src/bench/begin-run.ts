@@ -11,6 +11,7 @@ import {
 } from '../flow/index.ts';
 import { benchTexts, sayIn } from '../texts/index.ts';
 import { adjustmentIn } from './adjust-run.ts';
+import { cutShows } from './cut-shows.ts';
 import { entryOf } from './entry.ts';
 import { keptReading } from './kept-reading.ts';
 import { questionAgain } from './learn-run.ts';
@@ -36,6 +37,7 @@ export function beginRun(job: Job, head: RunHead): RunStep {
     talk: beginTalk(),
     seq: 0,
     readings: [],
+    cutShows: [],
     undo: null,
     lastLine: line,
   };
@@ -88,6 +90,7 @@ function replayed(state: RunState, entry: RunEntry): RunState {
     explained,
     question,
     readings: reading ? [...state.readings, reading] : state.readings,
+    cutShows: cutShows(state, snapshot),
     ...lastSaid(state, entry),
   };
 }

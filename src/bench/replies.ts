@@ -21,6 +21,8 @@ import {
   voiceTexts,
 } from '../texts/index.ts';
 import { joinList, sayDigits, sayNumber } from '../words/index.ts';
+import { joinLines } from './announce.ts';
+import { mayBeMet } from './cut-shows.ts';
 import type { RunState } from './run-state.ts';
 import { type BenchItem, saidNow } from './said-now.ts';
 import { sentence } from './sentence.ts';
@@ -60,13 +62,19 @@ export function troubleReply(state: RunState): string {
   const { language } = state.job.flow;
   const say = sayIn(language, apprenticeTexts);
   const listed = (words: readonly string[]) => ({ words: joinList(words, 'or', language) });
-  const troubles = saidNow(state).items.filter((item) => item.kind === 'trouble');
-  if (troubles.length > 0)
-    return say('whatTrouble', listed(troubles.map((item) => item.phrases[0] ?? '')));
   if (positionOf(state.snapshot).phase === 'walk') return say('inTrouble');
   const plan = planAt(state.job, state.snapshot);
   const here = state.job.flow.kind.walks.filter(({ id }) => plan?.walks.includes(id));
-  if (here.length > 0) return say('troubleThen', listed(here.map(({ word }) => word)));
+  const tell = (key: 'whatTrouble' | 'troubleThen' | 'troubleOnceCut', isTold: boolean) => {
+    const words = here.filter((one) => mayBeMet(state, one) === isTold).map(({ word }) => word);
+    return words.length > 0 ? say(key, listed(words)) : '';
+  };
+  const counts = saidNow(state).items.some((item) => item.kind === 'trouble');
+  if (here.length > 0)
+    return joinLines([
+      tell(counts ? 'whatTrouble' : 'troubleThen', true),
+      tell('troubleOnceCut', false),
+    ]);
   return say(cutBefore(state.job, plan) ? 'troubleAtCut' : 'noTrouble');
 }
 

@@ -24,6 +24,8 @@ export interface RunState {
   /** Number of the next entry. */
   readonly seq: number;
   readonly readings: readonly KeptReading[];
+  /** Ids of the troubles that what was cut so far may have shown. */
+  readonly cutShows: readonly string[];
   /** What the pieces made before this one measured, when it is one of a batch. */
   readonly batch?: { readonly earlier: EarlierPieces };
   /** What "wrong" would go back to; nothing when the last word cannot be taken back. */

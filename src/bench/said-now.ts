@@ -11,6 +11,7 @@ import {
 import type { Language } from '../texts/index.ts';
 import { adviceNumber } from './advice.ts';
 import { slateItem } from './ask-slate.ts';
+import { countsByCut } from './cut-shows.ts';
 import type { LeadList } from './lead-lists.ts';
 import { leadItems } from './lead-words.ts';
 import { learnItems } from './learn-words.ts';
@@ -95,7 +96,8 @@ function listOf(state: RunState): BenchList {
 }
 
 function withAdvice(state: RunState): BenchList {
-  const list = saidList(state.job, state.snapshot);
+  const said = saidList(state.job, state.snapshot);
+  const list = { ...said, items: said.items.filter(countsByCut(state)) };
   const number = list.number ? undefined : adviceNumber(state);
   return number ? { ...list, number, advice: true } : list;
 }

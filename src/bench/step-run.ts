@@ -23,6 +23,7 @@ import {
   withoutQuestion,
 } from './ask-slate.ts';
 import { asked, refused, speak, talked } from './beside-run.ts';
+import { cutShows } from './cut-shows.ts';
 import { driftNow } from './drift-line.ts';
 import { entryOf, withUnderstood } from './entry.ts';
 import { isFar } from './far-reading.ts';
@@ -335,6 +336,7 @@ function takeEvent(state: RunState, heard: Heard, event: FlowEvent): RunStep {
     question,
     seq: state.seq + 1,
     readings,
+    cutShows: cutShows(state, snapshot),
     undo: mayUndo(state, snapshot) ? before(state) : null,
     lastLine: line === '' ? state.lastLine : line,
     ...(drift ? { told: { why: drift.why } } : {}),

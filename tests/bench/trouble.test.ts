@@ -1,13 +1,17 @@
 /** Fault walks by words: what is asked first, what is offered, and the way back with new numbers. */
 
 import { describe, expect, it } from 'vitest';
-import { listenFor, saidNow } from '../../src/bench/index.ts';
+import { listenFor, replayRun, saidNow } from '../../src/bench/index.ts';
 import { figuresNow, positionOf, walkNow } from '../../src/flow/index.ts';
 import { latheKind } from '../flow/shipped.ts';
 import { begun, hears, type Turn, throughGate, toBar, toFirstGate } from './scripted.ts';
 
 const toStart = [...toBar, ...toFirstGate, ...throughGate];
 const cutting = hears(begun(), ...toStart, 'spindle running');
+/** At the gate again after its first cut was broken off. */
+const cutAndBack = hears(cutting, 'it chatters', 'spindle stopped', 'carry on');
+const troublesOf = ({ state }: Pick<Turn, 'state'>) =>
+  saidNow(state).items.flatMap(({ id, kind }) => (kind === 'trouble' ? [id] : []));
 const walk = (turn: Turn) => positionOf(turn.state.snapshot).walk;
 const speedAt = ({ state }: Turn) => state.job.numbers.number({ working: 'faceSpeed' }, {});
 
@@ -21,8 +25,29 @@ describe('trouble', () => {
     );
   });
 
-  it('opens at a gate, where what the last cut left is seen, and leads back to that gate', () => {
+  it('that only a cut can show does not count before anything was cut, and it is said when it does', () => {
     const gate = hears(begun(), ...toBar, ...toFirstGate);
+    expect(gate.at).toBe('face/gate');
+    const onceCut =
+      'Say will not start. Once it cuts here, say it chatters, poor finish or tool rubs.';
+    for (const at of [gate, hears(gate, ...throughGate)]) {
+      for (const word of ['trouble', 'poor finish', 'it chatters', 'tool rubs']) {
+        const told = hears(at, word);
+        expect(told.line).toBe(onceCut);
+        expect(told.state.snapshot).toBe(at.state.snapshot);
+      }
+      expect(troublesOf(at)).toEqual(['trouble:will-not-start']);
+    }
+    const held = hears(gate, 'hold');
+    expect(hears(held, 'poor finish').line).toBe(
+      'First what is asked here. Before the next start, say will not start. ' +
+        'Once it cuts here, say it chatters, poor finish or tool rubs.',
+    );
+    expect(walk(hears(gate, 'will not start'))?.id).toBe('will-not-start');
+  });
+
+  it('opens at a gate, where what the last cut left is seen, and leads back to that gate', () => {
+    const gate = cutAndBack;
     expect(gate.at).toBe('face/gate');
     expect(hears(gate, 'trouble').line).toBe(
       'Say will not start, it chatters, poor finish or tool rubs.',
@@ -31,13 +56,34 @@ describe('trouble', () => {
     expect(walk(turn)).toEqual({ id: 'poor-finish', item: 'settle' });
     const back = hears(turn, 'spindle stopped', 'carry on');
     expect(back.at).toBe('face/gate');
-    expect(hears(back, 'next').line).toMatch(/^Not yet: .*tool place, speed, guard and hands\.$/);
+    expect(hears(back, 'next').line).toMatch(/^Not yet: .*tool place, guard and hands\.$/);
+  });
+
+  it('of another sort than the cuts before could show waits for the first cut of its own step', () => {
+    const cut = ['spindle running', 'tool clear', 'spindle stopped'];
+    const dial = hears(begun(), ...toStart, ...cut, ...cut);
+    expect(dial.at).toBe('turn-shank/dial');
+    expect(hears(dial, 'size is off').line).toBe(
+      'Say will not start, it chatters, poor finish or tool rubs. ' +
+        'Once it cuts here, say it cuts a taper or size is off.',
+    );
+    expect(troublesOf(hears(dial, 'next', 'spindle running'))).toHaveLength(6);
+  });
+
+  it('counts after a hold, and after a break by the record, as before it', () => {
+    const { job, head } = cutAndBack.state;
+    const again = replayRun(job, head, cutAndBack.entries);
+    expect(again.ok && again.state.cutShows).toEqual(['chatter', 'poor-finish', 'tool-rubs']);
+    expect(again.ok && troublesOf(again)).toEqual(troublesOf(cutAndBack));
+    const facts = ['tool locked', 'turns free', 'tool clear', 'guard closed', 'hands clear'];
+    const carriedOn = hears(cutting, 'hold', 'spindle stopped', ...facts, 'carry on');
+    expect(carriedOn.at).toBe('face/start');
+    expect(troublesOf(carriedOn)).toEqual(troublesOf(cutAndBack));
   });
 
   it('is named by its words where a person waits for them: an ear of few phrases hears them after "trouble"', () => {
-    const gate = hears(begun(), ...toBar, ...toFirstGate);
-    expect(listenFor(gate.state).phrases).not.toContain('poor finish');
-    expect(listenFor(hears(gate, 'trouble').state).phrases).toContain('poor finish');
+    expect(listenFor(cutAndBack.state).phrases).not.toContain('poor finish');
+    expect(listenFor(hears(cutAndBack, 'trouble').state).phrases).toContain('poor finish');
   });
 
   it('says what comes first, or where it counts, wherever it does not count', () => {

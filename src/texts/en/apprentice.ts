@@ -45,6 +45,7 @@ export const apprenticeTexts = {
     whatTrouble: 'Say {words}.',
     noTrouble: 'No trouble is written for this moment. Say repeat, and go on.',
     troubleThen: 'First what is asked here. Before the next start, say {words}.',
+    troubleOnceCut: 'Once it cuts here, say {words}.',
     troubleAtCut: 'Trouble belongs to a cut. Say back to return to it, or go on here.',
     inTrouble: 'You are at a trouble already. Say next for its next cause, or carry on.',
     trouble: 'Trouble',

@@ -133,14 +133,29 @@ function movesAt({ job, snapshot }: RunState): readonly string[] {
   ];
 }
 
+/** What can have been met once this step has cut, in the order of the machine kind. */
+export function metByCut({ job, cutShows }: RunState, id: string): readonly string[] {
+  const step = job.flow.steps.get(id);
+  const named = step?.kind === 'cut' || step?.kind === 'passes' ? step.troubles : [];
+  const met = [...named, ...cutShows];
+  return job.flow.kind.walks.map((walk) => walk.id).filter((walk) => met.includes(walk));
+}
+
+/** What a move leaves of that: a cut adds to it, and nothing else does. */
+export function metAfter(before: RunState, { snapshot }: RunState): readonly string[] {
+  const { step, phase } = positionOf(snapshot);
+  return phase === 'cutting' ? metByCut(before, step) : before.cutShows;
+}
+
 const troubleFrom: ReadonlySet<string> = new Set(['gate', 'dial', 'start', 'cutting']);
 
-function troublesAt({ job, snapshot }: RunState): readonly string[] {
+function troublesAt({ job, snapshot, cutShows }: RunState): readonly string[] {
   const { step: id, phase } = positionOf(snapshot);
   const step = job.flow.steps.get(id);
   if (!troubleFrom.has(phase) || (step?.kind !== 'cut' && step?.kind !== 'passes')) return [];
   return job.flow.kind.walks
     .filter((walk) => walk.everywhere || step.troubles.includes(walk.id))
+    .filter((walk) => walk.everywhere || cutShows.includes(walk.id))
     .map(({ id: walk, word }) => `trouble:${walk}: ${word}`);
 }
 

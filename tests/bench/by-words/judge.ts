@@ -3,7 +3,7 @@
 import { type RunState, saidNow } from '../../../src/bench/index.ts';
 import { positionOf } from '../../../src/flow/index.ts';
 import { expectedLine, isSaid } from './expected-line.ts';
-import { expectedList, isOfTheJob, listedOf, numberAt } from './expected-list.ts';
+import { expectedList, isOfTheJob, listedOf, metAfter, numberAt } from './expected-list.ts';
 import { brokenRules } from './never.ts';
 import type { Turn } from './scripted-person.ts';
 
@@ -21,6 +21,7 @@ export class Judge {
       this.fault(turn, `it says "${turn.line}" and not "${expected}"`);
     }
     if (turn.word !== 'interrupted' && turn.event) this.takesBack(turn);
+    this.meets(turn);
     if (this.seen.has(turn.after)) return;
     this.seen.add(turn.after);
     for (const rule of brokenRules(turn.after)) this.fault(turn, rule);
@@ -39,6 +40,13 @@ export class Judge {
     const beside = items.filter((item) => item.event && !isOfTheJob(item));
     for (const { id } of beside)
       this.fault(turn, `"${id}" moves the job and is of no kind that may`);
+  }
+
+  private meets(turn: Turn): void {
+    const met = turn.after.cutShows.join(', ');
+    const expected = metAfter(turn.before, turn.after).join(', ');
+    if (met !== expected)
+      this.fault(turn, `"${met}" can be met by now; it should be "${expected}"`);
   }
 
   /** "Wrong" takes back a word where nothing turns and nothing is held, before it and after it. */

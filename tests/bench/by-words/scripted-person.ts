@@ -137,9 +137,11 @@ export class Person {
 }
 
 /** All that a word of a walk looks at. Not the number of the next entry, nor what "repeat" and "wrong" would say. */
-function situationOf({ snapshot, talk, readings, undo, question }: RunState): string {
+function situationOf(state: RunState): string {
+  const { snapshot, talk, readings, undo, question, cutShows } = state;
   const { value, context } = snapshot;
-  return JSON.stringify([value, context, talk.value, talk.context, readings, !undo, question]);
+  const said = [talk.value, talk.context, question];
+  return JSON.stringify([value, context, said, readings, cutShows, !undo]);
 }
 
 /** An arrow with a target is the first that was taken; one without is the word's own. */

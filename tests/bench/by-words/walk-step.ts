@@ -5,6 +5,7 @@
 
 import { type RunState, saidNow } from '../../../src/bench/index.ts';
 import { nothingKnown } from '../../model/nothing-known.ts';
+import { metByCut } from './expected-list.ts';
 import type { Judge } from './judge.ts';
 import { neverTaken, reasonAgainst, reasons } from './reasons.ts';
 import { Person, type Turn } from './scripted-person.ts';
@@ -73,7 +74,10 @@ export class StepWalk {
     const { first, arrows } = this.chart;
     const { job, snapshot } = this.entered;
     const atGate = () => nothingKnown(job, this.chart.step, snapshot);
-    const unknown = first === 'gate' ? [{ ...this.entered, snapshot: atGate(), undo: null }] : [];
+    // What a cut can show was met before: as a gate is come back to after its cut.
+    const cutShows = metByCut(this.entered, this.chart.step);
+    const unknown =
+      first === 'gate' ? [{ ...this.entered, snapshot: atGate(), undo: null, cutShows }] : [];
     for (const from of [...unknown, this.entered]) {
       const root = { state: this.person.standing(from), last: '', ahead: [] };
       this.keep(root);
