@@ -74,7 +74,7 @@ function roomsAt(plan: Plan, scale: number): Rooms {
   const widths = rowsOf(
     plan.widths,
     fromBack,
-    (label, [a, b]) => (isShort(label) && a + b > width ? 'right' : 'left'),
+    (label, [a, b]) => (isShort(label) && a + b > width + 1 ? 'right' : 'left'),
     textSize,
   );
   const whole = rowsOf(plan.wholeWidth, fromBack, () => 'left', textSize);
