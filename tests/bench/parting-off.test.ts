@@ -53,22 +53,21 @@ describe('a latch washer', () => {
     expect(drilling.at).toBe('drill/cutting');
     expect(parting.at).toBe('part-off/cutting');
     expect(parting.line).toContain('until the washer falls');
-    expect(parted.at).toBe('deburr/open');
-    const measured = hears(parted, 'next', '4.02', 'correct');
+    expect(parted.at).toBe('inspect-thickness/open');
+    const measured = hears(parted, '4.02', 'correct');
     expect(measured.at).toBe('record/open');
     expect(hears(measured, 'next').at).toBe('end/end');
   });
 
   it('is rubbed down while it is too thick, and is lost when it is too thin', () => {
-    const thick = hears(parted, 'next', '4.15', 'correct');
-    expect(thick.at).toBe('deburr/open');
+    const thick = hears(parted, '4.15', 'correct');
+    expect(thick.at).toBe('rub-down/open');
     expect(hears(thick, 'next', '4.1', 'correct').at).toBe('record/open');
-    expect(hears(parted, 'next', '3.85', 'keep', 'correct').at).toBe('scrap/open');
+    expect(hears(parted, '3.85', 'correct').at).toBe('scrap/open');
   });
 
   it('asks with the blade beside the jaws for a turn by hand, and for the blade to be clear', () => {
-    expect(atPartGate.at).toBe('part-off/gate');
-    expect(atPartGate.line).toContain('Is the tool clear of the work?');
+    expect([atPartGate.at, atPartGate.line]).toEqual(['place-blade/open', 'Say tool clear.']);
     const placed = hears(
       drilling,
       'tool clear',
