@@ -59,7 +59,7 @@ function guardOf({ snapshot }: RunState): 'open' | 'closed' {
   return snapshot.context.facts.guard === 'closed' ? 'closed' : 'open';
 }
 
-/** The half-section of the piece, as far as the run has come. */
+/** The drawing of the piece, as far as the run has come. */
 export function Piece({ state }: { readonly state: RunState }) {
   const say = useSay(whyTexts);
   const text = useSay(machineTexts);

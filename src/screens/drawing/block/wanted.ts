@@ -164,6 +164,7 @@ function shortestFirst<T extends Wanted>(all: readonly T[]): readonly T[] {
   return [...found.values()].sort((a, b) => size(a) - size(b));
 }
 
+/** Limits make the text longer. */
 function weight({ text }: Wanted): number {
   return (text.reading === undefined ? 0 : 1000) + text.size.length;
 }

@@ -10,7 +10,7 @@ import type { Dimension, Label, Place } from '../../../../src/screens/drawing/ma
 import { anyBlock, anyStateOf, JIG, KEEPER } from './blocks.ts';
 import { endsOf, wallsOf } from './metal.ts';
 
-const SEED = { seed: 20261130, numRuns: 60 };
+const SEED = { seed: 20261130, numRuns: 40 };
 const anyDrawing = anyBlock.chain((block) => anyStateOf(block).map((state) => ({ block, state })));
 
 interface Area {
