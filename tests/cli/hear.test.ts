@@ -20,7 +20,7 @@ function run(name: 'hear' | 'say', ...words: readonly string[]) {
   return { status: done.status, out: done.stdout, told: done.stderr.trim() };
 }
 
-describe('say and hear', () => {
+describe('say and hear', { timeout: 60_000 }, () => {
   it('hear again what was said, with the value of a number', () => {
     const file = join(folder, 'said.wav');
     expect(run('say', 'twenty five point one', file).status).toBe(0);
