@@ -31,6 +31,8 @@ const LOOKS = [
   [SIZES[0], 2],
   [SIZES[0], 1],
 ] as const;
+/** The phone lying down, where its little height tells. */
+const LYING = { width: 740, height: 360 };
 const axe = createRequire(import.meta.url).resolve('axe-core/axe.min.js');
 
 let browser: Browser;
@@ -92,6 +94,20 @@ async function isWhole(): Promise<void> {
   expect(await colourFaults(page, SIZES[0], SIZES[2])).toEqual([]);
 }
 
+async function isWholeLyingDown(): Promise<void> {
+  await page.setViewportSize(LYING);
+  await setLetters(1);
+  expect(await faultsOf(page)).toEqual([]);
+}
+
+/** On an upright phone, whose one column holds all: what is above what. */
+async function isAbove(upper: string, lower: string): Promise<void> {
+  await page.setViewportSize(SIZES[0]);
+  const heightOf = (selector: string) =>
+    page.locator(selector).evaluate((one) => one.getBoundingClientRect().top);
+  await expect.poll(async () => (await heightOf(upper)) < (await heightOf(lower))).toBe(true);
+}
+
 async function isWholeInGerman(): Promise<void> {
   expect(await page.evaluate(() => document.documentElement.lang)).toBe('de');
   expect(await faultsEverywhere()).toEqual([]);
@@ -132,11 +148,14 @@ describe('the Bench is whole at every size', () => {
     await page.keyboard.press('Enter');
     await page.locator('.read-back').waitFor();
     await isWhole();
+    await isWholeLyingDown();
   });
 
   it('at a gate of thirteen facts', async () => {
     await walkUntil(page, ({ layout }) => layout === 'gate');
     await isWhole();
+    await isWholeLyingDown();
+    await isAbove('.picture.machine', '.asks');
   });
 
   it('at own pace, with the trade words opened', async () => {
@@ -180,6 +199,16 @@ describe('the Bench is whole at every size', () => {
     await walkUntil(page, ({ lead }) => lead.startsWith('Cut'));
     await page.getByRole('button', { name: 'Something changed' }).click();
     await isWhole();
+    await isWholeLyingDown();
+    await isAbove('.picture.machine', '.asks');
+  });
+
+  it('while it cuts at own pace, with the picture behind the questions', async () => {
+    await takePace('own pace');
+    await isAbove('.figures', '.asks');
+    await isAbove('.asks', '.picture.machine');
+    await isWholeLyingDown();
+    await takePace('familiar');
   });
 
   it('while it is held after a stop', async () => {
@@ -196,16 +225,17 @@ describe('the Bench is whole at every size', () => {
 
 describe('the other screens are whole at every size', () => {
   it.each([
-    ['the Shelf', '#/shelf', '.shelf'],
-    ['Begin', '#/begin/gate-hinge-pin', '.begin'],
-    ['the Logbook', '#/logbook', '.run-row'],
-    ['the Slate', '#/slate/card-speed', '.slate-fields'],
-    ['the Toolroom', '#/toolroom', '.settings'],
-    ['setting up the ear', '#/ear', '#voices-title'],
-  ])('%s', async (_, hash, landmark) => {
+    ['the Shelf', '#/shelf', '.shelf', false],
+    ['Begin', '#/begin/gate-hinge-pin', '.begin', true],
+    ['the Logbook', '#/logbook', '.run-row', true],
+    ['the Slate', '#/slate/card-speed', '.slate-fields', false],
+    ['the Toolroom', '#/toolroom', '.settings', false],
+    ['setting up the ear', '#/ear', '#voices-title', false],
+  ])('%s', async (_, hash, landmark, lying) => {
     await page.goto(`${site.address}${hash}`);
     await page.locator(landmark).first().waitFor();
     await isWhole();
+    if (lying) await isWholeLyingDown();
   });
 
   it('a kept run of a batch, with its notes and its replay', async () => {

@@ -18,6 +18,7 @@ import { factKeys } from './fact-keys.ts';
 import { HeldBand } from './HeldBand.tsx';
 import { KeepBeside } from './KeepBeside.tsx';
 import { Lead } from './Lead.tsx';
+import { picturePlace } from './picture-place.ts';
 import { ReleasePanel } from './ReleasePanel.tsx';
 import { Said } from './Said.tsx';
 import type { Say } from './SayButton.tsx';
@@ -27,6 +28,7 @@ import { useAskedFigure } from './use-asked-figure.ts';
 import { useBenchKeys } from './use-bench-keys.ts';
 import { useLiveRun } from './use-live-run.ts';
 import { useNumber } from './use-number.ts';
+import { useOneColumn } from './use-one-column.ts';
 import { Why } from './Why.tsx';
 
 const Machine = later(async () => (await import('./Pictures.tsx')).Machine);
@@ -61,10 +63,7 @@ export function Bench({ world, run, resumed }: BenchProps) {
                 onRelease={run.release}
               />
             )}
-            {scene.layout === 'doing' && (
-              <Machine say={say} head={scene.heads.part} state={state} view={scene.view} />
-            )}
-            {scene.layout !== 'cutting' && <Asks key={scene.view.step.id} {...bench} />}
+            {scene.layout !== 'cutting' && <Asking {...bench} />}
           </div>
         )}
         <div class="bench-below">
@@ -94,6 +93,7 @@ function useBench(run: LiveRun) {
     why.said(word);
     run.heard(commandSaid(state.job.flow.language, word), from);
   };
+  const picture = picturePlace(scene, useOneColumn());
   const number = useNumber(scene, (text) => run.heard(text, 'key'));
   const situation = situationOf(scene, number.text, keys);
   useTitle(scene);
@@ -105,7 +105,7 @@ function useBench(run: LiveRun) {
     if (meaning.kind === 'take') number.take();
   });
   const onGiveUp = () => run.giveUp();
-  return { state, notice, said, scene, keys, say, number, situation, onGiveUp, why };
+  return { state, notice, said, scene, keys, say, number, situation, onGiveUp, why, picture };
 }
 
 type BenchNow = ReturnType<typeof useBench>;
@@ -141,30 +141,39 @@ function givenUpLines(text: string) {
   return { lead: { shown: text, spoken: text }, ask: { shown: '', spoken: '' } };
 }
 
-/** While it cuts, figures have the whole width; the part that the hands move is shown to who does not know it by now. */
-function WhileCutting(bench: BenchNow) {
-  const { state, scene, say } = bench;
-  const { view, pace, heads } = scene;
+/** What may be asked, with the picture of what the hands move where it belongs beside it. */
+function Asking(bench: BenchNow) {
+  const { state, scene, say, picture } = bench;
+  const machine = <Machine say={say} head={scene.heads.part} state={state} view={scene.view} />;
   return (
     <>
-      <Figures view={view} asked={bench.why.asked} onAsk={bench.why.onAsk} />
-      <Asks key={view.step.id} {...bench} />
-      {pace !== 'own-pace' && (
-        <div class="pictures">
-          <Machine say={say} head={heads.part} state={state} view={view} />
-        </div>
-      )}
+      {picture === 'before-asks' && machine}
+      <Asks key={scene.view.step.id} {...bench} />
+      {picture === 'behind-asks' && machine}
     </>
   );
 }
 
-function Below({ state, scene, say }: BenchNow) {
-  const beside = scene.layout === 'doing' || scene.layout === 'done';
+/** While it cuts, figures have the whole width. */
+function WhileCutting(bench: BenchNow) {
+  return (
+    <>
+      <Figures view={bench.scene.view} asked={bench.why.asked} onAsk={bench.why.onAsk} />
+      <div class="bench-beside">
+        <Asking {...bench} />
+      </div>
+    </>
+  );
+}
+
+function Below({ state, scene, say, picture }: BenchNow) {
   return (
     <>
       <Why view={scene.view} />
       <div class="pictures">
-        {!beside && <Machine say={say} head={scene.heads.part} state={state} view={scene.view} />}
+        {picture === 'below' && (
+          <Machine say={say} head={scene.heads.part} state={state} view={scene.view} />
+        )}
         <Piece state={state} />
       </div>
     </>
