@@ -26,8 +26,8 @@ export interface StampRow {
   readonly newest?: string;
 }
 
-/** Fills the first screen. */
-export const NEWEST_RUNS = 50;
+/** Fills the first screen of any device: rows are not less than 64 px high. */
+export const NEWEST_RUNS = 30;
 
 /** No day. */
 export const stampKey = '';

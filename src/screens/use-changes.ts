@@ -1,6 +1,6 @@
 /** Ties a screen to something outside that changes by itself. */
 
-import { useEffect, useReducer, useState } from 'preact/hooks';
+import { useEffect, useLayoutEffect, useReducer, useState } from 'preact/hooks';
 import { sentenceOf } from '../texts/index.ts';
 import { useLanguage } from './use-say.ts';
 
@@ -29,7 +29,8 @@ export function useAwaited<T>(
 ): Awaited<T> {
   const language = useLanguage();
   const [answer, setAnswer] = useState<Awaited<T>>({ is: 'waiting' });
-  useEffect(() => {
+  // Asked before the page is painted: what is read is waited for beside that.
+  useLayoutEffect(() => {
     let wanted = true;
     setAnswer({ is: 'waiting' });
     const here = (value: T) => wanted && setAnswer({ is: 'here', value });

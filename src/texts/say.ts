@@ -1,9 +1,11 @@
 /** Finds a text in the language in use and puts its values in. */
 
-import { IntlMessageFormat } from 'intl-messageformat';
+import { type Formatters, IntlMessageFormat } from 'intl-messageformat';
 import type { Area, Translated } from './area.ts';
 import type { Language } from './language.ts';
 import type { NamesIn, Value } from './template.ts';
+
+type Locales = string | string[] | undefined;
 
 type Keys<A extends Area> = {
   readonly [K in keyof A['texts']]: A['texts'][K] extends string ? K : never;
@@ -40,6 +42,25 @@ export function filled(
   return text.includes('{') ? String(messageOf(text, locale).format(values)) : text;
 }
 
+/** Forms of numbers are dear to make: all templates share them. */
+const formatters: Formatters = {
+  getNumberFormat: onceEach((locale, how) => new Intl.NumberFormat(locale, how)),
+  getDateTimeFormat: onceEach((locale, how) => new Intl.DateTimeFormat(locale, how)),
+  getPluralRules: onceEach((locale, how) => new Intl.PluralRules(locale, how)),
+};
+
+function onceEach<How, Made>(
+  make: (locale: Locales, how?: How) => Made,
+): (locale: Locales, how?: How) => Made {
+  const made = new Map<string, Made>();
+  return (locale, how) => {
+    const key = JSON.stringify([locale, how]);
+    const form = made.get(key) ?? make(locale, how);
+    made.set(key, form);
+    return form;
+  };
+}
+
 /** Each template is read once. */
 const read = new Map<string, IntlMessageFormat>();
 
@@ -47,7 +68,7 @@ function messageOf(text: string, locale: string): IntlMessageFormat {
   const key = `${locale} ${text}`;
   const known = read.get(key);
   if (known) return known;
-  const made = new IntlMessageFormat(text, locale, undefined, { ignoreTag: true });
+  const made = new IntlMessageFormat(text, locale, undefined, { ignoreTag: true, formatters });
   read.set(key, made);
   return made;
 }

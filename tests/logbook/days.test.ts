@@ -2,7 +2,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { describe, expect, it, vi } from 'vitest';
 import type { RunHead } from '../../src/bench/ports.ts';
-import { newestIn, stampIn } from '../../src/logbook/days.ts';
+import { NEWEST_RUNS, newestIn, stampIn } from '../../src/logbook/days.ts';
 import { openLogbook } from '../../src/logbook/index.ts';
 import { allRows, freshLogbook, putRaw } from './fresh-store.ts';
 import { entry, sampleRun } from './sample-run.ts';
@@ -80,8 +80,7 @@ describe('the list', () => {
     const all = (await fresh.list(early)).map(({ id }) => id);
     expect(all).toEqual(Array.from({ length: 75 }, (_, n) => `run-${74 - n}`));
     expect(newest).toHaveLength(1);
-    expect(newest[0]?.length).toBeGreaterThanOrEqual(50);
-    expect(newest[0]?.length).toBeLessThan(75);
+    expect(newest[0]).toHaveLength(NEWEST_RUNS);
     expect(newest[0]).toEqual(all.slice(0, newest[0]?.length));
     await fresh.list(early);
     expect(newest).toHaveLength(1);
@@ -90,11 +89,16 @@ describe('the list', () => {
   it('shows no part first of a logbook that fills no screen', async () => {
     const { logbook } = await freshLogbook();
     const { head, source } = sampleRun('run-0');
-    for (let n = 0; n < 49; n++) await logbook.start({ ...head, id: `run-${n}` }, source);
+    for (let n = 0; n < NEWEST_RUNS - 1; n++)
+      await logbook.start({ ...head, id: `run-${n}` }, source);
     const early = vi.fn();
-    expect(await logbook.list(early)).toHaveLength(49);
+    expect(await logbook.list(early)).toHaveLength(NEWEST_RUNS - 1);
     expect(early).not.toHaveBeenCalled();
   });
+
+  /** Ids of as many as are shown first, from this one back. */
+  const newestOnes = (last: number) =>
+    Array.from({ length: NEWEST_RUNS }, (_, n) => `run-${last - n}`);
 
   /** Ids of what is shown first, as a page that has read nothing yet shows it. */
   const shownFirst = async () => {
@@ -118,7 +122,7 @@ describe('the list', () => {
       }),
     );
     const { first, all } = await shownFirst();
-    expect(first).toEqual(['run-70', ...Array.from({ length: 49 }, (_, n) => `run-${59 - n}`)]);
+    expect(first).toEqual(['run-70', ...newestOnes(59).slice(0, -1)]);
     expect(all).toHaveLength(62);
     const [stamp] = (await allRows()).days ?? [];
     expect(newestIn(stampIn(stamp))?.find(({ id }) => id === 'run-59')?.status).toBe('given-up');
@@ -137,9 +141,7 @@ describe('the list', () => {
     expect(before.first).toEqual(before.all.slice(0, before.first.length));
     expect(before.all).toHaveLength(60);
     await logbook.start(at(60), source);
-    expect((await shownFirst()).first).toEqual(
-      Array.from({ length: 50 }, (_, n) => `run-${60 - n}`),
-    );
+    expect((await shownFirst()).first).toEqual(newestOnes(60));
   });
 
   it('is made again when its stamp is damaged', async () => {

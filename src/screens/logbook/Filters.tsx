@@ -5,7 +5,7 @@ import type { RunHead } from '../../bench/index.ts';
 import { recordTexts } from '../../texts/index.ts';
 import { useSay } from '../use-say.ts';
 import type { Operator } from '../world.ts';
-import { ALL_RUNS, type Wanted } from './find-runs.ts';
+import { ALL_RUNS, isForAll, type Wanted } from './find-runs.ts';
 
 interface FiltersProps {
   readonly wanted: Wanted;
@@ -18,7 +18,7 @@ export function Filters({ wanted, runs, operators, onWanted }: FiltersProps) {
   const say = useSay(recordTexts);
   const flows = useMemo(() => flowsOf(runs), [runs]);
   const people = useMemo(() => peopleOf(runs, operators), [runs, operators]);
-  const open = JSON.stringify(wanted) === JSON.stringify(ALL_RUNS);
+  const open = isForAll(wanted);
   const field = (name: keyof Wanted) => ({
     id: `wanted-${name}`,
     value: wanted[name],

@@ -1,6 +1,6 @@
 /** Past runs, the newest first; found by who, what, when and with which numbers. */
 
-import { useCallback, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import type { RunHead } from '../../bench/index.ts';
 import { frameTexts, logbookTexts, recordTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
@@ -9,7 +9,7 @@ import { useLanguage, useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
 import { batchOf, batchSizes, numberOf } from './batches.ts';
 import { Filters } from './Filters.tsx';
-import { ALL_RUNS, findRuns, shelve, type Wanted } from './find-runs.ts';
+import { ALL_RUNS, findRuns, isForAll, shelve, type Wanted } from './find-runs.ts';
 import { KeepAll } from './KeepAll.tsx';
 import { STATUSES } from './verdict-words.ts';
 import { durationText, whenText } from './when.ts';
@@ -36,6 +36,9 @@ export function Logbook({ world, operator }: LogbookProps) {
     ),
     [world, turn],
   );
+  // The first form of a date is slow to make, and nothing else is to be done while the runs are read.
+  const language = useLanguage();
+  useEffect(() => void whenText(0, language), [language]);
   return (
     <>
       <section class="stack" aria-labelledby="logbook-title">
@@ -75,9 +78,17 @@ export function Runs({ world, runs, whole, operator = '' }: RunsProps) {
   const language = useLanguage();
   const [wanted, setWanted] = useState<Wanted>({ ...ALL_RUNS, operator });
   const [rows, setRows] = useState(ROWS_AT_ONCE);
-  const shelved = useMemo(() => shelve(runs, language), [runs, language]);
   const sizes = useMemo(() => batchSizes(runs), [runs]);
-  const found = useMemo(() => findRuns(shelved, wanted), [shelved, wanted]);
+  const found = useMemo(
+    () => (isForAll(wanted) ? runs : findRuns(shelve(runs, language), wanted)),
+    [runs, language, wanted],
+  );
+  // Made ready behind the first rows, so that neither they nor the first letter typed have to wait for it.
+  useEffect(() => {
+    if (!whole) return;
+    const later = setTimeout(() => shelve(runs, language));
+    return () => clearTimeout(later);
+  }, [whole, runs, language]);
   if (runs.length === 0) return <p class="soft">{book('nothingYet')}</p>;
   return (
     <>

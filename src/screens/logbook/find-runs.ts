@@ -25,6 +25,11 @@ export const ALL_RUNS: Wanted = {
   piece: '',
 };
 
+/** True where every run is looked for. */
+export function isForAll(wanted: Wanted): boolean {
+  return Object.values(wanted).every((text) => text === '');
+}
+
 /** Heads made ready once, so that a search only compares letters. */
 export interface Shelved {
   readonly head: RunHead;

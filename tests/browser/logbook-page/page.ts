@@ -90,8 +90,8 @@ interface First {
   readonly whole: number;
 }
 
-/** More rows are not drawn at once. */
-const SCREENFUL = 50;
+/** So many are drawn first. */
+const SCREENFUL = 30;
 
 /** The Logbook's own screen, in a page that has read nothing yet. */
 async function first(): Promise<First> {
@@ -101,7 +101,7 @@ async function first(): Promise<First> {
   const world = worldOf(() => {
     asked = performance.now();
   }, logbook);
-  const rows = changed(place, () => place.querySelectorAll('.run-row').length === SCREENFUL);
+  const rows = changed(place, () => place.querySelectorAll('.run-row').length >= SCREENFUL);
   const status = () => place.querySelector('.runs')?.previousElementSibling?.textContent ?? '';
   const whole = changed(place, () => /^[\d,]+ runs$/.test(status()));
   render(h(Screen, { world }), place);
