@@ -87,6 +87,15 @@ describe('the latch washer', () => {
     }
   });
 
+  it('is not begun with a bar thinner than its rim', () => {
+    for (const card of lathes) {
+      const thin = made(card, { barDiameter: 18 });
+      expect(thin.ok ? [] : thin.faults).toEqual([
+        expect.stringContaining('Bar of 18 mm cannot be turned to 20 mm'),
+      ]);
+    }
+  });
+
   // Common practice, no source: a blade sticks out at most eight times its width.
   it('is not begun with a blade too thin to reach so deep', () => {
     for (const card of lathes) {

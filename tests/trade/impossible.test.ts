@@ -28,6 +28,11 @@ const impossible: readonly (readonly [name: string, values: RuleValues, says: st
   ['parting-blade', { diameter: 60, boreDiameter: 60, bladeWidth: 3 }, 'give a smaller bore'],
   ['bar-out', { length: 60, bladeWidth: 3, diameter: 20 }, 'part off a shorter piece'],
   [
+    'bar-out',
+    { length: 4, bladeWidth: 3, diameter: 20, barDiameter: 18 },
+    'Bar of 18 mm cannot be turned to 20 mm; take thicker bar.',
+  ],
+  [
     'facing-time',
     { outerDiameter: 20, innerDiameter: 30, feedPerRev: 0.1, spindleSpeed: 300 },
     'facing goes inwards',

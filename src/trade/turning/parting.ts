@@ -10,7 +10,7 @@ import type { Rule } from '../rule.ts';
 import { show } from '../show.ts';
 import { PRACTICE } from '../sources.ts';
 import { CHUCK_ALONE } from '../stiffness/overhang.ts';
-import { fault, numberOf, wordOf } from '../values.ts';
+import { fault, numberIf, numberOf, wordOf } from '../values.ts';
 import { cardSpeed, looseCardInputs } from './card-speed.ts';
 
 /** How far a blade may stick out, in blade widths. */
@@ -103,6 +103,7 @@ export const barOutRule: Rule = {
     aLength('length', 500, 'finished length of the part'),
     aLength('bladeWidth', 12, 'width of the blade'),
     aLength('diameter', 500, 'smallest diameter of that length'),
+    aLength('barDiameter', 500, 'diameter of the bar', { optional: true }),
     aNumber('facing', 'length', [0, 50], 'metal to face off first', { default: 1 }),
     aLength('gap', 50, 'gap between blade and jaws', { default: 5 }),
   ],
@@ -118,6 +119,12 @@ export const barOutRule: Rule = {
     const [length, width] = [numberOf(values, 'length'), numberOf(values, 'bladeWidth')];
     const [facing, gap] = [numberOf(values, 'facing'), numberOf(values, 'gap')];
     const diameter = numberOf(values, 'diameter');
+    const bar = numberIf(values, 'barDiameter') ?? diameter;
+    if (bar < diameter - 1e-9) {
+      return fault(
+        worded`Bar of ${show(bar)} mm cannot be turned to ${show(diameter)} mm; take thicker bar.`,
+      );
+    }
     const travel = length + width;
     const value = facing + travel + gap;
     const longest = CHUCK_ALONE * diameter;
