@@ -134,6 +134,12 @@ describe('the drawing of any block', () => {
                 pen === 'thin' && a?.x === edge.x && a.y === edge.y && b && isOn(tip, a, b),
             );
             expect(joins).toBe(true);
+            // It goes away from the edge, not along it.
+            const way = Math.hypot(tip.x - edge.x, tip.y - edge.y);
+            const step = { x: (tip.x - edge.x) / way, y: (tip.y - edge.y) / way };
+            const own = layout.lines.filter(({ feature }) => feature === dimension.feature);
+            const next = { x: edge.x + step.x, y: edge.y + step.y };
+            expect(isDrawn({ ...layout, lines: own }, next, outline)).toBe(false);
           });
           const middle = { x: (tips[0].x + tips[1].x) / 2, y: (tips[0].y + tips[1].y) / 2 };
           expect(isDrawn(layout, middle, ['thin'])).toBe(true);
@@ -164,7 +170,12 @@ describe('the drawing of any block', () => {
               feature.kind === 'slot'
                 ? feature.along === 'length'
                 : feature.edge === 'front' || feature.edge === 'back';
-            expect(has(isLong ? 'width' : 'length', wallsOf(feature, ends))).toBe(true);
+            const across = isLong ? 'width' : 'length';
+            expect(has(across, wallsOf(feature, ends))).toBe(true);
+            if (feature.kind === 'slot' && feature.from !== undefined) {
+              const [low] = ends[across];
+              expect(has(across, [low, low + feature.from])).toBe(true);
+            }
             const [, top] = ends.height;
             expect(has('height', [top - feature.depth, top])).toBe(true);
           }
