@@ -19,8 +19,9 @@ const noSentences: readonly string[] = [
   ...['readings in tolerance', 'readings judged'],
   // Outcomes and messages between tabs, never shown.
   ...['already here', 'not granted', 'who leads'],
-  // Names of classes, selectors and colours of the style sheet.
+  // Names of classes, selectors, conditions and colours of the style sheet.
   ...['dock-next main', 'figure large', 'input, textarea, select, [contenteditable]'],
+  '(orientation: landscape) and (min-width: 56rem)',
 ];
 
 /** Markup and colours as text: a drawing that is written to a file, or a colour with what stands in for it. */
