@@ -3,7 +3,7 @@
 import { useEffect, useState } from 'preact/hooks';
 
 /** As in styles/bench.css. */
-const TWO_COLUMNS = '(orientation: landscape) and (min-width: 56rem)';
+export const TWO_COLUMNS = '(orientation: landscape) and (min-width: 56rem)';
 
 export function useOneColumn(): boolean {
   const [isOne, setOne] = useState(() => !matchMedia(TWO_COLUMNS).matches);

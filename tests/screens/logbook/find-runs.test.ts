@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { RunHead } from '../../../src/bench/index.ts';
 import { batchSizes, numberOf, piecesOf } from '../../../src/screens/logbook/batches.ts';
-import { ALL_RUNS, findRuns, shelve, type Wanted } from '../../../src/screens/logbook/find-runs.ts';
+import {
+  ALL_RUNS,
+  findRuns,
+  isForAll,
+  shelve,
+  type Wanted,
+} from '../../../src/screens/logbook/find-runs.ts';
 import { englishLanguage } from '../../../src/texts/index.ts';
 import { sampleRun } from '../../logbook/sample-run.ts';
 
@@ -42,6 +48,13 @@ describe('runs are found', () => {
     ['by nothing that is not there', { text: 'gear' }, []],
   ] as const)('%s', (_how, wanted, ids) => {
     expect(found(wanted)).toEqual(ids);
+  });
+
+  it('all without a search only where nothing at all is asked', () => {
+    expect(isForAll(ALL_RUNS)).toBe(true);
+    for (const name of Object.keys(ALL_RUNS)) {
+      expect([name, isForAll({ ...ALL_RUNS, [name]: 'x' })]).toEqual([name, false]);
+    }
   });
 
   it('in any case when each question is narrowed by words of the run itself', () => {
