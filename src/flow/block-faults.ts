@@ -1,10 +1,8 @@
 /** Features that the block of a job has no room for: what would be cut there is air, or the vice. */
 
-import { type Language, optionText, sayIn, whyTexts } from '../texts/index.ts';
-import { showNumber } from '../words/index.ts';
 import type { Card } from './card.ts';
-import { formatOf, shownAs } from './display.ts';
 import type { Numbers } from './numbers.ts';
+import { roomTeller, type TellRoom } from './piece-room.ts';
 import { type BlockFeature, type FileBlock, isBlock } from './piece-shape.ts';
 import type { Flow } from './resolve.ts';
 import type { ValueRef } from './words-shape.ts';
@@ -30,14 +28,14 @@ export function blockFaults(flow: Flow, card: Card, numbers: Numbers): readonly 
   const sizeOf: SizeOf = (ref) => ref && numbers.number(ref, {});
   const left = stockOf(piece, sizeOf);
   if (!left) return [];
-  const tell = teller(flow.language, card);
+  const tell = roomTeller(flow.language, card, 'beyondBlock');
   const faces = piece.features.flatMap((feature) => {
     const size = feature.kind === 'face' ? sizeOf(feature.size) : undefined;
     if (feature.kind !== 'face' || size === undefined) return [];
     const axis = acrossOf[feature.side];
     const before = left[axis];
     left[axis] = Math.min(before, size);
-    return size > nothing && size <= before + nothing ? [] : [tell(feature, size, before)];
+    return size > nothing && size <= before + nothing ? [] : [tell(feature.id, size, before)];
   });
   return [...faces, ...piece.features.flatMap((feature) => cutFaults(feature, left, sizeOf, tell))];
 }
@@ -50,31 +48,15 @@ function stockOf(piece: FileBlock, sizeOf: SizeOf): Sizes | undefined {
   return { length, width, height };
 }
 
-type Tell = (feature: BlockFeature, wanted: number, there: number) => string;
-
-function teller(language: Language, card: Card): Tell {
-  const text = (value: number) => {
-    const shown = shownAs(value, 'length', formatOf('length', card.units));
-    return showNumber(shown.value, shown.unit, shown.decimals, language);
-  };
-  const say = sayIn(language, whyTexts);
-  return ({ id }, wanted, there) =>
-    say('beyondBlock', {
-      feature: optionText(language, id),
-      wanted: text(wanted),
-      there: text(there),
-    });
-}
-
 /** What a cut wants of the block against what is there: metal must be left under and beside a slot. */
 function cutFaults(
   feature: BlockFeature,
   left: Sizes,
   sizeOf: SizeOf,
-  tell: Tell,
+  tell: TellRoom,
 ): readonly string[] {
   const less = (wanted: number | undefined, there: number) =>
-    wanted === undefined || wanted < there - nothing ? [] : [tell(feature, wanted, there)];
+    wanted === undefined || wanted < there - nothing ? [] : [tell(feature.id, wanted, there)];
   const within = (wanted: number | undefined, there: number) => less(wanted, there + 2 * nothing);
   const sum = (...refs: readonly (number | undefined)[]) =>
     refs.reduce((all, one) => (all === undefined || one === undefined ? undefined : all + one), 0);

@@ -8,6 +8,7 @@ import {
   type RuleValue,
   type RuleValues,
 } from '../trade/index.ts';
+import { barFaults } from './bar-faults.ts';
 import { blockFaults } from './block-faults.ts';
 import type { Card } from './card.ts';
 import { constantInBase } from './constant.ts';
@@ -76,7 +77,8 @@ export function workOut(
     return answer.ok ? [] : [`${working.label}: ${answer.fault}`];
   });
   const tooFine = dialFaults(flow, card, numbers);
-  const all = [...refused, ...tooFine, ...blockFaults(flow, card, numbers)];
+  const noRoom = [...barFaults(flow, card, numbers), ...blockFaults(flow, card, numbers)];
+  const all = [...refused, ...tooFine, ...noRoom];
   return all.length > 0 ? { ok: false, faults: all } : { ok: true, numbers };
 }
 

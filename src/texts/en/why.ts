@@ -38,6 +38,8 @@ export const whyTexts = {
     workedOutHint: 'Touch a figure to see where it comes from.',
     finerThanDial:
       '{step}: the limits lie {width} apart, and half a division of the cross dial is {least} on the diameter: no cut could end within. Widen the limits, take a machine with a finer dial, or feed with the compound set over and write its division in the card.',
+    beyondBar:
+      '{feature}: it needs {wanted} and the bar has {there}. Change the size, or take a larger bar.',
     beyondBlock:
       '{feature}: it needs {wanted}, and the block has {there} there. Change the size, or take a larger block.',
     asYouFeed: '{feed} mm/rev, as you feed it',

@@ -1,0 +1,33 @@
+/** Features that the bar of a job has no room for: what would be turned there is air, or the chuck. */
+
+import type { Card } from './card.ts';
+import type { Numbers } from './numbers.ts';
+import { roomTeller } from './piece-room.ts';
+import { isBlock, type TurnedFeature } from './piece-shape.ts';
+import type { Flow } from './resolve.ts';
+import type { ValueRef } from './words-shape.ts';
+
+/** A thousandth of a micrometre: sizes that are equal may differ in the last digit. */
+const nothing = 1e-6;
+
+/** One sentence for each feature that the bar is too thin or too short for; sizes that wait for a reading are not judged. */
+export function barFaults(flow: Flow, card: Card, numbers: Numbers): readonly string[] {
+  const { piece } = flow.file;
+  if (!piece || isBlock(piece)) return [];
+  const tell = roomTeller(flow.language, card, 'beyondBar');
+  const sizeOf = (ref: ValueRef) => numbers.number(ref, {});
+  const most = (refs: readonly (ValueRef | undefined)[]) =>
+    Math.max(0, ...refs.flatMap((ref) => (ref && sizeOf(ref)) ?? []));
+  const over = (id: string, wanted: number, there: number | undefined) =>
+    there === undefined || wanted <= there + nothing ? [] : [tell(id, wanted, there)];
+  const diameter = sizeOf(piece.stockDiameter);
+  const length = sizeOf(piece.stockLength);
+  return piece.features.flatMap((feature) => [
+    ...over(feature.id, most(acrossOf(feature)), diameter),
+    ...over(feature.id, most([feature.from, feature.to, feature.depth]), length),
+  ]);
+}
+
+function acrossOf({ diameter, largeDiameter, smallDiameter }: TurnedFeature) {
+  return [diameter, largeDiameter, smallDiameter];
+}

@@ -1,0 +1,27 @@
+/** Tells of a feature that its stock has no room for. */
+
+import { type Language, optionText, sayIn, whyTexts } from '../texts/index.ts';
+import { showNumber } from '../words/index.ts';
+import type { Card } from './card.ts';
+import { formatOf, shownAs } from './display.ts';
+
+/** Sizes in mm. */
+export type TellRoom = (feature: string, wanted: number, there: number) => string;
+
+export function roomTeller(
+  language: Language,
+  card: Card,
+  fault: 'beyondBar' | 'beyondBlock',
+): TellRoom {
+  const text = (value: number) => {
+    const shown = shownAs(value, 'length', formatOf('length', card.units));
+    return showNumber(shown.value, shown.unit, shown.decimals, language);
+  };
+  const say = sayIn(language, whyTexts);
+  return (feature, wanted, there) =>
+    say(fault, {
+      feature: optionText(language, feature),
+      wanted: text(wanted),
+      there: text(there),
+    });
+}
