@@ -25,9 +25,19 @@ export function entryOf(
 
 /** The step with what the heard thing was taken for in each line of the record it writes. */
 export function withUnderstood(step: RunStep, understood: string | undefined): RunStep {
-  if (understood === undefined) return step;
+  return understood === undefined ? step : rewritten(step, (entry) => ({ ...entry, understood }));
+}
+
+/** The step with all that was said in each line of the record, where only a part of it was weighed. */
+export function withHeard(step: RunStep, { text }: Heard): RunStep {
+  return rewritten(step, (entry) =>
+    entry.heard ? { ...entry, heard: { ...entry.heard, text } } : entry,
+  );
+}
+
+function rewritten(step: RunStep, rewrite: (entry: RunEntry) => RunEntry): RunStep {
   const effects = step.effects.map((effect) =>
-    effect.kind === 'append' ? { ...effect, entry: { ...effect.entry, understood } } : effect,
+    effect.kind === 'append' ? { ...effect, entry: rewrite(effect.entry) } : effect,
   );
   return { ...step, effects };
 }

@@ -3,7 +3,7 @@
  * then "brass". The first list stays small, and nothing is out of reach. Pure.
  */
 
-import { commandPhrases, positionOf } from '../flow/index.ts';
+import { commandPhrases, commandWord, positionOf } from '../flow/index.ts';
 import {
   apprenticeTexts,
   benchTexts,
@@ -14,6 +14,7 @@ import {
 } from '../texts/index.ts';
 import { joinList, normalise } from '../words/index.ts';
 import { asked } from './beside-run.ts';
+import { withUnderstood } from './entry.ts';
 import { type LeadList, leadListOf, restList } from './lead-lists.ts';
 import type { Heard } from './ports.ts';
 import { isRest } from './rest-words.ts';
@@ -63,12 +64,14 @@ export function atLead(state: RunState, heard: Heard, items: readonly BenchItem[
   const said = normalise(heard.text, language);
   if (state.opened === undefined) return null;
   if (leaveWords(state).includes(said)) {
-    return asked(withoutLead(state), heard, sayIn(language, voiceTexts)('slateLeft'));
+    const left = asked(withoutLead(state), heard, sayIn(language, voiceTexts)('slateLeft'));
+    return withUnderstood(left, said);
   }
   const words = phrasesBehind(state, items).map(([word]) => word);
   if (words.length === 0 || !commandPhrases(language, 'words').includes(said)) return null;
   const list = joinList(words, 'or', language);
-  return asked(state, heard, sayIn(language, benchTexts)('youCanSay', { words: list }));
+  const told = asked(state, heard, sayIn(language, benchTexts)('youCanSay', { words: list }));
+  return withUnderstood(told, commandWord(language, 'words'));
 }
 
 export function leaveWords({ job }: RunState): readonly string[] {

@@ -25,7 +25,7 @@ import {
 import { asked, refused, speak, talked } from './beside-run.ts';
 import { cutShows } from './cut-shows.ts';
 import { driftNow } from './drift-line.ts';
-import { entryOf, withUnderstood } from './entry.ts';
+import { entryOf, withHeard, withUnderstood } from './entry.ts';
 import { isFar } from './far-reading.ts';
 import { keptReading } from './kept-reading.ts';
 import { atLead, openLead, phrasesBehind, withoutLead } from './lead-words.ts';
@@ -87,7 +87,8 @@ function hearAtLead(state: RunState, heard: Heard): RunStep {
   const said = normalise(heard.text, language);
   const behind = phrasesBehind(state, items);
   const [, phrase] = behind.find(([rest]) => rest === said) ?? [];
-  return hearJob(withoutLead(state), phrase === undefined ? heard : { ...heard, text: phrase });
+  const whole = phrase === undefined ? heard : { ...heard, text: phrase };
+  return withHeard(hearJob(withoutLead(state), whole), heard);
 }
 
 function hearJob(state: RunState, heard: Heard): RunStep {
@@ -125,7 +126,8 @@ function takeMeant(state: RunState, heard: Heard, meant: Understood, list: Bench
 
 /** "No, stop" may be heard as a note: the drill comes first. */
 function hearNote(state: RunState, heard: Heard, text: string, list: BenchList): RunStep {
-  return isDrill(list, text) ? hearJob(state, { ...heard, text }) : takeNote(state, heard, text);
+  if (!isDrill(list, text)) return takeNote(state, heard, text);
+  return withHeard(hearJob(state, { ...heard, text }), heard);
 }
 
 function isDrill({ items }: BenchList, text: string): boolean {

@@ -22,6 +22,21 @@ describe('what a word was taken for', () => {
     expect(taken('next', 'goggles on')).toBe('glasses on');
   });
 
+  test('stands beside all that was said behind a lead word, by an ear that needs one', () => {
+    const whole = (...words: readonly string[]) =>
+      hears(begun(), ...words).entries.map(({ heard, understood }) => [heard.text, understood]);
+    expect(whole('next', 'other words', 'where am i').slice(-2)).toEqual([
+      ['other words', 'other words'],
+      ['where am i', 'where am i'],
+    ]);
+    expect(whole('next', 'what is', 'chuck').at(-1)).toEqual(['chuck', 'what is a chuck']);
+    expect(whole('next', 'other words', 'never mind').at(-1)).toEqual(['never mind', 'never mind']);
+    expect(whole('next', 'other words', 'what can i say').at(-1)).toEqual([
+      'what can i say',
+      'what can i say',
+    ]);
+  });
+
   test('is the question to the Slate, said in two breaths too', () => {
     expect(taken('slate', 'what speed for brass')).toBeUndefined();
     const question = 'spindle speed for thirty millimetres of brass';
