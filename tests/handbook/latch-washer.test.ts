@@ -77,6 +77,27 @@ describe('the latch washer', () => {
     }
   });
 
+  // Geometry: a centre that is wider than the drill stays in the washer as a countersink.
+  it('is centred no wider than it is drilled, and not as deep as it is parted off', () => {
+    for (const card of lathes)
+      for (const holeDiameter of [4, 8.4, 9])
+        for (const sizes of [{}, { rimDiameter: 36, barDiameter: 40, bladeWidth: 4 }]) {
+          const job = jobOf(card, { ...sizes, holeDiameter });
+          expect(worked(job, 'centre', 'centreDiameter')).toBeLessThan(holeDiameter);
+          expect(worked(job, 'centre', 'depth')).toBeLessThan(worked(job, 'setOut', 'travel'));
+        }
+  });
+
+  // Geometry: the washer falls where its hole is whole, half a millimetre behind it; a stump as long as the rest stays.
+  it('leaves the jaws their gap from the blade when the stump of the last one is faced off', () => {
+    for (const bladeWidth of [2, 3, 4])
+      for (const card of lathes) {
+        const job = jobOf(card, { bladeWidth, rimDiameter: 16 });
+        const afterFacing = worked(job, 'setOut') - (bladeWidth - 0.5);
+        expect(afterFacing - worked(job, 'setOut', 'travel')).toBeGreaterThanOrEqual(5);
+      }
+  });
+
   // Common practice, no source: a gap between blade and jaws, bar out at most one and a half diameters when it is faced.
   it('stands short out of the chuck, with the blade clear of the jaws', () => {
     const thickest = { thickness: 10, bladeWidth: 4, barDiameter: 16, rimDiameter: 14 };
@@ -85,6 +106,15 @@ describe('the latch washer', () => {
       expect(out - worked(job, 'setOut', 'travel')).toBeGreaterThanOrEqual(5);
       expect(out).toBeLessThanOrEqual(1.5 * diameter);
     }
+  });
+
+  // Geometry: the holder stands over the bar beside the groove, which is as thick as it came.
+  it('is parted off by a blade so far out that its holder does not meet the bar', () => {
+    for (const card of lathes)
+      for (const barDiameter of [22, 40]) {
+        const job = jobOf(card, { barDiameter });
+        expect(worked(job, 'bladeOut')).toBeGreaterThan((barDiameter - 8.4) / 2);
+      }
   });
 
   it('is not begun with a bar thinner than its rim', () => {
