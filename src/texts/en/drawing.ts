@@ -18,7 +18,7 @@ export const drawingTexts = {
     rework: 'rework',
     lost: 'lost',
     drawing: 'Half-section drawing',
-    views: 'Drawing from the front, from above and from the left',
+    views: 'Drawing in several views',
     done: 'done',
     stock: 'not cut yet',
     measured: 'measured',
