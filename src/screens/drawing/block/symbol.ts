@@ -6,7 +6,7 @@
 import { type Ink, lineInk } from '../ink.ts';
 import type { Place } from '../marks.ts';
 
-/** Height and width of the symbol without its centre lines, in parts of the large end. */
+/** Between the two views, and how far a centre line goes on beyond each, in parts of the large end. */
 const APART = 0.5;
 const OVERRUN = 0.2;
 const STRETCHES = 48;
