@@ -92,6 +92,13 @@ describe('trouble where the washer is made', () => {
     );
   });
 
+  it('of a parting tool that grabs is answered as the caution of the cut has it: nothing is wound while it turns', () => {
+    const { line } = hears(parting, 'parting tool grabs');
+    expect(line).toContain('Hands away, and stop the spindle.');
+    expect(line).not.toMatch(/wind/i);
+    expect(hears(parting, 'why').line).toContain('Never wind it back while it turns.');
+  });
+
   it('of a parting tool that grabs goes through all its causes and back, slower where that was one', () => {
     const partSpeed = ({ state }: Turn) => state.job.numbers.number({ working: 'partSpeed' }, {});
     // The card of the example has 300 and, below it, 190 rev/min (flows/machines/metric-lathe.json).
