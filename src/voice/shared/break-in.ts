@@ -1,6 +1,7 @@
 /**
  * Tells a person who breaks into the mouth's line from that line's own sound in the room. Pure: numbers in, a state out.
- * All levels in decibels over the room, at the loudest of an utterance.
+ * All levels in decibels of full scale, at the loudest of an utterance: over the room they would sink when the machine
+ * starts, and a person would then be taken for softer than before.
  */
 
 /** A person who breaks in speaks hardly more softly than else. */
@@ -12,24 +13,28 @@ const LAST_FEW = 7;
 
 export class BreakIn {
   private lines: readonly number[] = [];
+  private words: readonly number[] = [];
+
+  /** Call with each utterance that was understood while the mouth was silent: knocks and other talk are no person here. */
+  word(level: number): void {
+    this.words = [...this.words, level].slice(-LAST_FEW);
+  }
 
   /** Call with each utterance in the mouth's own time that nothing was taken from. */
-  line(overRoom: number): void {
-    this.lines = [...this.lines, overRoom].slice(-LAST_FEW);
+  line(level: number): void {
+    this.lines = [...this.lines, level].slice(-LAST_FEW);
   }
 
-  /**
-   * Whether a word that was found may count. `person`: how loudly the person spoke before, null before the first word
-   * was understood; `isDoubted`: one of two opinions did not find it.
-   */
-  lets(overRoom: number, person: number | null, isDoubted: boolean): boolean {
-    if (person !== null && overRoom < person - SOFTER_THAN_ELSE) return false;
-    return !isDoubted || (person !== null && overRoom > this.usual + OVER_LINE);
+  /** Whether a word that was found may count. `isDoubted`: one of two opinions did not find it. */
+  lets(level: number, isDoubted: boolean): boolean {
+    const person = median(this.words);
+    if (person === undefined) return !isDoubted;
+    if (level < person - SOFTER_THAN_ELSE) return false;
+    // Before the first line, nothing is told apart from it by loudness.
+    return !isDoubted || level > (median(this.lines) ?? Number.POSITIVE_INFINITY) + OVER_LINE;
   }
+}
 
-  /** Median of the lines; before the first, nothing is told apart by loudness. */
-  private get usual(): number {
-    const sorted = [...this.lines].sort((a, b) => a - b);
-    return sorted[Math.floor(sorted.length / 2)] ?? Number.POSITIVE_INFINITY;
-  }
+function median(levels: readonly number[]): number | undefined {
+  return [...levels].sort((a, b) => a - b)[Math.floor(levels.length / 2)];
 }

@@ -53,6 +53,11 @@ export class Endpointer {
     return this.room;
   }
 
+  /** The loudest of the last utterance, in decibels of full scale. */
+  get loudestLevel(): number {
+    return this.loudest;
+  }
+
   /** How far the loudest of the last utterance stood above the room, in decibels. */
   get overRoom(): number {
     return this.loudest - this.room;

@@ -220,6 +220,7 @@ export class EarBrain {
     const voted = this.voted(finding, isSpeech);
     const isUnderstood = voted.text !== '' && voted.confidence >= SURE;
     if (isSpeech) this.room.utterance(this.endpointer.overRoom, isUnderstood);
+    if (isUnderstood) this.breaks.word(this.endpointer.loudestLevel);
     if (this.room.changed) this.tellNoisy();
     if (this.room.isNoisy) return;
     const mayGoOn = isSpeech && !isUnderstood && !this.goesOn;
@@ -237,11 +238,11 @@ export class EarBrain {
 
   /** The mouth's own sound may fit by accident. */
   private breakIn({ text, confidence, also }: Finding): void {
-    const { overRoom } = this.endpointer;
+    const { loudestLevel } = this.endpointer;
     const isFound = text !== '' && confidence >= SURE;
-    if (isFound && this.breaks.lets(overRoom, this.room.overRoom, also !== text)) {
+    if (isFound && this.breaks.lets(loudestLevel, also !== text)) {
       this.tell({ kind: 'heard', text, confidence });
-    } else this.breaks.line(overRoom);
+    } else this.breaks.line(loudestLevel);
   }
 
   private answer(finding: Finding, { text, confidence }: Verdict): void {
