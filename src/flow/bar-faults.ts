@@ -23,9 +23,19 @@ export function barFaults(flow: Flow, card: Card, numbers: Numbers): readonly st
   const diameter = sizeOf(piece.stockDiameter);
   const length = sizeOf(piece.stockLength);
   return piece.features.flatMap((feature) => [
-    ...over(feature.id, most(acrossOf(feature)), diameter),
-    ...over(feature.id, most([feature.from, feature.to, feature.depth]), length),
+    ...over(feature.id, most(acrossOf(feature)), acrossIn(feature, diameter)),
+    ...over(feature.id, most(alongOf(feature)), length),
   ]);
+}
+
+/** A wall is left round a hole. */
+function acrossIn({ kind }: TurnedFeature, bar: number | undefined): number | undefined {
+  return kind === 'bore' && bar !== undefined ? bar - 3 * nothing : bar;
+}
+
+/** Grooves and cross-holes are as deep as they go in from the side. */
+function alongOf({ kind, from, to, depth }: TurnedFeature) {
+  return kind === 'groove' || kind === 'cross-hole' ? [from, to] : [from, to, depth];
 }
 
 function acrossOf({ diameter, largeDiameter, smallDiameter }: TurnedFeature) {

@@ -18,6 +18,8 @@ const acrossOf = {
 type Axis = 'length' | 'width' | 'height';
 type Sizes = Record<Axis, number>;
 
+type BlockHole = Extract<BlockFeature, { readonly kind: 'hole' }>;
+
 /** A size in mm, nothing while a reading behind it is not taken. */
 type SizeOf = (ref: ValueRef | undefined) => number | undefined;
 
@@ -37,7 +39,11 @@ export function blockFaults(flow: Flow, card: Card, numbers: Numbers): readonly 
     left[axis] = Math.min(before, size);
     return size > nothing && size <= before + nothing ? [] : [tell(feature.id, size, before)];
   });
-  return [...faces, ...piece.features.flatMap((feature) => cutFaults(feature, left, sizeOf, tell))];
+  const cutAway = (hole: BlockHole) => depthOver(hole, piece.features, left, sizeOf);
+  const cuts = piece.features.flatMap((feature) =>
+    cutFaults(feature, left, sizeOf, { tell, cutAway }),
+  );
+  return [...faces, ...cuts];
 }
 
 function stockOf(piece: FileBlock, sizeOf: SizeOf): Sizes | undefined {
@@ -48,12 +54,52 @@ function stockOf(piece: FileBlock, sizeOf: SizeOf): Sizes | undefined {
   return { length, width, height };
 }
 
+/** A hole is as deep as it goes in from where its middle stands: the floor of the deepest cut there. */
+function depthOver(
+  hole: BlockHole,
+  features: readonly BlockFeature[],
+  left: Sizes,
+  sizeOf: SizeOf,
+): number {
+  const middle = { length: sizeOf(hole.fromLeft), width: sizeOf(hole.fromFront) };
+  const depths = features.flatMap((cut) => {
+    if (cut.kind !== 'slot' && cut.kind !== 'shoulder') return [];
+    const [axis, from, to] = reachOf(cut, left, sizeOf);
+    const at = middle[axis];
+    if (at === undefined || from === undefined || to === undefined) return [];
+    return at > from && at < to ? [sizeOf(cut.depth) ?? 0] : [];
+  });
+  return Math.max(0, ...depths);
+}
+
+type Reach = readonly [axis: 'length' | 'width', from: number | undefined, to: number | undefined];
+
+/** Across which axis a slot or a shoulder reaches, and from where to where, from the left or the front. */
+function reachOf(
+  cut: Extract<BlockFeature, { readonly kind: 'slot' | 'shoulder' }>,
+  left: Sizes,
+  sizeOf: SizeOf,
+): Reach {
+  const width = sizeOf(cut.width);
+  const upTo = (from: number | undefined) =>
+    from === undefined || width === undefined ? undefined : from + width;
+  if (cut.kind === 'slot') {
+    const axis = cut.along === 'length' ? 'width' : 'length';
+    const middle = width === undefined ? undefined : (left[axis] - width) / 2;
+    const from = cut.from ? sizeOf(cut.from) : middle;
+    return [axis, from, upTo(from)];
+  }
+  const axis = acrossOf[cut.edge];
+  if (cut.edge === 'left' || cut.edge === 'front') return [axis, 0, width];
+  return [axis, width === undefined ? undefined : left[axis] - width, left[axis]];
+}
+
 /** What a cut wants of the block against what is there: metal must be left under and beside a slot. */
 function cutFaults(
   feature: BlockFeature,
   left: Sizes,
   sizeOf: SizeOf,
-  tell: TellRoom,
+  { tell, cutAway }: { readonly tell: TellRoom; cutAway(hole: BlockHole): number },
 ): readonly string[] {
   const less = (wanted: number | undefined, there: number) =>
     wanted === undefined || wanted < there - nothing ? [] : [tell(feature.id, wanted, there)];
@@ -67,7 +113,8 @@ function cutFaults(
       const across = left[feature.along === 'length' ? 'width' : 'length'];
       const from = feature.from && sizeOf(feature.from);
       const reach = feature.from ? sum(from, sizeOf(feature.width)) : sizeOf(feature.width);
-      return [...less(sizeOf(feature.depth), left.height), ...less(reach, across)];
+      const before = from !== undefined && from < -nothing ? [tell(feature.id, from, 0)] : [];
+      return [...before, ...less(sizeOf(feature.depth), left.height), ...less(reach, across)];
     }
     case 'shoulder': {
       const across = left[acrossOf[feature.edge]];
@@ -78,7 +125,7 @@ function cutFaults(
       const half = diameter === undefined ? undefined : diameter / 2;
       const [along, across] = [sizeOf(feature.fromLeft), sizeOf(feature.fromFront)];
       return [
-        ...within(sizeOf(feature.depth), left.height),
+        ...within(sizeOf(feature.depth), left.height - cutAway(feature)),
         ...[along, across].flatMap((from) => (from === undefined ? [] : within(half, from))),
         ...within(sum(along, half), left.length),
         ...within(sum(across, half), left.width),

@@ -31,6 +31,7 @@ describe('a job with a bar', () => {
       '20.00 mm',
     ],
     ['a cylinder longer than the bar', { ...cylinder, to: mm(51) }, '51.00 mm', '50.00 mm'],
+    ['a hole as wide as the bar', { ...bore, diameter: mm(20) }, '20.00 mm', '20.00 mm'],
     ['a hole deeper than the bar', { ...bore, depth: mm(51) }, '51.00 mm', '50.00 mm'],
     [
       'a taper thicker than the bar at its large end',

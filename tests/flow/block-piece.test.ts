@@ -87,6 +87,8 @@ describe('a job with a block', () => {
     expect(refusedWith(face, slot, shoulder, hole)).toEqual([]);
     expect(refusedWith({ ...face, size: mm(18) })).toEqual([]);
     expect(refusedWith({ ...hole, fromFront: mm(2.5), depth: mm(18) })).toEqual([]);
+    expect(refusedWith(slot, { ...hole, fromFront: mm(12), depth: mm(12) })).toEqual([]);
+    expect(refusedWith(shoulder, { ...hole, depth: mm(18) })).toEqual([]);
   });
 
   it.each([
@@ -106,6 +108,13 @@ describe('a job with a block', () => {
       '60.00 mm',
     ],
     ['a hole deeper than the block', [{ ...hole, depth: mm(19) }], '19.00 mm', '18.00 mm'],
+    [
+      'a hole in a slot that goes through its floor',
+      [slot, { ...hole, fromFront: mm(12), depth: mm(13) }],
+      '13.00 mm',
+      '12.00 mm',
+    ],
+    ['a slot that begins before the front', [{ ...slot, from: mm(-2) }], '−2.00 mm', '0.00 mm'],
     ['a hole over the right edge', [{ ...hole, fromLeft: mm(58) }], '60.50 mm', '60.00 mm'],
     ['a hole over the front edge', [{ ...hole, fromFront: mm(2) }], '2.50 mm', '2.00 mm'],
   ])('does not begin with %s', (_what, features, wanted, there) => {

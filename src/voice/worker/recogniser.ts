@@ -32,7 +32,7 @@ const MOST_UNCOVERED = 0.42;
  * Margin at which confidence is one half. A single short word is the easiest to find in other talk;
  * a number is read back before it counts, and a question taken for another changes nothing.
  */
-const ENOUGH = { word: 0, phrase: -0.15, number: -0.2, harmless: -0.15, pausing: -0.3 };
+const ENOUGH = { word: 0, phrase: -0.15, number: 0, harmless: -0.15, pausing: -0.3 };
 /** So far a word must stand above what the room's own sound reached by accident. */
 const ABOVE_ACCIDENT = 0.2;
 /** Margin over it that makes confidence nearly one. */
