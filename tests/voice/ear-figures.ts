@@ -1,7 +1,9 @@
 /** Counts what the offline ear makes of many utterances in a made shop, before and after enrolment. */
+import { listenFor } from '../../src/bench/index.ts';
 import type { ListenFor, NumberWanted } from '../../src/bench/ports.ts';
 import type { Pronunciations } from '../../src/voice/shared/index.ts';
 import { readNumber } from '../../src/words/index.ts';
+import { begun, hears, toBar } from '../bench/scripted.ts';
 import { speech, type VoiceName } from './made-speech.ts';
 import { type Noise, ShopEar } from './shop-ear.ts';
 
@@ -50,9 +52,10 @@ export interface Outcome extends Place {
   readonly keptWrong: number;
 }
 
-/** Words around numbers: a reading is asked for while these count too. */
-const AROUND_NUMBERS = ['next', 'repeat', 'hold', 'stop', 'where am i', 'no', 'wrong'];
-const READ_BACK = ['correct', 'yes correct', 'wrong', 'no wrong', 'repeat', 'hold', 'stop'];
+/** What counts while the bar is measured in the shipped flow, and while its size is read back. */
+const measuring = hears(begun(), ...toBar);
+const aroundNumbers = listenFor(measuring.state);
+const { number: _size, ...readBack } = listenFor(hears(measuring, '25').state);
 /** What is said before counting begins, so that the ear knows the room and the microphone. */
 const WARM_UP = ['repeat', 'where am i', 'what can i say'];
 
@@ -89,13 +92,15 @@ async function sayNumbers(ear: ShopEar, { voice, noise, numbers: wanted }: Trial
   const numbers = zero();
   let keptWrong = 0;
   for (const [text, number] of wanted) {
-    ear.listenFor({ phrases: AROUND_NUMBERS, number });
-    const value = (words: string) => readNumber(words, number)[0]?.value;
+    ear.listenFor({ ...aroundNumbers, number });
+    // "No, twenty-five" is twenty-five.
+    const value = (words: string) =>
+      readNumber(words.replace(/^(no|wrong) /, ''), number)[0]?.value;
     const heard = ear.hears(await speech(voice, text), seedOf(text + voice));
     const wrongBefore = numbers.wrong;
     score(numbers, `${voice} ${noise}: ${text}`, heard, (words) => value(words) === value(text));
     if (numbers.wrong === wrongBefore) continue;
-    ear.listenFor({ phrases: READ_BACK });
+    ear.listenFor(readBack);
     const answer = ear.hears(await speech(voice, 'no wrong'), seedOf(`${text} no`));
     if (answer.some((words) => words?.includes('correct'))) keptWrong++;
   }

@@ -34,7 +34,7 @@ describe('a block in a file', () => {
   });
 
   it('tells in words what it shows', () => {
-    expect(svg).toContain('from the front, from above and from the left, 60 × 25 × 18 mm.');
+    expect(svg).toContain('Drawing in several views, 60 × 25 × 18 mm.');
     expect(svg).toContain('16 ±0.2 high: done, measured 15.98 within.');
     expect(svg).toContain('slot 10 wide, 6 ±0.1 deep: now, measured 10.02.');
     const jig = drawingSvg(JIG, {}, { title: 'Jig' });
