@@ -173,7 +173,9 @@ export function refusal(state: RunState): string {
   const { items, number } = saidNow(state);
   if (number) return say('notYetSize');
   const words = items.filter((item) => item.kind === 'fact' || item.kind === 'choice');
-  const phrases = words.map((item) => item.phrases[0] ?? '');
+  // With nothing to answer, the job waits for a word to go on.
+  const onward = items.filter(({ id }) => id === 'carry-on' || id === 'next').slice(0, 1);
+  const phrases = (words.length > 0 ? words : onward).map((item) => item.phrases[0] ?? '');
   return say('notYetSay', { words: joinList(phrases, 'or', language) });
 }
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { saidNow } from '../../src/bench/index.ts';
+import { missed, saidNow } from '../../src/bench/index.ts';
 import { begun, heardAs, hears, throughGate, toBar, toFirstGate } from './scripted.ts';
 
 describe('moving on', () => {
@@ -8,6 +8,14 @@ describe('moving on', () => {
     expect(turn.at).toBe('protect/open');
     expect(turn.line).toBe('Not yet: eye protection and clothing, hair, gloves.');
     expect(turn.entries.at(-1)?.outcome).toBe('refused');
+  });
+
+  test('a word of the machine that does not count in a hold is answered by the word that goes on', () => {
+    const held = hears(begun(), ...toBar, 'hold');
+    const { effects } = missed(held.state, heardAs('guard closed', { from: 'speech' }));
+    expect(effects).toContainEqual(
+      expect.objectContaining({ kind: 'say', line: 'Not yet: say carry on.' }),
+    );
   });
 
   test.each(['yes', 'okay', 'done', 'Yeah.'])('a bare "%s" passes no gate', (word) => {

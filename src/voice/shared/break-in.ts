@@ -5,9 +5,9 @@
  */
 
 /** A person who breaks in speaks hardly more softly than else. */
-const SOFTER_THAN_ELSE = 9;
-/** What stands so far over the line's own sound is not the line. */
-const OVER_LINE = 5;
+const SOFTER_THAN_ELSE = 5;
+/** A person who is so much louder than the lines is known by loudness alone, from half way on. */
+const APART = 8;
 /** Utterances remembered: enough that a person among them does not pass for the line. */
 const LAST_FEW = 7;
 
@@ -28,10 +28,11 @@ export class BreakIn {
   /** Whether a word that was found may count. `isDoubted`: one of two opinions did not find it. */
   lets(level: number, isDoubted: boolean): boolean {
     const person = median(this.words);
+    const line = median(this.lines);
     if (person === undefined) return !isDoubted;
     if (level < person - SOFTER_THAN_ELSE) return false;
-    // Before the first line, nothing is told apart from it by loudness.
-    return !isDoubted || level > (median(this.lines) ?? Number.POSITIVE_INFINITY) + OVER_LINE;
+    const isApart = line !== undefined && person - line >= APART;
+    return isApart ? level > (person + line) / 2 : !isDoubted;
   }
 }
 

@@ -18,6 +18,12 @@ describe('what breaks into the mouth by its loudness', () => {
     expect(having([-15], [-48, -47]).lets(-18, true)).toBe(true);
   });
 
+  it('is refused where it is hardly louder than the lines of a loudspeaker, and softer than the person', () => {
+    const lines = [-32, -26, -32, -31, -29, -27, -32];
+    expect(having([-19, -20, -18], lines).lets(-25.6, false)).toBe(false);
+    expect(having([-19, -20, -18], lines).lets(-20, true)).toBe(true);
+  });
+
   it('needs both opinions where the mouth is as loud as the person', () => {
     expect(having([-15], [-16, -15]).lets(-15, true)).toBe(false);
     expect(having([-15], [-16, -15]).lets(-15, false)).toBe(true);
