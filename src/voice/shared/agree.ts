@@ -47,6 +47,8 @@ const ALONE: Readonly<Record<Weight, Limits>> = {
   pausing: { fit: -2.2, lead: 0.35 },
   harmless: { fit: -1.1, lead: 0.9 },
 };
+/** A blow of a hammer was taken for "why", 16 to 18 frames of it: so short a question is not carried alone. */
+const SHORTEST_QUESTION = 20;
 /** A lead that is more than enough makes up for some fit. */
 const LEAD_FOR_FIT = 0.2;
 const MOST_LEAD = 1.5;
@@ -70,10 +72,12 @@ export function agree(first: First, second: Second | null, where: Circumstances)
   if (!second) return mayBeRefused(first, where) ? refused(first) : first;
   const isSure = first.confidence >= 0.5;
   const lead = second.lead / Math.max(1, second.frames);
-  const enough = ALONE[where.weightOf(second.phrase)].lead;
+  const weight = where.weightOf(second.phrase);
+  const enough = ALONE[weight].lead;
   const spare = LEAD_FOR_FIT * Math.max(0, Math.min(MOST_LEAD, lead) - enough);
   const over = second.fit + spare - limitOf(second.phrase, where);
-  const isAlone = second.isOurs && over > 0 && lead > enough;
+  const isLong = weight !== 'harmless' || second.frames >= SHORTEST_QUESTION;
+  const isAlone = second.isOurs && isLong && over > 0 && lead > enough;
   if (second.isOurs && first.text === second.phrase) {
     if (isSure) return isHopeless(over, lead) ? refused(first) : first;
     return isAlone || isTogether(first, over, lead) ? { ...first, confidence: 0.65 } : first;

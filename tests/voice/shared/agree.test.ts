@@ -56,6 +56,12 @@ describe('two opinions', () => {
     expect(agree(nothing, { ...said, phrase: 'why' }, where).confidence).toBeLessThan(0.5);
   });
 
+  it('take no question of the length of a blow on one opinion, and a longer one', () => {
+    const said = { ...clear, phrase: 'why', fit: -1, lead: 50, frames: 18 };
+    expect(agree(nothing, said, where).confidence).toBeLessThan(0.5);
+    expect(agree(nothing, { ...said, frames: 24 }, where).confidence).toBeGreaterThan(0.5);
+  });
+
   it('ask less of a phrase in noise, where everything fits worse', () => {
     const said = { ...clear, fit: -2 };
     expect(agree(nothing, said, where).confidence).toBeLessThan(0.5);
