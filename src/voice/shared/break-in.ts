@@ -25,14 +25,20 @@ export class BreakIn {
     this.lines = [...this.lines, level].slice(-LAST_FEW);
   }
 
+  /** The person is known, and so much louder than the lines that loudness alone tells them apart. */
+  get isApart(): boolean {
+    const person = median(this.words);
+    const line = median(this.lines);
+    return person !== undefined && line !== undefined && person - line >= APART;
+  }
+
   /** Whether a word that was found may count. `isDoubted`: one of two opinions did not find it. */
   lets(level: number, isDoubted: boolean): boolean {
     const person = median(this.words);
-    const line = median(this.lines);
     if (person === undefined) return !isDoubted;
     if (level < person - SOFTER_THAN_ELSE) return false;
-    const isApart = line !== undefined && person - line >= APART;
-    return isApart ? level > (person + line) / 2 : !isDoubted;
+    const line = median(this.lines) ?? person;
+    return this.isApart ? level > (person + line) / 2 : !isDoubted;
   }
 }
 

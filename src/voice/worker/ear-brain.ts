@@ -86,8 +86,9 @@ export class EarBrain {
     this.isShut = true;
     this.measuring = null;
     this.dropSpeech();
-    // What breaks in only makes the job wait.
-    this.still = still && { pausing: still.phrases, ...still };
+    // It only makes the job wait, so it is heard sooner, where the line's own sound is known by its loudness.
+    const isEasy = still && this.breaks.isApart;
+    this.still = isEasy ? { pausing: still.phrases, ...still } : still;
     if (this.still) this.use(this.still);
   }
 
@@ -237,10 +238,10 @@ export class EarBrain {
   }
 
   /** The mouth's own sound may fit by accident. */
-  private breakIn({ text, confidence, also }: Finding): void {
+  private breakIn({ text, confidence, isShared = false }: Finding): void {
     const { loudestLevel } = this.endpointer;
     const isFound = text !== '' && confidence >= SURE;
-    if (isFound && this.breaks.lets(loudestLevel, also !== text)) {
+    if (isFound && this.breaks.lets(loudestLevel, !isShared)) {
       this.tell({ kind: 'heard', text, confidence });
     } else this.breaks.line(loudestLevel);
   }

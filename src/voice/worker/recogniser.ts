@@ -20,6 +20,8 @@ export interface Finding {
   readonly confidence: number;
   /** The phrase that the second opinion took it for. */
   readonly also?: string;
+  /** Each of the two opinions is sure of it by itself. */
+  readonly isShared?: boolean;
   readonly samples: Int16Array;
   readonly loud: readonly boolean[];
 }
@@ -121,7 +123,8 @@ export class Recogniser {
     const overRoom = this.overRoom(sound, heard.loud);
     const weightOf = (text: string) => this.weightOf(text);
     const also = opinion?.isOurs ? { also: opinion.phrase } : {};
-    return { ...agree(first, opinion, { weightOf, overRoom }), ...also, ...heard };
+    const isShared = first.confidence >= 0.5 && also.also === first.text;
+    return { ...agree(first, opinion, { weightOf, overRoom }), ...also, isShared, ...heard };
   }
 
   /**
