@@ -2,13 +2,10 @@
 
 import type { Card } from './card.ts';
 import type { Numbers } from './numbers.ts';
-import { roomTeller } from './piece-room.ts';
+import { nothing, roomTeller } from './piece-room.ts';
 import { isBlock, type TurnedFeature } from './piece-shape.ts';
 import type { Flow } from './resolve.ts';
 import type { ValueRef } from './words-shape.ts';
-
-/** A thousandth of a micrometre: sizes that are equal may differ in the last digit. */
-const nothing = 1e-6;
 
 /** One sentence for each feature that the bar is too thin or too short for; sizes that wait for a reading are not judged. */
 export function barFaults(flow: Flow, card: Card, numbers: Numbers): readonly string[] {

@@ -2,13 +2,10 @@
 
 import type { Card } from './card.ts';
 import type { Numbers } from './numbers.ts';
-import { roomTeller, type TellRoom } from './piece-room.ts';
+import { nothing, roomTeller, type TellRoom } from './piece-room.ts';
 import { type BlockFeature, type FileBlock, isBlock } from './piece-shape.ts';
 import type { Flow } from './resolve.ts';
 import type { ValueRef } from './words-shape.ts';
-
-/** A thousandth of a micrometre: sizes that are equal may differ in the last digit. */
-const nothing = 1e-6;
 
 const acrossOf = {
   ...({ left: 'length', right: 'length', front: 'width', back: 'width' } as const),

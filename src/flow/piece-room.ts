@@ -5,6 +5,9 @@ import { showNumber } from '../words/index.ts';
 import type { Card } from './card.ts';
 import { formatOf, shownAs } from './display.ts';
 
+/** A thousandth of a micrometre: sizes that are equal may differ in the last digit. */
+export const nothing = 1e-6;
+
 /** Sizes in mm. */
 export type TellRoom = (feature: string, wanted: number, there: number) => string;
 

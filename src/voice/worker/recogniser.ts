@@ -122,9 +122,10 @@ export class Recogniser {
     const opinion = this.mayNeedSecond(first, sound) ? this.second.of(sound) : null;
     const overRoom = this.overRoom(sound, heard.loud);
     const weightOf = (text: string) => this.weightOf(text);
-    const also = opinion?.isOurs ? { also: opinion.phrase } : {};
-    const isShared = first.confidence >= 0.5 && also.also === first.text;
-    return { ...agree(first, opinion, { weightOf, overRoom }), ...also, isShared, ...heard };
+    const also = opinion?.isOurs ? opinion.phrase : undefined;
+    const isShared = first.confidence >= 0.5 && also === first.text;
+    const agreed = agree(first, opinion, { weightOf, overRoom });
+    return { ...agreed, ...(also === undefined ? {} : { also }), isShared, ...heard };
   }
 
   /**

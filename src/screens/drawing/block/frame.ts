@@ -11,7 +11,15 @@ const HIGHEST = 0.45;
 /** A label shorter than this may stand beside the view at its nearer side, in parts of the text size. */
 const SHORT = 4;
 
-export interface Frame {
+/** Dimension lines under the views, row by row. */
+interface Rows {
+  readonly lengths: readonly Row[];
+  readonly widths: readonly Row[];
+  /** Under the view from the left, where there is one. */
+  readonly wholeWidth: readonly Row[];
+}
+
+export interface Frame extends Rows {
   readonly scale: number;
   /** Its height alone keeps the block from being drawn larger. */
   readonly isHighest: boolean;
@@ -24,10 +32,6 @@ export interface Frame {
   readonly rightColumn: number;
   readonly column: number;
   readonly noteLeft: number;
-  readonly lengths: readonly Row[];
-  readonly widths: readonly Row[];
-  /** Under the view from the left, where there is one. */
-  readonly wholeWidth: readonly Row[];
 }
 
 /** A label outside takes room, which makes the scale smaller and perhaps another label go outside: asked again. */
@@ -41,10 +45,7 @@ export function frameOf(plan: Plan): Frame {
   return { ...standing(plan, scale, roomsAt(plan, scale)), isHighest: scale === highest };
 }
 
-interface Rooms {
-  readonly lengths: readonly Row[];
-  readonly widths: readonly Row[];
-  readonly wholeWidth: readonly Row[];
+interface Rooms extends Rows {
   /** Left of the front view, whatever the scale. */
   readonly pad: number;
   /** Left of the view from the left, part of it over the front view. */
