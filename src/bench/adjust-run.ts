@@ -8,11 +8,11 @@ import {
   type Job,
   type Pace,
   positionOf,
+  speedSpoken,
   speedWorking,
   workOut,
 } from '../flow/index.ts';
 import { benchTexts, midSentence, sayIn } from '../texts/index.ts';
-import { sayNumber } from '../words/index.ts';
 import { announce, joinLines } from './announce.ts';
 import type { RunEntry } from './ports.ts';
 import type { RunState } from './run-state.ts';
@@ -54,11 +54,11 @@ export function adjustRun(state: RunState, change: Adjustment, word: string): Ad
   };
 }
 
-function headOf(change: Adjustment, word: string, { flow }: Job): string {
+function headOf(change: Adjustment, word: string, job: Job): string {
   if (change.type === 'adjust') return `${sentence(word)}.`;
-  const { language } = flow;
+  const { language } = job.flow;
   if (change.type === 'feeding') return '';
-  const speed = sentence(sayNumber(change.speed, 'rev/min', 0, { language }));
+  const speed = sentence(speedSpoken(job, change.speed));
   if (change.toSet) return `${speed}.`;
   return sayIn(language, benchTexts)('asYouRun', { speed });
 }
@@ -109,9 +109,7 @@ function tooFast(
   if (working === undefined || !plain.ok) return '';
   const wanted = plain.numbers.number({ working }, snapshot.context.readings);
   if (wanted === undefined || speed <= wanted * fastShare) return '';
-  const { language } = flow;
-  const worked = sayNumber(wanted, 'rev/min', 0, { language });
-  return sayIn(language, benchTexts)('fast', { speed: worked });
+  return sayIn(flow.language, benchTexts)('fast', { speed: speedSpoken(job, wanted) });
 }
 
 /** Where the change moved the job or took a belief away, what is to be done now. */

@@ -55,6 +55,14 @@ export type EarReport =
   /** Loudness of the room and advice about it ("move the microphone closer"). */
   | { readonly kind: 'level'; readonly decibels: number; readonly advice?: string };
 
+/** What goes on while an ear is shut. */
+export interface Meanwhile {
+  /** What the mouth says: the microphone hears it too. */
+  readonly line: string;
+  /** The phrases that are heard all the same; they do not stand in the line. */
+  readonly still: readonly string[];
+}
+
 /** An ear: hears words. Several exist, one is in use; it owns the microphone while it is open. */
 export interface Ear {
   readonly name: string;
@@ -66,10 +74,10 @@ export interface Ear {
   open(report: (report: EarReport) => void): Promise<void>;
   listenFor(words: ListenFor): void;
   /**
-   * Shut while the mouth speaks. Nothing heard while shut is ever reported, but for the phrases in `still`, where the
+   * Shut while the mouth speaks. Nothing heard while shut is ever reported, but for the phrases of `meanwhile`, where the
    * ear is able to tell them from the mouth. Called again, it changes what is still heard.
    */
-  shut(still?: readonly string[]): Promise<void>;
+  shut(meanwhile?: Meanwhile): Promise<void>;
   reopen(): Promise<void>;
   close(): Promise<void>;
 }

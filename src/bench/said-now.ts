@@ -6,6 +6,7 @@ import {
   type SaidItem,
   type SaidList,
   saidList,
+  speedUnit,
   speedWorking,
 } from '../flow/index.ts';
 import type { Language } from '../texts/index.ts';
@@ -46,8 +47,8 @@ export interface BenchItem extends Omit<SaidItem, 'kind'> {
 export interface BenchList {
   readonly items: readonly BenchItem[];
   readonly number?: NonNullable<SaidList['number']>;
-  /** The speed that runs may be told: "I am running four hundred". */
-  readonly running?: boolean;
+  /** The speed that runs may be told, in this unit: "I am running four hundred". */
+  readonly running?: string;
   /** The number is asked for as advice: nothing waits for it. */
   readonly advice?: boolean;
 }
@@ -80,11 +81,11 @@ function listOf(state: RunState): BenchList {
   const { language } = state.job.flow;
   const wrong = answerItem(language, 'wrong');
   if (waiting === 'none') {
-    const running = speedWorking(state.job, state.snapshot) !== undefined;
+    const runs = speedWorking(state.job, state.snapshot) !== undefined;
     const own = [...(state.undo ? [wrong] : []), noteItem(language), slateItem(language)];
     const items = [...list.items, ...own, ...mannerItems(language), ...learnItems(state)];
     const all = [...items, ...leadItems(state, items)];
-    return { ...list, items: all, ...(running ? { running } : {}) };
+    return { ...list, items: all, ...(runs ? { running: speedUnit(state.job) } : {}) };
   }
   const still = list.items.filter(
     (item) => item.kind === 'ask' || item.kind === 'drill' || item.id === 'hold',

@@ -5,7 +5,7 @@ import { normalise } from '../words/index.ts';
 import { leaveSlate } from './ask-slate.ts';
 import { deafLine, hearsAgainLine } from './deaf-line.ts';
 import { giveUp } from './give-up.ts';
-import { interrupts } from './interrupt.ts';
+import { interrupts, silent } from './interrupt.ts';
 import { listenFor } from './listen-for.ts';
 import type { SpeechManner } from './manner-run.ts';
 import { takeNote } from './note-run.ts';
@@ -104,7 +104,7 @@ class LiveSession implements Session {
   /** The line after which the ear opens: what it reports meanwhile does not shut it again. */
   private opening = 0;
   /** What may break into the line that sounds. */
-  private still: readonly string[] = [];
+  private meanwhile = silent;
   /** To be said when the line that sounds is over. */
   private aside = '';
   private toldDeaf = false;
@@ -276,7 +276,8 @@ class LiveSession implements Session {
 
   /** While the mouth speaks, only what may break in. */
   private counts(text: string): boolean {
-    return earOpen(this.sounding) || (this.earIsShut && this.still.includes(normalise(text)));
+    const { still } = this.meanwhile;
+    return earOpen(this.sounding) || (this.earIsShut && still.includes(normalise(text)));
   }
 
   /** Said once, shown as long as it lasts. */
@@ -345,7 +346,7 @@ class LiveSession implements Session {
   private speak(line: string): void {
     if (line === '' || this.closed) return;
     const turn = ++this.line;
-    this.still = interrupts(this.run, line);
+    this.meanwhile = interrupts(this.run, line);
     this.mouth.hush();
     this.talk({ type: 'say' });
     void this.mouth.say(line, this.world.manner()).then(() => {
@@ -392,7 +393,7 @@ class LiveSession implements Session {
     const { ear } = this;
     if (!ear) return;
     const shut = this.sounding.value.mouth !== 'silent';
-    if (shut && this.opening !== this.line) void ear.shut(this.still);
+    if (shut && this.opening !== this.line) void ear.shut(this.meanwhile);
     else if (!shut && this.earIsShut) void ear.reopen();
     this.earIsShut = shut;
     ear.listenFor(listenFor(this.run));

@@ -1,6 +1,6 @@
 /** Free words as a question to one rule of the trade: "speed for thirty millimetres brass". Pure. */
 
-import type { Card } from '../flow/index.ts';
+import { type Card, cardForRule } from '../flow/index.ts';
 import { asksTexts, englishLanguage, type Language, type Say, sayIn } from '../texts/index.ts';
 import { findRule, type Rule, type RuleValue, withShopMaterials } from '../trade/index.ts';
 import { type PhrasesOf, type Phrasing, phrasingIn } from './slate-phrasing.ts';
@@ -23,7 +23,8 @@ export type SlateQuestion =
   | { readonly ok: false; readonly fault: string };
 
 /** The machine whose limits and dials an answer stands on; none is needed. */
-export type SlateCard = Pick<Card, 'units' | 'values' | 'materials'>;
+export type SlateCard = Pick<Card, 'units' | 'values' | 'materials'> &
+  Partial<Pick<Card, 'speedQuantity'>>;
 
 type Values = Readonly<Record<string, RuleValue | undefined>>;
 type Read = Values | string;
@@ -131,10 +132,14 @@ function given(values: Values): Readonly<Record<string, RuleValue>> {
 
 /** The machine's own speeds, limits and dial, where the rule asks for them. */
 function cardValues(rule: Rule, card: SlateCard | undefined): Readonly<Record<string, RuleValue>> {
-  const { topSpeed, crossReads, crossDivision, ...values } = card?.values ?? {};
+  if (!card) return {};
+  const { speedQuantity = 'spindleSpeed', values: all } = card;
+  const { crossReads, crossDivision, ...values } = cardForRule(rule, {
+    speedQuantity,
+    values: all,
+  });
   const named: Values = {
     ...values,
-    cardLimit: topSpeed,
     dialReads: crossReads,
     graduation: crossDivision,
   };

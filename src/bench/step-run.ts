@@ -8,10 +8,12 @@ import {
   type FlowEvent,
   positionOf,
   readingFigures,
+  speedHeard,
+  speedSpoken,
   stepJob,
 } from '../flow/index.ts';
 import { benchTexts, sayIn } from '../texts/index.ts';
-import { normalise, sayNumber } from '../words/index.ts';
+import { normalise } from '../words/index.ts';
 import { adjustRun } from './adjust-run.ts';
 import { type Advised, advise } from './advice.ts';
 import { announce, joinLines } from './announce.ts';
@@ -194,11 +196,11 @@ function takeAsk(state: RunState, heard: Heard, ask: Ask): RunStep {
 function takeRunning(
   state: RunState,
   heard: Heard,
-  { speed, sure }: Extract<Understood, { kind: 'running' }>,
+  { speed: told, sure }: Extract<Understood, { kind: 'running' }>,
 ): RunStep {
+  const speed = speedHeard(state.job, told);
   if (heard.from === 'speech' && sure < leastSureForGate) {
-    const { language } = state.job.flow;
-    const words = sayNumber(speed, 'rev/min', 0, { language });
+    const words = speedSpoken(state.job, speed);
     return asked(state, heard, saysOf(state)('didYouSayRunning', { speed: words }));
   }
   return takeAdjustment(

@@ -22,7 +22,7 @@ export type Understood =
       readonly fits: boolean;
       readonly corrects: boolean;
     }
-  /** "I am running four hundred". */
+  /** "I am running four hundred", in the unit that the list has. */
   | { readonly kind: 'running'; readonly speed: number; readonly sure: number }
   /** "What is a chuck?", "where is the tailstock?" */
   | { readonly kind: 'about'; readonly ask: 'what' | 'where'; readonly name: string }
@@ -53,7 +53,7 @@ export function understand(
   }
   const question = restAfter(heard.text.trim(), commandPhrases(language, 'slateHead'));
   if (question !== undefined) return { kind: 'slate', question };
-  const speed = list.running && runningIn(heard.text, language);
+  const speed = list.running && runningIn(heard.text, list.running, language);
   if (speed) return { kind: 'running', speed, sure: heard.confidence };
   const number = list.number && numberIn(texts, list.number, language);
   if (number) return number;
@@ -67,10 +67,9 @@ export function understand(
 }
 
 /** Only the likeliest text, and only the whole of it, tells the speed that runs. */
-function runningIn(text: string, language: Language): number | undefined {
+function runningIn(text: string, unit: string, language: Language): number | undefined {
   const said = restAfter(normalise(text, language), commandPhrases(language, 'runningHead'));
-  const [best] =
-    said === undefined ? [] : readNumber(said, { unit: 'rev/min', decimals: 0 }, language);
+  const [best] = said === undefined ? [] : readNumber(said, { unit, decimals: 0 }, language);
   return best?.value;
 }
 

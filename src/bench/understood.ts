@@ -22,7 +22,7 @@ export function understoodAs(
     case 'slate':
       return meant.question;
     case 'running':
-      return showNumber(meant.speed, 'rev/min', 0, language);
+      return showNumber(meant.speed, list.running ?? '', 0, language);
     case 'number':
       return (
         list.number && showNumber(meant.value, list.number.unit, list.number.decimals, language)

@@ -2,12 +2,12 @@
 
 import { optionPhrases } from '../texts/index.ts';
 import { findRule, type RuleInput } from '../trade/index.ts';
-import { sayNumber } from '../words/index.ts';
 import { type Adjustment, feedWorking, speedWorking } from './adjust.ts';
 import { commandPhrases } from './command-words.ts';
 import type { Job } from './compile.ts';
 import type { FlowInput } from './flow-shape.ts';
 import { type FlowSnapshot, positionOf } from './position.ts';
+import { speedSpoken } from './speed-told.ts';
 import { offeredHere } from './walk-view.ts';
 
 export interface AdjustItem {
@@ -88,7 +88,7 @@ function speedItems(job: Job, snapshot: FlowSnapshot): readonly AdjustItem[] {
   const { language } = job.flow;
   const heads = commandPhrases(language, 'running');
   return speeds.map((speed: number) => {
-    const words = sayNumber(speed, 'rev/min', 0, { language }).replaceAll('-', ' ');
+    const words = speedSpoken(job, speed, true).replaceAll('-', ' ');
     return {
       id: `running:${speed}`,
       phrases: heads.map((head) => `${head} ${words}`),

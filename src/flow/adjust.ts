@@ -1,18 +1,18 @@
 /** Works a job out again in the middle of it: another tool, another material, or the speed that really runs. Pure. */
 
 import { flowTexts, sayIn } from '../texts/index.ts';
-import { sayNumber } from '../words/index.ts';
 import { speedOf } from './chart-world.ts';
 import { compileJob, type Job } from './compile.ts';
 import type { FlowContext } from './events.ts';
 import { type Numbers, type Running, workOut } from './numbers.ts';
 import { type FlowSnapshot, planAt, stepJob } from './position.ts';
+import { speedSpoken } from './speed-told.ts';
 
 /** Kept in the record as it stands, so that a run can be replayed. */
 export type Adjustment =
   /** A choice of the flow, made anew. */
   | { readonly type: 'adjust'; readonly input: string; readonly value: string }
-  /** What the machine is set to, in rev/min; `toSet` is a speed that is still to be set, as a fault walk offers it. */
+  /** What the machine is set to, in the base unit of its speed (rev/min, m/min); `toSet` is a speed that is still to be set, as a fault walk offers it. */
   | { readonly type: 'running'; readonly speed: number; readonly toSet?: boolean }
   /** Another feed of the card, in mm/rev, as a fault walk offers it. */
   | { readonly type: 'feeding'; readonly feed: number };
@@ -92,7 +92,7 @@ function runAt(job: Job, snapshot: FlowSnapshot, speed: number, toSet: boolean):
   }
   const limit = limitsOn(job, snapshot, working).find((one) => speed > one.value);
   if (limit) {
-    const spoken = sayNumber(limit.value, 'rev/min', 0);
+    const spoken = speedSpoken(job, limit.value);
     const say = sayIn(job.flow.language, flowTexts);
     const fault = say('overLimit', { owner: limit.owner, speed: spoken });
     return { ok: false, fault, source: job.card.title };

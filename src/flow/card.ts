@@ -10,15 +10,18 @@ import {
 } from '../trade/index.ts';
 import type { CardFile } from './card-shape.ts';
 import type { Fault } from './fault.ts';
+import type { SpeedQuantity } from './kind-shape.ts';
 import { type FileResult, readCardFile } from './read-file.ts';
 import { inOrder } from './source.ts';
 
 /** What a flow can take from a card by {"card": name}, with the quantity of each. */
-export const cardFields: Readonly<Record<string, Quantity | 'word' | 'speeds' | 'feeds'>> = {
+export const cardFields: Readonly<
+  Record<string, Quantity | 'word' | 'speed' | 'speeds' | 'feeds'>
+> = {
   speeds: 'speeds',
   feeds: 'feeds',
-  topSpeed: 'spindleSpeed',
-  lowestSpeed: 'spindleSpeed',
+  topSpeed: 'speed',
+  lowestSpeed: 'speed',
   chuckLimit: 'spindleSpeed',
   motorPower: 'power',
   efficiency: 'ratio',
@@ -35,6 +38,8 @@ export interface Card {
   readonly title: string;
   readonly machineKind: string;
   readonly units: 'metric' | 'inch';
+  /** What its speeds are: turns of a spindle, or metres a minute of a saw band. */
+  readonly speedQuantity: SpeedQuantity;
   /** By the names in cardFields, in base units; a field the card leaves out is missing here. */
   readonly values: Readonly<Record<string, RuleValue>>;
   /** The shop's own, each without faults. */
@@ -55,8 +60,14 @@ export function readCard(file: string, text: string, language?: Language): FileR
   if (faults.length > 0) return { ok: false, faults: inOrder(faults) };
   const { id, title, machineKind, units } = read.value;
   const own = materials.length > 0 ? { materials } : {};
-  const value = { id, title, machineKind, units, values, ...own };
+  const speedQuantity = speedQuantityOf(read.value);
+  const value = { id, title, machineKind, units, speedQuantity, values, ...own };
   return { ok: true, value, source: read.source };
+}
+
+/** By the unit of the first; another unit among them is a fault of its own. */
+function speedQuantityOf({ speeds }: CardFile): SpeedQuantity {
+  return parseMeasure(speeds[0] ?? '', 'spindleSpeed').ok ? 'spindleSpeed' : 'surfaceSpeed';
 }
 
 type Complain = (path: readonly (string | number)[], message: Worded) => void;
@@ -67,14 +78,14 @@ interface Teller {
 
 function cardValues(card: CardFile, teller: Teller): Record<string, RuleValue> {
   const values: Record<string, RuleValue> = {};
-  const speeds = ascending(measures(card.speeds, 'speeds', 'spindleSpeed', teller));
+  const speeds = ascending(measures(card.speeds, 'speeds', speedQuantityOf(card), teller));
   values.speeds = speeds;
   values.feeds = ascending(measures(card.feeds, 'feeds', 'feedPerRev', teller));
   values.topSpeed = speeds.at(-1) ?? 0;
   values.lowestSpeed = speeds[0] ?? 0;
   for (const [name, quantity] of Object.entries(cardFields)) {
     const given = card[name as keyof CardFile];
-    if (quantity === 'speeds' || quantity === 'feeds') continue;
+    if (quantity === 'speed' || quantity === 'speeds' || quantity === 'feeds') continue;
     if (quantity === 'word' || typeof given === 'number') {
       if (given !== undefined) values[name] = given as RuleValue;
     } else if (typeof given === 'string') {

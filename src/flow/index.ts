@@ -6,6 +6,7 @@
 export { type Adjusted, type Adjustment, adjustJob, feedWorking, speedWorking } from './adjust.ts';
 export { askedFacts, type FactAnswer, releaseAwaited, reportable } from './asked.ts';
 export { type Card, cardFields, readCard } from './card.ts';
+export { cardForRule } from './card-for-rule.ts';
 export { type CardFile, cardShape } from './card-shape.ts';
 export {
   type AnswerId,
@@ -108,6 +109,7 @@ export { type Flow, type FlowResult, readFlow, resolveFlow } from './resolve.ts'
 export { readKind } from './resolve-kind.ts';
 
 export { type SaidItem, type SaidList, type SaidNumber, saidList } from './said-list.ts';
+export { speedHeard, speedSpoken, speedUnit } from './speed-told.ts';
 export { alwaysAfter, endStep, type StepGraph } from './step-graph.ts';
 export type { StepPlan } from './step-plan.ts';
 export { type Translation, textsOfFile, textsShape, translateFile } from './translate.ts';

@@ -43,7 +43,12 @@ const rolesShape = z.strictObject({
   /** Where the tool stands against the work. */
   tool: z.strictObject({ fact: idShape, clear: idShape, touching: idShape }),
   /** Whether the machine is set to the speed of this step. */
-  speed: z.strictObject({ fact: idShape, set: idShape }),
+  speed: z.strictObject({
+    fact: idShape,
+    set: idShape,
+    /** What it is told in: turns of a spindle, or metres of a saw band. */
+    quantity: z.enum(['spindleSpeed', 'surfaceSpeed']).default('spindleSpeed'),
+  }),
   stop: z.strictObject({ fact: idShape, released: idShape, pressed: idShape }),
 });
 
@@ -159,6 +164,7 @@ export const kindShape = z.strictObject({
 });
 
 export type MachineKind = z.infer<typeof kindShape>;
+export type SpeedQuantity = MachineKind['roles']['speed']['quantity'];
 export type Fact = MachineKind['facts'][number];
 export type FactState = Fact['states'][number];
 export type Hazard = MachineKind['hazards'][number];

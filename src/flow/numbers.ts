@@ -17,6 +17,7 @@ import type { FlowInput } from './flow-shape.ts';
 import { answerOn } from './own-materials.ts';
 import { readingsBehind } from './readings-behind.ts';
 import type { Flow } from './resolve.ts';
+import { speedBaseUnit } from './speed-told.ts';
 import type { ValueRef } from './words-shape.ts';
 
 /** Input name → number in base unit, or the chosen word. */
@@ -24,7 +25,7 @@ export type JobInputs = Readonly<Record<string, number | string>>;
 /** Reading name → number in base unit. */
 export type Readings = Readonly<Record<string, number>>;
 
-/** Working of a speed or feed → what the machine is said to be set to, in rev/min or mm/rev. */
+/** Working of a speed or feed → what the machine is said to be set to, in rev/min (of a band in m/min) or mm/rev. */
 export type Running = Readonly<Record<string, number>>;
 
 export interface Numbers {
@@ -90,6 +91,9 @@ function inputFaults(flow: Flow, card: Card, inputs: JobInputs): readonly string
   if (card.machineKind !== flow.file.machineKind) {
     const kinds = { kind: card.machineKind, wanted: flow.file.machineKind };
     faults.push(sayIn(flow.language, flowTexts)('wrongMachine', { card: card.title, ...kinds }));
+  } else if (card.speedQuantity !== flow.kind.roles.speed.quantity) {
+    const wanted = unitIn(flow.language, speedBaseUnit({ flow }));
+    faults.push(sayIn(flow.language, flowTexts)('wrongSpeeds', { card: card.title, wanted }));
   }
   return faults;
 }
@@ -157,8 +161,9 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
     const answer = answerOn(card, rule, given as RuleValues);
     const set = running[id];
     if (set === undefined) return answer;
-    const asSet = rule.output.quantity === 'feedPerRev' ? asItFeeds : asItRuns;
-    return asSet(set, answer, flow.language);
+    return rule.output.quantity === 'feedPerRev'
+      ? asItFeeds(set, answer, flow.language)
+      : asItRuns(set, answer, flow);
   }
 
   function value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined {
@@ -193,9 +198,11 @@ function notMeasured(flow: Flow, ref: ValueRef, readings: Readings): RuleAnswer 
 }
 
 /** The machine is set to it, so nothing rounds or limits it here: what it must not exceed was refused before. */
-function asItRuns(speed: number, worked: RuleAnswer, language: Language): RuleAnswer {
+function asItRuns(speed: number, worked: RuleAnswer, flow: Flow): RuleAnswer {
+  const { language } = flow;
   const say = sayIn(language, whyTexts);
-  const set = figureIn(language, String(speed));
+  const unit = unitIn(language, speedBaseUnit({ flow }));
+  const set = `${figureIn(language, String(speed))} ${unit}`;
   if (!worked.ok) return { ok: true, value: speed, working: say('asYouRun', { speed: set }) };
   const { value, working, parts } = worked;
   return {

@@ -3,6 +3,7 @@
 import { findRule, type Quantity, quantities, type Rule } from '../trade/index.ts';
 import { cardFields } from './card.ts';
 import type { FlowFile, FlowInput, FlowWorking, Reading, Step } from './flow-shape.ts';
+import type { SpeedQuantity } from './kind-shape.ts';
 import { listed, suggestion } from './nearest.ts';
 import type { ValueRef } from './words-shape.ts';
 
@@ -15,17 +16,20 @@ export type Meaning =
   | { readonly kind: 'unknown' };
 
 export interface Scope {
+  /** What speeds of the machine are told in. */
+  readonly speed: SpeedQuantity;
   readonly inputs: ReadonlyMap<string, FlowInput>;
   readonly workings: ReadonlyMap<string, FlowWorking>;
   readonly readings: ReadonlyMap<string, { readonly reading: Reading; readonly step: Step }>;
 }
 
-export function scopeOf(flow: FlowFile): Scope {
+export function scopeOf(flow: FlowFile, speed: SpeedQuantity): Scope {
   const readings = flow.steps.flatMap((step) => {
     const reading = readingOf(step);
     return reading ? [[reading.id, { reading, step }] as const] : [];
   });
   return {
+    speed,
     inputs: new Map(flow.inputs.map((input) => [input.id, input])),
     workings: new Map(flow.workings.map((working) => [working.id, working])),
     readings: new Map(readings),
@@ -42,7 +46,7 @@ export function meaningOf(ref: ValueRef, scope: Scope): Meaning | string {
   if ('input' in ref) return inputMeaning(ref.input, scope);
   if ('working' in ref) return workingMeaning(ref.working, ref.part, scope);
   if ('reading' in ref) return readingMeaning(ref.reading, scope);
-  if ('card' in ref) return cardMeaning(ref.card);
+  if ('card' in ref) return cardMeaning(ref.card, scope);
   if ('word' in ref) return { kind: 'word', options: [ref.word] };
   return { kind: 'number', quantity: 'ratio' };
 }
@@ -82,10 +86,11 @@ function numberMeaning(quantity: string): Meaning {
   return known ? { kind: 'number', quantity: known } : { kind: 'unknown' };
 }
 
-function cardMeaning(name: string): Meaning | string {
+function cardMeaning(name: string, { speed }: Scope): Meaning | string {
   const field = Object.hasOwn(cardFields, name) ? cardFields[name] : undefined;
   if (field === undefined) return unknown('field of a machine card', name, Object.keys(cardFields));
-  if (field === 'speeds') return { kind: 'list', quantity: 'spindleSpeed' };
+  if (field === 'speeds') return { kind: 'list', quantity: speed };
+  if (field === 'speed') return { kind: 'number', quantity: speed };
   if (field === 'feeds') return { kind: 'list', quantity: 'feedPerRev' };
   return field === 'word' ? { kind: 'word' } : { kind: 'number', quantity: field };
 }

@@ -1,6 +1,7 @@
 /** What is said in a fault walk: first that all stands still, then one cause after the other. */
 
 import { flowTexts, sayIn } from '../texts/index.ts';
+import type { Quantity } from '../trade/index.ts';
 import { commandWord } from './command-words.ts';
 import type { Job } from './compile.ts';
 import { formatOf, shownAs } from './display.ts';
@@ -49,21 +50,23 @@ const offers = {
   },
 } as const;
 
-/** What a walk offers here: the next speed of the card in rev/min, or the next feed in mm/rev, and its word. */
+/** What a walk offers here: the next speed of the card in its base unit, or the next feed in mm/rev, and its word. */
 export interface Offered {
   readonly of: 'speed' | 'feed';
   readonly value: number;
   readonly word: (typeof offers)[OfferId]['word'];
 }
 
-const quantities = { speed: 'spindleSpeed', feed: 'feedPerRev' } as const;
+function quantityOf({ flow }: Job, of: Offered['of']): Quantity {
+  return of === 'feed' ? 'feedPerRev' : flow.kind.roles.speed.quantity;
+}
 
 export function offeredHere(job: Job, snapshot: FlowSnapshot): Offered | undefined {
   const id = walkNow(job, snapshot)?.item?.offer;
   if (!id) return undefined;
   const { of, up, word } = offers[id];
   const ref = refOf(job, snapshot, of);
-  const now = ref && job.numbers.number(ref, snapshot.context.readings, quantities[of]);
+  const now = ref && job.numbers.number(ref, snapshot.context.readings, quantityOf(job, of));
   const listed = job.card.values[of === 'speed' ? 'speeds' : 'feeds'];
   if (now === undefined || !Array.isArray(listed)) return undefined;
   const sorted = [...(listed as readonly number[])].sort((a, b) => a - b);
@@ -94,7 +97,8 @@ export function offerLine(job: Job, snapshot: FlowSnapshot): { shown: string; sp
   }
   const word = commandWord(language, offered.word);
   const line = (value: string) => say(one, { value, word, next });
-  const format = formatOf(quantities[of], job.card.units);
-  const { text, spoken } = textsOf(shownAs(offered.value, quantities[of], format), language);
+  const quantity = quantityOf(job, of);
+  const format = formatOf(quantity, job.card.units);
+  const { text, spoken } = textsOf(shownAs(offered.value, quantity, format), language);
   return { shown: line(text), spoken: line(spoken) };
 }

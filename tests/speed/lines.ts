@@ -1,11 +1,13 @@
 /**
  * Every line that any flow of flows/ can say, played by the mouth of this page into its ear, which is shut but for
  * "stop" and "hold" meanwhile: `npm run bench -- lines`; over an hour. `FOLLOWREST_LINES=2/5` plays the second fifth
- * of them. What was taken goes to stderr.
+ * of them. What was taken goes to stderr, and how far it is.
  */
 import { flowFiles, linesOf } from '../voice/flow-lines.ts';
 import { hearWhileShut } from '../voice/own-lines.ts';
 import type { Figure } from './figure.ts';
+
+const TELL_EVERY = 100;
 
 export async function linesFigures(): Promise<readonly Figure[]> {
   const [part = 1, of = 1] = (process.env.FOLLOWREST_LINES ?? '1/1').split('/').map(Number);
@@ -15,8 +17,11 @@ export async function linesFigures(): Promise<readonly Figure[]> {
       .map((one) => [one.line, one]),
   );
   const lines = [...all.values()].filter((_, i) => i % of === part - 1);
-  const { heard, moved } = await hearWhileShut(lines);
-  for (const told of heard) process.stderr.write(`${told}\n`);
+  let played = 0;
+  const { heard, moved } = await hearWhileShut(lines, (taken) => {
+    for (const told of taken) process.stderr.write(`${told}\n`);
+    if (++played % TELL_EVERY === 0) process.stderr.write(`${played} of ${lines.length} played\n`);
+  });
   const figure = (name: string, value: number) => ({
     name: `own lines: ${name}`,
     value,

@@ -25,14 +25,18 @@ export function hearOwnLines(every: number, from = 0): Promise<OwnLines> {
   return playLines(lines, (ear, { state }) => ear.listenFor(listenFor(state)));
 }
 
-/** Into the ear as it is while the mouth speaks: shut, but for what may break in. */
-export function hearWhileShut(lines: readonly LineSaid[]): Promise<OwnLines> {
-  return playLines(lines, (ear, { line, state }) => ear.shut({ phrases: interrupts(state, line) }));
+/** Into the ear as it is while the mouth speaks: shut, but for what may break in. `played` is told of each line. */
+export function hearWhileShut(
+  lines: readonly LineSaid[],
+  played?: (heard: readonly string[]) => void,
+): Promise<OwnLines> {
+  return playLines(lines, (ear, { line, state }) => ear.shut(interrupts(state, line)), played);
 }
 
 async function playLines(
   lines: readonly LineSaid[],
   prepare: (ear: EarBrain, said: LineSaid) => void,
+  played: (heard: readonly string[]) => void = () => {},
 ): Promise<OwnLines> {
   const { engine, model, next } = await loadEngine();
   const mouth = await loadMouth();
@@ -45,12 +49,11 @@ async function playLines(
     told = [];
     prepare(ear, said);
     for (const piece of [PAUSE, resampleSound(samples, rate, RATE), PAUSE]) ear.hear(piece);
-    for (const message of told) {
-      if (message.kind !== 'heard') continue;
-      const sentence = `${said.line} → ${message.text}`;
-      heard.push(sentence);
-      if (moves(said, message.text)) moved.push(sentence);
-    }
+    const texts = told.flatMap((message) => (message.kind === 'heard' ? [message.text] : []));
+    const sentences = texts.map((text) => `${said.line} → ${text}`);
+    heard.push(...sentences);
+    moved.push(...sentences.filter((_, i) => moves(said, texts[i] ?? '')));
+    played(sentences);
   }
   ear.dispose();
   return { lines: lines.length, heard, moved };

@@ -2,7 +2,7 @@
 
 import { useMemo, useState } from 'preact/hooks';
 import type { SlateCard } from '../../bench/index.ts';
-import { type Card, readCard } from '../../flow/index.ts';
+import { type Card, cardForRule, readCard } from '../../flow/index.ts';
 import { frameTexts, slateTexts } from '../../texts/index.ts';
 import {
   type Material,
@@ -36,7 +36,11 @@ export function Slate({ world, rule: name }: SlateProps) {
     <div class="slate" data-chosen={rule ? '' : undefined}>
       <h1>{frame('slate')}</h1>
       {rule ? (
-        <Question key={`${rule.name} ${own.length}`} rule={rule} known={numbersOfCard(world)} />
+        <Question
+          key={`${rule.name} ${own.length}`}
+          rule={rule}
+          known={numbersOfCard(world, rule)}
+        />
       ) : (
         <AskInWords world={world} card={withOwn(cardInUse(world), own)} />
       )}
@@ -60,9 +64,9 @@ function cardInUse(world: AppWorld): Card | undefined {
 }
 
 /** Its numbers, under the names by which rules ask for them. */
-function numbersOfCard(world: AppWorld): Readonly<Record<string, RuleValue>> {
-  const { topSpeed, ...values } = cardInUse(world)?.values ?? {};
-  return topSpeed === undefined ? values : { ...values, cardLimit: topSpeed };
+function numbersOfCard(world: AppWorld, rule: Rule): Readonly<Record<string, RuleValue>> {
+  const card = cardInUse(world);
+  return card ? cardForRule(rule, card) : {};
 }
 
 interface RuleListProps {

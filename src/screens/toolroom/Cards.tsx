@@ -107,8 +107,9 @@ function Plate({ card }: { readonly card: Card }) {
   const { speeds, topSpeed, lowestSpeed, chuckLimit, crossReads } = card.values;
   const [low, high] = [lowestSpeed, topSpeed].map(String);
   const count = Array.isArray(speeds) ? speeds.length : 0;
+  const unit = say(card.speedQuantity);
   const facts = [
-    [say('plateSpeeds'), say('plateRange', { count, low: low ?? '', high: high ?? '' })],
+    [say('plateSpeeds'), say('plateRange', { count, low: low ?? '', high: high ?? '', unit })],
     [
       say('plateChuck'),
       chuckLimit === undefined ? say('notGiven') : say('plateSpeed', { speed: String(chuckLimit) }),

@@ -39,6 +39,8 @@ export const flowTexts = {
     noChoice: '{label}: "{value}" is not one of {options}.',
     notMeasured: '{label} is not measured yet.',
     wrongMachine: '"{card}" is a {kind}; this flow is for a {wanted}. Choose another machine card.',
+    wrongSpeeds:
+      '"{card}" gives its speeds in another unit; on this kind of machine they are in {wanted}. Put the card right.',
     releaseLabel: 'Instructor',
     releaseAsk: 'Ask the instructor to release this step.',
     releaseWord: ['released by the instructor'],

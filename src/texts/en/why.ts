@@ -44,8 +44,8 @@ export const whyTexts = {
       '{feature}: it needs {wanted}, and the block has {there} there. Change the size, or take a larger block.',
     asYouFeed: '{feed} mm/rev, as you feed it',
     asYouFeedElse: '{feed} mm/rev, as you feed it; worked out it would be: {working}',
-    asYouRun: '{speed} rev/min, as you run it',
-    asYouRunElse: '{speed} rev/min, as you run it; worked out it would be: {working}',
+    asYouRun: '{speed}, as you run it',
+    asYouRunElse: '{speed}, as you run it; worked out it would be: {working}',
     onward:
       '{working}; that stops short of the limits: go on to {dial} mm on the dial, then {size} mm',
     notYet: 'Not worked out yet: {fault}',

@@ -1,5 +1,5 @@
 /** The ear of this page's own: microphone → samples → worker. No sound leaves the page. */
-import type { Clock, Deafness, Ear, EarReport, ListenFor } from '../../bench/ports.ts';
+import type { Clock, Deafness, Ear, EarReport, ListenFor, Meanwhile } from '../../bench/ports.ts';
 import { englishLanguage, hearingTexts, type Language, sayIn } from '../../texts/index.ts';
 import type { LevelAdvice } from '../shared/level-advice.ts';
 import type { FromEar, ToEar } from '../shared/messages.ts';
@@ -67,6 +67,8 @@ const ROOM_LIMIT_MS = 15_000;
 /** Sound comes ten times a second; without any for twice this, nothing can be heard. */
 const SOUNDLESS_MS = 2_000;
 
+/** Shut, and nothing breaks in. */
+const NOTHING: Meanwhile = { line: '', still: [] };
 const LISTENING: EarReport = { kind: 'listening' };
 
 /** Makes the ear; nothing is loaded or opened before `open`. */
@@ -86,8 +88,7 @@ class OwnEar implements OfflineEar {
   /** Counts openings, so that what an earlier one started knows it is outdated. */
   private opening = 0;
   private isShut = false;
-  /** What may be heard while shut. */
-  private still: readonly string[] = [];
+  private meanwhile = NOTHING;
   private echo = new RoomEcho();
   private cancelWatch = () => {};
   private isSoundless = false;
@@ -141,11 +142,11 @@ class OwnEar implements OfflineEar {
     this.send({ kind: 'listen-for', words });
   }
 
-  async shut(still: readonly string[] = []): Promise<void> {
+  async shut(meanwhile = NOTHING): Promise<void> {
     this.tail?.end();
-    if (this.isShut && still.join() === this.still.join()) return;
+    if (this.isShut && isSame(meanwhile, this.meanwhile)) return;
     this.isShut = true;
-    this.still = still;
+    this.meanwhile = meanwhile;
     this.send(this.shutting());
   }
 
@@ -155,7 +156,7 @@ class OwnEar implements OfflineEar {
     if (!this.isShut) return;
     if (await this.roomIsQuiet()) {
       this.isShut = false;
-      this.still = [];
+      this.meanwhile = NOTHING;
       this.send({ kind: 'reopen' });
     }
   }
@@ -163,7 +164,7 @@ class OwnEar implements OfflineEar {
   async close(): Promise<void> {
     this.opening++;
     this.isShut = false;
-    this.still = [];
+    this.meanwhile = NOTHING;
     this.tail?.end();
     this.letGo();
   }
@@ -212,8 +213,8 @@ class OwnEar implements OfflineEar {
   }
 
   private shutting(): ToEar {
-    const { still } = this;
-    return still.length === 0 ? { kind: 'shut' } : { kind: 'shut', still: { phrases: still } };
+    const { meanwhile } = this;
+    return meanwhile.still.length === 0 ? { kind: 'shut' } : { kind: 'shut', meanwhile };
   }
 
   /** False when something else has ended the wait. */
@@ -342,7 +343,7 @@ class OwnEar implements OfflineEar {
   }
 
   private mayTell(text: string): boolean {
-    return !this.isShut || this.still.includes(text);
+    return !this.isShut || this.meanwhile.still.includes(text);
   }
 
   private sayHeard(text: string, confidence: number): void {
@@ -359,7 +360,7 @@ class OwnEar implements OfflineEar {
     this.soundCame();
     if (this.isShut) this.tail?.hear(samples);
     else this.echo.learn(samples);
-    if (this.isShut && this.still.length === 0) return;
+    if (this.isShut && this.meanwhile.still.length === 0) return;
     this.worker?.postMessage({ kind: 'sound', samples, rate }, [samples.buffer]);
   }
 
@@ -383,6 +384,10 @@ class OwnEar implements OfflineEar {
     this.measured = undefined;
     this.echo = new RoomEcho();
   }
+}
+
+function isSame(a: Meanwhile, b: Meanwhile): boolean {
+  return a.line === b.line && a.still.join() === b.still.join();
 }
 
 /** The wait between the mouth's last sound and the open ear. */

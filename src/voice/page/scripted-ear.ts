@@ -40,9 +40,9 @@ export function scriptedEar(clock: Clock): ScriptedEar {
     listenFor(next) {
       words = next;
     },
-    async shut(breaksIn = []) {
+    async shut(meanwhile) {
       isShut = true;
-      still = breaksIn;
+      still = meanwhile?.still ?? [];
     },
     async reopen() {
       isShut = false;

@@ -1,5 +1,8 @@
 /** An ear with another behind it: where the browser's speech gives up, the second hears on, to the end of the visit. */
-import type { Ear, EarReport, ListenFor } from '../../bench/ports.ts';
+import type { Ear, EarReport, ListenFor, Meanwhile } from '../../bench/ports.ts';
+
+/** Shut, and nothing breaks in. */
+const NOTHING: Meanwhile = { line: '', still: [] };
 
 /** `second` is made when it is first needed. */
 export function secondEar(first: Ear, second: () => Ear): Ear {
@@ -10,8 +13,8 @@ class TwoEars implements Ear {
   private ear: Ear;
   private words: ListenFor = { phrases: [] };
   private isOpen = false;
-  /** What it is shut but for; null while it is not shut. */
-  private still: readonly string[] | null = null;
+  /** Null while it is not shut. */
+  private meanwhile: Meanwhile | null = null;
 
   constructor(
     first: Ear,
@@ -34,7 +37,7 @@ class TwoEars implements Ear {
 
   open(report: (report: EarReport) => void): Promise<void> {
     this.isOpen = true;
-    this.still = null;
+    this.meanwhile = null;
     return this.ear.open((one) => {
       report(one);
       if (one.kind === 'deaf' && one.deafness.otherMayHear) void this.change(report);
@@ -46,13 +49,13 @@ class TwoEars implements Ear {
     this.ear.listenFor(words);
   }
 
-  shut(still: readonly string[] = []): Promise<void> {
-    this.still = still;
-    return this.ear.shut(still);
+  shut(meanwhile?: Meanwhile): Promise<void> {
+    this.meanwhile = meanwhile ?? NOTHING;
+    return this.ear.shut(meanwhile);
   }
 
   reopen(): Promise<void> {
-    this.still = null;
+    this.meanwhile = null;
     return this.ear.reopen();
   }
 
@@ -68,7 +71,7 @@ class TwoEars implements Ear {
     this.ear = this.second();
     this.ear.listenFor(this.words);
     const opening = this.ear.open(report);
-    if (this.still) void this.ear.shut(this.still);
+    if (this.meanwhile) void this.ear.shut(this.meanwhile);
     await opening;
   }
 }

@@ -1,5 +1,5 @@
 /** What the page and the ear's worker say to each other. */
-import type { ListenFor } from '../../bench/ports.ts';
+import type { ListenFor, Meanwhile } from '../../bench/ports.ts';
 import type { LevelAdvice } from './level-advice.ts';
 
 /** Where the worker fetches its parts. */
@@ -45,8 +45,8 @@ export type ToEar =
   | { readonly kind: 'listen-for'; readonly words: ListenFor }
   /** Samples from -1 to 1 at the rate of the page's audio. */
   | { readonly kind: 'sound'; readonly samples: Float32Array; readonly rate: number }
-  /** With `still`, these and nothing else are heard meanwhile, and nothing is learnt. */
-  | { readonly kind: 'shut'; readonly still?: ListenFor }
+  /** Nothing is learnt meanwhile. */
+  | { readonly kind: 'shut'; readonly meanwhile?: Meanwhile }
   | { readonly kind: 'reopen' }
   /** The person is silent and the room is not; nothing is heard until it ends by itself. */
   | { readonly kind: 'measure-room'; readonly seconds?: number }

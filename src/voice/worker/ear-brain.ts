@@ -1,9 +1,10 @@
 /** The offline ear itself: sound in, judged words out. Runs in the page's worker and in Node alike. */
-import type { ListenFor } from '../../bench/ports.ts';
+import type { ListenFor, Meanwhile } from '../../bench/ports.ts';
 import { BreakIn } from '../shared/break-in.ts';
 import { Endpointer } from '../shared/endpointer.ts';
 import { buildGrammar, spokenAs } from '../shared/grammar.ts';
 import { advise } from '../shared/level-advice.ts';
+import { partsOf } from '../shared/line-parts.ts';
 import { FRAME, FRAMES_PER_SECOND, loudFrames, loudnessMeter } from '../shared/loudness.ts';
 import type { FromEar, KeptEar } from '../shared/messages.ts';
 import { QUIET_TO_LOOK, quietToEnd } from '../shared/patience.ts';
@@ -82,14 +83,16 @@ export class EarBrain {
   }
 
   /** Hears nothing more, or only what may break into the mouth's line; of either it learns nothing. */
-  shut(still?: ListenFor): void {
+  shut(meanwhile?: Meanwhile): void {
     this.isShut = true;
     this.measuring = null;
     this.dropSpeech();
+    this.still = undefined;
+    if (!meanwhile || meanwhile.still.length === 0) return;
+    const { line, still } = meanwhile;
     // It only makes the job wait, so it is heard sooner, where the line's own sound is known by its loudness.
-    const isEasy = still && this.breaks.isApart;
-    this.still = isEasy ? { pausing: still.phrases, ...still } : still;
-    if (this.still) this.use(this.still);
+    this.still = { phrases: still, ...(this.breaks.isApart ? { pausing: still } : {}) };
+    this.use(this.still, line);
   }
 
   reopen(): void {
@@ -99,13 +102,14 @@ export class EarBrain {
     this.still = undefined;
   }
 
-  private use(words: ListenFor): void {
+  /** `line` sounds meanwhile: what fits a part of it as well was not said by a person. */
+  private use(words: ListenFor, line = ''): void {
     const built = buildGrammar(words, this.dictionary);
     this.early = null;
     this.endpointer.awaits = words.number ? 'number' : 'word';
     const spoken = new Map(words.phrases.map((phrase) => [spokenAs(phrase, words), phrase]));
     this.plain = spoken;
-    this.recogniser.use(built, [...spoken.keys()], words);
+    this.recogniser.use(built, [...spoken.keys()], words, partsOf(line));
     if (built.missing.length > 0) this.tell({ kind: 'missing', words: built.missing });
   }
 

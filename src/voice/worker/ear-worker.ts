@@ -43,7 +43,7 @@ async function start(addresses: EarAddresses, kept: KeptEar): Promise<void> {
 function take(ear: EarBrain, message: ToEar): void {
   if (message.kind === 'sound') ear.hear(samplesOf(message));
   else if (message.kind === 'listen-for') ear.listenFor(message.words);
-  else if (message.kind === 'shut') ear.shut(message.still);
+  else if (message.kind === 'shut') ear.shut(message.meanwhile);
   else if (message.kind === 'reopen') ear.reopen();
   else if (message.kind === 'measure-room') ear.measureRoom(message.seconds);
   else if (message.kind === 'enrol') ear.enrol(message.phrase);

@@ -97,18 +97,19 @@ export class Recogniser {
     return this.seconds.length > 0 ? meanOf(this.seconds) : null;
   }
 
-  /** `phrases` as they are spoken, and which of them change nothing or only make the job wait. */
+  /** `phrases` as they are spoken, which of them change nothing or only make the job wait, and rivals that sound now. */
   use(
     { grammar, inside, spoken, waysOf }: BuiltGrammar,
     phrases: readonly string[],
     { harmless = [], pausing = [] }: Pick<ListenFor, 'harmless' | 'pausing'>,
+    sounding: readonly string[],
   ): void {
     this.grammar = grammar.arcs.length > 0 ? grammar : null;
     this.inside = inside ?? null;
     this.phrases = new Set(phrases);
     this.harmless = new Set(harmless);
     this.pausing = new Set(pausing);
-    this.second.use(spoken, waysOf);
+    this.second.use(spoken, waysOf, sounding);
   }
 
   /** Looks for words in an utterance. It may be called again with more of the same utterance. */

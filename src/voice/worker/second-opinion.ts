@@ -32,6 +32,7 @@ export class SecondOpinion {
   private readonly scorer: PhraseScorer;
   private readonly nets = new Map<string, Words>();
   private phrases: readonly string[] = [];
+  private sounding: readonly string[] = [];
   private waysOf: (word: string) => readonly string[] = () => [];
   private densities: Densities | undefined;
   private frames: (readonly Float32Array[])[] = [];
@@ -44,9 +45,14 @@ export class SecondOpinion {
     this.scorer = new PhraseScorer(this.model);
   }
 
-  /** `waysOf` gives the pronunciations of any word. */
-  use(phrases: readonly string[], waysOf: (word: string) => readonly string[]): void {
+  /** `waysOf` gives the pronunciations of any word; `sounding` are rivals for this once, however like ours they are. */
+  use(
+    phrases: readonly string[],
+    waysOf: (word: string) => readonly string[],
+    sounding: readonly string[] = [],
+  ): void {
     this.phrases = phrases;
+    this.sounding = sounding;
     this.waysOf = waysOf;
   }
 
@@ -74,11 +80,11 @@ export class SecondOpinion {
   }
 
   private words(): Words {
-    const key = this.phrases.join('|');
+    const key = [...this.phrases, '', ...this.sounding].join('|');
     const kept = this.nets.get(key);
     if (kept) return kept;
     const others = otherWords(this.phrases, this.waysOf);
-    const net = phraseNet(this.model, [...this.phrases, ...others], this.waysOf);
+    const net = phraseNet(this.model, [...this.phrases, ...this.sounding, ...others], this.waysOf);
     const words = { net, ours: new Set(this.phrases) };
     if (this.nets.size >= NETS_KEPT) this.nets.clear();
     this.nets.set(key, words);

@@ -111,8 +111,9 @@ describe('half duplex', () => {
 
   it('hears only what may break in, where there is something', async () => {
     const { ear, sent, tell, reports } = await openedEar();
-    await ear.shut(['stop', 'hold']);
-    expect(sent.at(-1)).toEqual({ kind: 'shut', still: { phrases: ['stop', 'hold'] } });
+    const meanwhile = { line: 'Face the end.', still: ['stop', 'hold'] };
+    await ear.shut(meanwhile);
+    expect(sent.at(-1)).toEqual({ kind: 'shut', meanwhile });
     capture.give(sound(-20), 16_000);
     expect(sent.at(-1)?.kind).toBe('sound');
     tell({ kind: 'heard', text: 'next', confidence: 1 });
@@ -154,7 +155,7 @@ describe('half duplex', () => {
     quietRoom();
     await ear.shut();
     const reopened = ear.reopen();
-    await ear.shut(['stop']);
+    await ear.shut({ line: '', still: ['stop'] });
     await reopened;
     await clock.pass(5_000);
     expect(kinds()).not.toContain('reopen');

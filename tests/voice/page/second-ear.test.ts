@@ -56,7 +56,7 @@ it('the second hears on where the browser reaches no service, for the same words
 
 it('the second is shut where the first was, until it is opened again', async () => {
   const { ears, second, goDeaf } = await openedEars();
-  await ears.shut(['stop']);
+  await ears.shut({ line: '', still: ['stop'] });
   await goDeaf(noNetwork);
   expect([second.hear('next'), second.hear('stop')]).toEqual([false, true]);
   await ears.reopen();
