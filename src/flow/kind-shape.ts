@@ -43,12 +43,7 @@ const rolesShape = z.strictObject({
   /** Where the tool stands against the work. */
   tool: z.strictObject({ fact: idShape, clear: idShape, touching: idShape }),
   /** Whether the machine is set to the speed of this step. */
-  speed: z.strictObject({
-    fact: idShape,
-    set: idShape,
-    /** What it is told in: turns of a spindle, or metres of a saw band. */
-    quantity: z.enum(['spindleSpeed', 'surfaceSpeed']).default('spindleSpeed'),
-  }),
+  speed: z.strictObject({ fact: idShape, set: idShape }),
   stop: z.strictObject({ fact: idShape, released: idShape, pressed: idShape }),
 });
 
@@ -143,6 +138,8 @@ export const kindShape = z.strictObject({
   title: z.string().min(1).max(60),
   facts: z.array(factShape).min(1).max(24),
   roles: rolesShape,
+  /** What its speeds are told in: turns of a spindle, or metres a minute of a saw band. */
+  speedQuantity: z.enum(['spindleSpeed', 'surfaceSpeed']).default('spindleSpeed'),
   prompts: promptsShape,
   /** Moments of its own that a step can be marked with, such as taking the work out. */
   moments: z.array(idShape).default([]),
@@ -164,7 +161,7 @@ export const kindShape = z.strictObject({
 });
 
 export type MachineKind = z.infer<typeof kindShape>;
-export type SpeedQuantity = MachineKind['roles']['speed']['quantity'];
+export type SpeedQuantity = MachineKind['speedQuantity'];
 export type Fact = MachineKind['facts'][number];
 export type FactState = Fact['states'][number];
 export type Hazard = MachineKind['hazards'][number];

@@ -91,7 +91,7 @@ function inputFaults(flow: Flow, card: Card, inputs: JobInputs): readonly string
   if (card.machineKind !== flow.file.machineKind) {
     const kinds = { kind: card.machineKind, wanted: flow.file.machineKind };
     faults.push(sayIn(flow.language, flowTexts)('wrongMachine', { card: card.title, ...kinds }));
-  } else if (card.speedQuantity !== flow.kind.roles.speed.quantity) {
+  } else if (card.speedQuantity !== flow.kind.speedQuantity) {
     const wanted = unitIn(flow.language, speedBaseUnit({ flow }));
     faults.push(sayIn(flow.language, flowTexts)('wrongSpeeds', { card: card.title, wanted }));
   }

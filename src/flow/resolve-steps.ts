@@ -165,7 +165,7 @@ function checkByKind(step: Step, path: Path, check: StepCheck): void {
     checkTroubles(step.troubles, [...path, 'troubles'], check);
     for (const key of ['speed', 'workLimit'] as const) {
       const value = step[key];
-      if (value) checkValue(value, kind.roles.speed.quantity, [...path, key], step, check);
+      if (value) checkValue(value, kind.speedQuantity, [...path, key], step, check);
     }
     for (const key of ['depth', 'length'] as const) {
       const value = step[key];

@@ -74,7 +74,7 @@ function makeFlow(file: FlowFile, kind: MachineKind, language: Language): Flow {
     file,
     language,
     kind: withRelease(kind, file, language),
-    scope: scopeOf(file, kind.roles.speed.quantity),
+    scope: scopeOf(file, kind.speedQuantity),
     graph: stepGraph(file.steps),
     steps: new Map(file.steps.map((step) => [step.id, step])),
     needs: new Map(

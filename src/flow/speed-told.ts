@@ -9,12 +9,12 @@ type Told = Pick<Job, 'flow' | 'card'>;
 
 /** The unit in which speeds of this machine are told and heard: "rev/min", "m/min", on an inch card "ft/min". */
 export function speedUnit({ flow, card }: Told): string {
-  return formatOf(flow.kind.roles.speed.quantity, card.units).unit;
+  return formatOf(flow.kind.speedQuantity, card.units).unit;
 }
 
 /** A speed in its base unit, ready to be shown or spoken. */
 export function speedShown({ flow, card }: Told, speed: number): Shown {
-  const { quantity } = flow.kind.roles.speed;
+  const quantity = flow.kind.speedQuantity;
   return shownAs(speed, quantity, formatOf(quantity, card.units));
 }
 
@@ -27,10 +27,10 @@ export function speedSpoken(job: Told, speed: number, bare = false): string {
 
 /** A speed that was heard in the unit of this machine, in its base unit. */
 export function speedHeard(job: Told, value: number): number {
-  return toBase(value, speedUnit(job), job.flow.kind.roles.speed.quantity);
+  return toBase(value, speedUnit(job), job.flow.kind.speedQuantity);
 }
 
 /** The base unit that workings write a speed in. */
 export function speedBaseUnit({ flow }: Pick<Job, 'flow'>): string {
-  return baseUnitOf(flow.kind.roles.speed.quantity);
+  return baseUnitOf(flow.kind.speedQuantity);
 }

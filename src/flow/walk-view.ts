@@ -58,7 +58,7 @@ export interface Offered {
 }
 
 function quantityOf({ flow }: Job, of: Offered['of']): Quantity {
-  return of === 'feed' ? 'feedPerRev' : flow.kind.roles.speed.quantity;
+  return of === 'feed' ? 'feedPerRev' : flow.kind.speedQuantity;
 }
 
 export function offeredHere(job: Job, snapshot: FlowSnapshot): Offered | undefined {
