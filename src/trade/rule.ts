@@ -19,6 +19,7 @@ export type Quantity =
   | 'power' // kW
   | 'stress' // N/mm² (specific cutting force, modulus in N/mm²)
   | 'volumeRate' // mm³/min
+  | 'areaRate' // cm²/min
   | 'area' // mm²
   | 'temperature' // °C
   | 'expansion' // 1e-6 per kelvin

@@ -90,6 +90,11 @@ const UNITS: Readonly<Record<Quantity, readonly Unit[]>> = {
     unit('mm3/s', 60, 1, 'mm³/s'),
     unit('in3/min', 2048383, 125, 'in³/min'),
   ],
+  areaRate: [
+    unit('cm2/min', 1, 1, 'cm²/min'),
+    unit('mm2/min', 1, 100, 'mm²/min'),
+    unit('in2/min', 16129, 2500, 'in²/min'),
+  ],
   area: [unit('mm2', 1, 1, 'mm²'), unit('cm2', 100, 1, 'cm²'), unit('in2', 16129, 25, 'in²')],
   temperature: [
     unit('degC', 1, 1, '°C', 'C'),

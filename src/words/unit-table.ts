@@ -16,6 +16,7 @@ export type Measure =
   | 'power'
   | 'stress'
   | 'volume a minute'
+  | 'area a minute'
   | 'area'
   | 'percent'
   | 'celsius'
@@ -297,6 +298,30 @@ const OTHERS: readonly Unit[] = [
       alsoWritten: ['in³/min'],
       shown: 'in³/min',
     },
+  ),
+  unit(
+    'cm2/min',
+    'area a minute',
+    exact(1),
+    ['square centimetre a minute', 'square centimetres a minute'],
+    rates(['square centimetres'], MINUTE),
+    { alsoWritten: ['cm²/min'], shown: 'cm²/min' },
+  ),
+  unit(
+    'mm2/min',
+    'area a minute',
+    exact(1, 100),
+    ['square millimetre a minute', 'square millimetres a minute'],
+    rates(['square millimetres'], MINUTE),
+    { alsoWritten: ['mm²/min'], shown: 'mm²/min' },
+  ),
+  unit(
+    'in2/min',
+    'area a minute',
+    exact(64_516, 10_000),
+    ['square inch a minute', 'square inches a minute'],
+    rates(['square inches'], MINUTE),
+    { alsoWritten: ['in²/min'], shown: 'in²/min' },
   ),
   unit('mm2', 'area', exact(1), ['square millimetre', 'square millimetres'], [], {
     alsoWritten: ['mm²'],

@@ -342,7 +342,7 @@ export const badMeaning: readonly BadRow[] = [
   row(
     'an unknown quantity',
     ['"quantity": "length", "unit": "mm", "min"', '»"quantity": "lenght", "unit": "mm", "min"'],
-    '$.inputs[1].quantity — There is no quantity "lenght". Did you mean "length"? There are: length, spindleSpeed, surfaceSpeed, wheelSpeed, feedPerRev, feedPerTooth, feedRate, time, angle, roughness, force, torque, power, stress, volumeRate, area, temperature, expansion, mass, density, ratio, percent, pitchCount, count.',
+    '$.inputs[1].quantity — There is no quantity "lenght". Did you mean "length"? There are: length, spindleSpeed, surfaceSpeed, wheelSpeed, feedPerRev, feedPerTooth, feedRate, time, angle, roughness, force, torque, power, stress, volumeRate, areaRate, area, temperature, expansion, mass, density, ratio, percent, pitchCount, count.',
   ),
   row(
     'a range turned round',

@@ -92,6 +92,23 @@ published('band saws', [
   ['saw-pitch thickness=20 blades=4,6,10', 4, 'tpi', 1e-9, `${SAW_MANUAL}: 3.8 wanted`],
 ]);
 
+const WORKED = 'derived: worked out by hand from the geometry';
+
+published('sawing to length', [
+  ['teeth-in-cut thickness=1in teeth=3', 3, '', 1e-9, SAW_MANUAL],
+  ['teeth-in-cut thickness=25 teeth=10', 9.84, '', 0.01, `${SAW_MANUAL}; 25 ÷ 25.4 × 10`],
+  // 4 in at 300 ft/min is 91.4 m/min; three quarters of an inch at 336 is 102.4.
+  ['band-card-speed surfaceSpeed=300ft/min speeds=20,40,60,90', 90, 'm/min', 1e-9, NEXT_LOWER],
+  ['band-card-speed surfaceSpeed=120ft/min speeds=20,40,60,90', 20, 'm/min', 1e-9, NEXT_LOWER],
+  ['band-card-speed surfaceSpeed=90 cardLimit=70 speeds=20,40,60,90', 60, 'm/min', 0, NEXT_LOWER],
+  ['saw-blank length=70 allowance=1.5 kerf=1.3 bar=1000 grip=80', 73, 'mm', 1e-9, WORKED],
+  ['saw-blank.pieces length=70 allowance=1.5 kerf=1.3 bar=1000 grip=80', 12, '', 1e-9, WORKED],
+  ['saw-blank.left length=70 allowance=1.5 kerf=1.3 bar=1000 grip=80', 108.4, 'mm', 1e-6, WORKED],
+  // π × 25² ÷ 4 = 490.9 mm², at 12 cm² a minute; a square inch at an inch a minute.
+  ['saw-time width=25 rate=12cm2/min', 0.409, 'min', 0.0005, WORKED],
+  ['saw-time section=flat-bar width=1in height=1in rate=2in2/min', 0.5, 'min', 1e-9, WORKED],
+]);
+
 published('drill press', [
   [
     'drill-press-step surfaceSpeed=28 drill=10 steps=500,900,1400,2200',

@@ -42,6 +42,8 @@ const pairs: readonly Pair[] = [
   ['stress', 'GPa', 'GPa', 'MPa'],
   ['area', 'in2', 'square inches', 'square millimeters'],
   ['area', 'cm2', 'square centimeters', 'square millimeters'],
+  ['areaRate', 'in2/min', 'square inches', 'square centimeters'],
+  ['areaRate', 'mm2/min', 'square millimeters', 'square centimeters'],
   ['volumeRate', 'in3/min', 'cubic inches', 'cubic millimeters'],
   ['volumeRate', 'cm3/min', 'cubic centimeters', 'cubic millimeters'],
   ['temperature', 'degF', 'fahrenheit', 'celsius'],

@@ -85,6 +85,8 @@ export const optionTexts = {
     rim: ['rim'],
     edge: ['edge'],
     hole: ['hole'],
+    'round-bar': ['round bar'],
+    'flat-bar': ['flat bar'],
     bimetal: ['bimetal'],
     carbon: ['carbon'],
     close: ['close'],

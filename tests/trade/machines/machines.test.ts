@@ -8,6 +8,7 @@ import { wheelSurfaceSpeed, wheelTurns } from '../../../src/trade/machines/wheel
 import { answerOf, faultOf, given, numberOf, partOf } from '../asking.ts';
 
 const settings = { seed: 215 };
+const bands = fc.array(fc.integer({ min: 10, max: 150 }), { minLength: 1, maxLength: 8 });
 const steps = fc.array(fc.integer({ min: 100, max: 5000 }), { minLength: 1, maxLength: 12 });
 
 describe('pulley steps', () => {
@@ -37,6 +38,56 @@ describe('pulley steps', () => {
     const slow = given('drill-press-step', { surfaceSpeed: 10, drill: 40, steps: [400, 800] });
     expect(slow.ruledBy).toBe('the slowest pulley step');
     expect(slow.working).toContain('faster than the edge wants');
+  });
+});
+
+describe('sawing to length', () => {
+  it('takes no blade with fewer than three teeth in the cut, and says which one it needs', () => {
+    expect(faultOf('teeth-in-cut', { thickness: 18, teeth: 4 })).toContain('at least 4.23 an inch');
+    expect(numberOf('teeth-in-cut', { thickness: 18, teeth: 5 })).toBeGreaterThan(3);
+    const packed = given('teeth-in-cut', { thickness: 40, teeth: 18 });
+    expect(packed.working).toContain('pack the gullets');
+  });
+
+  it('takes the fastest speed of the card that is not too fast, and none where all are', () => {
+    fc.assert(
+      fc.property(fc.double({ min: 5, max: 200, noNaN: true }), bands, (surfaceSpeed, speeds) => {
+        const answer = answerOf('band-card-speed', { surfaceSpeed, speeds });
+        const slower = speeds.filter((one) => one <= surfaceSpeed);
+        expect(answer.ok && answer.value).toBe(slower.length > 0 && Math.max(...slower));
+      }),
+      settings,
+    );
+  });
+
+  it('says which limit ruled the speed', () => {
+    const values = { surfaceSpeed: 100, speeds: [20, 40, 80] };
+    expect(given('band-card-speed', values).ruledBy).toBe("the saw's top speed");
+    const limited = given('band-card-speed', { ...values, workLimit: 50 });
+    expect(limited).toMatchObject({ value: 40, ruledBy: "the work's limit" });
+  });
+
+  it('leaves of a bar less than one piece more would need', () => {
+    const bars = fc.double({ min: 200, max: 6000, noNaN: true });
+    fc.assert(
+      fc.property(bars, fc.double({ min: 5, max: 100, noNaN: true }), (bar, length) => {
+        const values = { length, allowance: 1, kerf: 1.5, bar, grip: 80 };
+        const pieces = partOf('saw-blank', 'pieces', values);
+        const left = partOf('saw-blank', 'left', values);
+        expect(pieces * (length + 3.5) + left).toBeCloseTo(bar, 6);
+        expect(left).toBeGreaterThanOrEqual(80 - 1e-6);
+        expect(left).toBeLessThan(80 + length + 3.5);
+      }),
+      settings,
+    );
+    expect(faultOf('saw-blank', { length: 70, bar: 100 })).toContain('longer bar');
+  });
+
+  it('asks for the height of a flat bar, and takes longer for a larger section', () => {
+    const flat = { section: 'flat-bar', width: 40, rate: 20 };
+    expect(faultOf('saw-time', flat)).toContain('height');
+    const time = numberOf('saw-time', { ...flat, height: 40 });
+    expect(time).toBeGreaterThan(numberOf('saw-time', { width: 40, rate: 20 }));
   });
 });
 
