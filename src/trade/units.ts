@@ -109,7 +109,12 @@ const UNITS: Readonly<Record<Quantity, readonly Unit[]>> = {
   density: [unit('kg/m3', 1, 1, 'kg/m³'), unit('g/cm3', 1000, 1, 'g/cm³')],
   ratio: [unit('', 1, 1, ':1')],
   percent: [unit('%', 1, 1, 'percent'), unit('fraction', 100)],
-  pitchCount: [unit('tpi', 1, 1, '/in', 'per-inch'), unit('/mm', 127, 5), unit('/cm', 127, 50)],
+  pitchCount: [
+    unit('tpi', 1, 1, '/in', 'per-inch'),
+    unit('teeth/in'),
+    unit('/mm', 127, 5),
+    unit('/cm', 127, 50),
+  ],
   count: [unit('', 1, 1, 'off')],
 };
 

@@ -372,11 +372,12 @@ const OTHERS: readonly Unit[] = [
     'pitch',
     exact(1),
     ['thread an inch', 'threads an inch'],
-    ['t p i', 'threads per inch', 'threads to inch', 'teeth per inch', 'teeth an inch'],
+    ['t p i', 'threads per inch', 'threads to inch'],
     {
       alsoWritten: ['threads per inch', '/in', 'per-inch'],
     },
   ),
+  unit('teeth/in', 'pitch', exact(1), ['tooth an inch', 'teeth an inch'], ['teeth per inch'], {}),
   {
     ...unit('count', 'count', exact(1), ['', ''], [], {
       alsoWritten: ['', 'ratio', ':1'],

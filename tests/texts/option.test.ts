@@ -6,7 +6,14 @@ import { englishLanguage } from '../../src/texts/index.ts';
 import { optionShown } from '../../src/texts/option.ts';
 import { textOf } from '../flow/shipped.ts';
 
-const flows = ['gate-hinge-pin', 'latch-washer', 'split-pin-hole', 'latch-keeper'];
+const flows = [
+  'gate-hinge-pin',
+  'hinge-pin-blank',
+  'latch-washer',
+  'split-pin-hole',
+  'latch-keeper',
+  'leaf-bolt',
+];
 
 describe('a feature of a shipped piece', () => {
   it.each(flows)('of %s is named in each language', (flow) => {

@@ -259,6 +259,11 @@ export const glossaryTexts = {
       'On a part the larger end; on a drill or mill the casting that carries the spindle.',
     ],
     'grease-hole': ['grease hole', 'A hole through which grease gets to where the parts rub.'],
+    'leaf-bolt': [
+      'leaf bolt',
+      'A bar on a gate that drops into a socket in the ground and holds the leaf.',
+      'drop bolt',
+    ],
     'hinge-pin': ['hinge pin', 'The pin that a gate or door turns on.', 'gate hinge pin'],
     'soft-packing': [
       'soft packing',
@@ -548,6 +553,25 @@ export const glossaryTexts = {
       'grinding wheel',
       'wheel',
     ],
+    'ring-test': [
+      'ring test',
+      'Tapping a hanging abrasive wheel: a sound one rings, a cracked one is dull. Trained people do it before they mount it.',
+      'ringing a wheel',
+    ],
+    'wheel-mark': [
+      'mark of a wheel',
+      'The highest speed printed on an abrasive wheel, in metres a second or turns a minute. It is never passed.',
+      'wheel mark',
+    ],
+    'run-up': [
+      'run up',
+      'The first minute of a grinding wheel at full speed, with nobody in front of it.',
+    ],
+    glazed: [
+      'glazed',
+      'Of a grinding wheel: shiny, its grains dull or its pores full, so that it rubs and burns.',
+      'clogged wheel',
+    ],
     'wheel-guard': [
       'wheel guards',
       'The steel housings round grinding wheels. They hold the pieces if one bursts.',
@@ -654,6 +678,27 @@ export const glossaryTexts = {
       'down-feed valve',
       'The valve that sets how fast a saw frame comes down. Shut, it holds it up.',
       'down feed valve',
+    ],
+    'tooth-pitch': [
+      'tooth pitch',
+      'How many teeth a saw blade has to an inch. Three at least stand in the cut.',
+      'pitch of the teeth',
+    ],
+    'tooth-set': [
+      'set',
+      'Teeth of a saw bent to the left and right by turns, so that the cut is wider than the blade.',
+      'set of the teeth',
+    ],
+    kerf: ['kerf', 'The cut that a saw makes, and its width: metal that goes into chips.'],
+    'length-gauge': [
+      'length gauge',
+      'The rod beside a saw against which the bar is pushed for its length. It is swung away before the cut.',
+      'cut-off gauge',
+    ],
+    'roller-stand': [
+      'roller stand',
+      'A stand with a roller that carries the long end of a bar.',
+      'bar stand',
     ],
     'coolant-tap': ['coolant tap', 'The tap and hose that bring coolant to the cut.'],
     'vice-wheel': ['vice handwheel', 'The wheel that opens and closes a vice.'],

@@ -35,7 +35,7 @@ export const teethInCut: Rule = {
   topic: 'other machines',
   inputs: [
     aLength('thickness', 1000, 'thickness the teeth pass through; of a tube the wall'),
-    aNumber('teeth', 'count', [1, 40], 'teeth an inch of the blade; of mixed teeth the fewer'),
+    aNumber('teeth', 'pitchCount', [1, 40], 'teeth an inch of the blade; of mixed teeth the fewer'),
   ],
   output: { quantity: 'ratio', meaning: 'teeth in the cut' },
   formula: 'thickness in inches × teeth an inch; three at least, about 24 at most',

@@ -15,6 +15,8 @@ interface Rules {
   readonly handsIn: Must;
   readonly measuring: Must;
   readonly end: Must;
+  /** What must be so beside, where the machine is left. */
+  readonly left?: Must;
   /** By the moment that a step names. */
   readonly moments: Readonly<Record<string, readonly Must[]>>;
   /** While a step asks for this fact. */
@@ -142,6 +144,84 @@ const rulesOf: Readonly<Record<string, Rules>> = {
     ],
     workLimit: 'MILL-WORK-LIMIT',
   },
+  // From memory: EN ISO 16093, 29 CFR 1910.212 and HSE's advice on band saws, in general, for covers, guides, work,
+  // support and standstill; the rest is common practice.
+  'band-saw': {
+    turning: [
+      ['SAW-COVERS', 'guard', 'closed'],
+      ['SAW-GUIDES', 'guides', 'near'],
+      ['SAW-WORK', 'work', 'clamped'],
+      ['SAW-SUPPORT', 'support', 'on'],
+      ['SAW-GAUGE', 'gauge', 'away'],
+      ['SAW-EYES', 'eyes', 'on'],
+      ['SAW-CLOTHING', 'clothing', 'secure'],
+      ['SAW-GLOVES', 'gloves', 'off'],
+      ['SAW-STOP', 'emergency-stop', 'released'],
+      ['SAW-SPEED-SET', 'speed', 'set'],
+    ],
+    start: [
+      ['SAW-HANDS', 'hands', 'clear'],
+      ['SAW-TOUCHING', 'blade-place', 'clear'],
+      ['SAW-STANDSTILL', 'blade', 'stopped'],
+    ],
+    cutting: [['SAW-CUT-STOPPED', 'blade', 'running']],
+    handsIn: ['SAW-HANDS-IN', 'blade', 'stopped'],
+    measuring: ['SAW-MEASURE', 'blade', 'stopped'],
+    end: ['SAW-LEAVE', 'blade', 'stopped'],
+    moments: {
+      'bar-move': [['SAW-BAR-MOVE', 'blade-place', 'clear']],
+      reach: [['SAW-HANDS-IN', 'blade', 'stopped']],
+      look: [['SAW-LOOK', 'blade', 'stopped']],
+    },
+    asking: {},
+    forget: ['SAW-HANDS-FORGET', ...['work', 'support', 'guides', 'gauge', 'blade-place']],
+    limits: [['SAW-CARD-LIMIT', 'topSpeed']],
+    workLimit: 'SAW-WORK-LIMIT',
+  },
+  // From memory: HSE HSG17 (abrasive wheels) and 29 CFR 1910.215 for wheel, mark, guards and gaps; ANSI B7.1 for the run-up
+  // of a minute with nobody in front; NFPA 484 for aluminium dust and sparks. The rest is common practice.
+  grinder: {
+    turning: [
+      ['GRIND-SHIELD', 'guard', 'closed'],
+      ['GRIND-COVERS', 'covers', 'tight'],
+      ['GRIND-SOUND', 'wheel', 'sound'],
+      ['GRIND-REST', 'rest', 'close'],
+      ['GRIND-TONGUE', 'tongue', 'close'],
+      ['GRIND-METAL', 'work', 'steel'],
+      ['GRIND-SIDE', 'rim', 'rim'],
+      ['GRIND-EYES', 'eyes', 'on'],
+      ['GRIND-CLOTHING', 'clothing', 'secure'],
+      ['GRIND-STOP', 'emergency-stop', 'released'],
+      ['GRIND-MARK', 'speed', 'set'],
+    ],
+    start: [
+      ['GRIND-ASIDE', 'stance', 'aside'],
+      ['GRIND-HANDS', 'hands', 'clear'],
+      ['GRIND-TOUCHING', 'work-place', 'clear'],
+      ['GRIND-STANDSTILL', 'spindle', 'stopped'],
+    ],
+    cutting: [['GRIND-RUN-UP', 'spindle', 'running']],
+    handsIn: ['GRIND-HANDS-IN', 'spindle', 'stopped'],
+    measuring: ['GRIND-MEASURE', 'spindle', 'stopped'],
+    end: ['GRIND-LEAVE', 'spindle', 'stopped'],
+    left: ['GRIND-LEFT-ON', 'main-switch', 'off'],
+    moments: {
+      'set-gaps': [['GRIND-ISOLATED', 'main-switch', 'off']],
+      'clear-dust': [['GRIND-ISOLATED', 'main-switch', 'off']],
+    },
+    asking: {
+      wheel: [['GRIND-ISOLATED', 'main-switch', 'off']],
+      covers: [['GRIND-ISOLATED', 'main-switch', 'off']],
+      rest: [['GRIND-ISOLATED', 'main-switch', 'off']],
+      tongue: [['GRIND-ISOLATED', 'main-switch', 'off']],
+    },
+    forget: ['GRIND-HANDS-FORGET', ...['wheel', 'covers', 'rest', 'tongue']],
+    limits: [
+      ['GRIND-WHEEL-LIMIT', 'chuckLimit'],
+      ['GRIND-CARD-LIMIT', 'topSpeed'],
+    ],
+    workLimit: 'GRIND-WORK-LIMIT',
+  },
 };
 
 const turning: ReadonlySet<Phase> = new Set(['start', 'cutting', 'stopping']);
@@ -154,7 +234,8 @@ export function brokenRules(state: Stands): readonly string[] {
   const at = positionOf(snapshot);
   const step = job.flow.steps.get(at.step);
   const held = at.phase === 'hold' || at.phase === 'walk';
-  const runs = turning.has(at.phase) || (snapshot.context.facts.spindle === 'running' && !held);
+  const [, power] = rules.handsIn;
+  const runs = turning.has(at.phase) || (snapshot.context.facts[power] === 'running' && !held);
   const hands = handsAreIn(step, at);
   const musts: readonly Must[] = [
     ...(runs ? rules.turning : []),
@@ -162,7 +243,7 @@ export function brokenRules(state: Stands): readonly string[] {
     ...(at.phase === 'cutting' ? rules.cutting : []),
     ...(hands ? [rules.handsIn] : []),
     ...(isMeasured(step, at.phase) ? [rules.measuring] : []),
-    ...(at.phase === 'end' ? [rules.end] : []),
+    ...(at.phase === 'end' ? [rules.end, ...(rules.left ? [rules.left] : [])] : []),
     ...(at.phase === 'open' ? openRules(step, rules) : []),
   ];
   const { facts } = snapshot.context;
@@ -213,6 +294,6 @@ function tooFast({ job, snapshot }: Stands, step: Step | undefined, rules: Rules
   return limits.flatMap(([claim, limit]) =>
     speedSet !== null && speedSet <= Number(limit ?? Number.POSITIVE_INFINITY)
       ? []
-      : [`[${claim}] ${speedSet} rev/min is set, and the limit is ${limit}`],
+      : [`[${claim}] ${speedSet} is set, and the limit is ${limit}`],
   );
 }
