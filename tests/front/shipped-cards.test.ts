@@ -8,6 +8,7 @@ it('machine cards stand in the order of the Shelf, metric before inch: the first
     'metric-lathe',
     'inch-lathe',
     'metric-mill',
+    'metric-grinder',
     'metric-drill-press',
   ]);
   const kinds = [...new Set(cards.map(({ machineKind }) => machineKind))];

@@ -41,6 +41,22 @@ published('grinding wheels', [
   ],
 ]);
 
+const SFPM = 'from memory: ANSI B7.1, table of wheel speeds: surface feet a minute to turns';
+
+published('turns that a mark allows', [
+  ['wheel-turns wheel=6in markedSpeed=6500ft/min', 4138, 'rev/min', 0.5, SFPM],
+  ['wheel-turns wheel=8in markedSpeed=6500ft/min', 3104, 'rev/min', 0.5, SFPM],
+  ['wheel-turns wheel=200 markedSpeed=35', 3342, 'rev/min', 0.5, DERIVED_WHEEL],
+  ['grinder-speed wheel=200 markedSpeed=35 speeds=2850', 2850, 'rev/min', 1e-9, `${OSHA}(d)(1)`],
+  [
+    'grinder-speed wheel=200 markedSpeed=25 speeds=1425,2850',
+    1425,
+    'rev/min',
+    1e-9,
+    `${OSHA}(d)(1)`,
+  ],
+]);
+
 function refusal(name: string, values: RuleValues): string {
   const rule = findRule(name);
   const answer = rule && answerRule(rule, values);
@@ -61,6 +77,12 @@ describe('what is refused', () => {
   it(`refuses a spindle faster than the marked revolutions [${OSHA}(d)(1)]`, () => {
     const values = { wheel: 200, spindleSpeed: 3600, markedTurns: 3450 };
     expect(refusal('grinding-wheel-speed', values)).toContain('burst');
+  });
+  it(`refuses a grinder whose slowest speed is above the mark [${OSHA}(d)(1)]`, () => {
+    const marked = { wheel: 200, markedSpeed: 35, speeds: [2850, 3450] };
+    const told = refusal('grinder-speed', { ...marked, chuckLimit: 2800 });
+    expect(told).toContain("2850 rev/min, and the wheel's mark allows 2800: the wheel can burst");
+    expect(refusal('grinder-speed', { ...marked, markedSpeed: 25 })).toContain('of this size');
   });
   it('refuses a wheel without a mark', () => {
     expect(refusal('grinding-wheel-speed', { wheel: 200, spindleSpeed: 100 })).toContain('mark');

@@ -178,7 +178,7 @@ export function GrinderPicture(props: PictureProps<GrinderPart>) {
   return (
     <MachineFrame
       {...props}
-      kind="pedestal-grinder"
+      kind="grinder"
       height={652}
       parts={GRINDER_ART}
       scenery={<path d="M60 642 H580" fill="none" />}

@@ -17,7 +17,7 @@ export const PARTS_BY_KIND = {
   lathe: LATHE_PARTS,
   mill: MILL_PARTS,
   'drill-press': DRILL_PARTS,
-  'pedestal-grinder': GRINDER_PARTS,
+  grinder: GRINDER_PARTS,
   'band-saw': SAW_PARTS,
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
@@ -36,7 +36,7 @@ export function MachinePicture({ kind, lit, ...rest }: MachinePictureProps) {
       return <MillPicture {...rest} lit={known(MILL_PARTS, lit)} />;
     case 'drill-press':
       return <DrillPicture {...rest} lit={known(DRILL_PARTS, lit)} />;
-    case 'pedestal-grinder':
+    case 'grinder':
       return <GrinderPicture {...rest} lit={known(GRINDER_PARTS, lit)} />;
     case 'band-saw':
       return <SawPicture {...rest} lit={known(SAW_PARTS, lit)} />;

@@ -192,34 +192,34 @@ export const machineTexts = {
     ],
     'drill-press.column': ['Column', 'The round pillar from base to head.'],
     'drill-press.base': ['Base', 'The heavy foot on the floor, bolted down.'],
-    'pedestal-grinder.wheels': [
+    'grinder.wheels': [
       'Wheels',
       'The two abrasive wheels, one at each end of the motor: usually coarse and fine.',
     ],
-    'pedestal-grinder.wheel-guard': [
+    'grinder.wheel-guard': [
       'Wheel guards',
       'The steel housings that close in the wheels except at the front; they hold the pieces if a wheel bursts.',
     ],
-    'pedestal-grinder.tongue-guard': [
+    'grinder.tongue-guard': [
       'Tongue guard',
       'The adjustable plate at the top of the wheel opening, set close to the wheel as it wears.',
     ],
-    'pedestal-grinder.tool-rest': [
+    'grinder.tool-rest': [
       'Work rest',
       'The small table in front of each wheel that the work lies on, set close to the wheel.',
     ],
-    'pedestal-grinder.guard': [
+    'grinder.guard': [
       'Eye shield',
       'The clear screen over the front of each wheel; safety glasses are worn behind it all the same.',
     ],
-    'pedestal-grinder.motor': ['Motor', 'The housing between the wheels.'],
-    'pedestal-grinder.selector': ['Switch', 'The on and off switch on the front of the pedestal.'],
-    'pedestal-grinder.emergency-stop': [
+    'grinder.motor': ['Motor', 'The housing between the wheels.'],
+    'grinder.selector': ['Switch', 'The on and off switch on the front of the pedestal.'],
+    'grinder.emergency-stop': [
       'Emergency stop',
       'The red mushroom button on the pedestal; press it first when anything goes wrong.',
     ],
-    'pedestal-grinder.water-pot': ['Water pot', 'The cup on the pedestal for cooling the work.'],
-    'pedestal-grinder.pedestal': ['Pedestal', 'The column it stands on, bolted to the floor.'],
+    'grinder.water-pot': ['Water pot', 'The cup on the pedestal for cooling the work.'],
+    'grinder.pedestal': ['Pedestal', 'The column it stands on, bolted to the floor.'],
     'band-saw.saw-frame': [
       'Saw frame',
       'The hinged bow with the two band wheels; it comes down on the work as it cuts.',

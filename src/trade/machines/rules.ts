@@ -4,6 +4,7 @@ import type { Rule } from '../rule.ts';
 import { bandCardSpeed } from './band-card-speed.ts';
 import { drillPressSpeed } from './drill-press.ts';
 import { grinderGaps } from './grinder-gaps.ts';
+import { grinderSpeed, wheelTurnsRule } from './grinder-speed.ts';
 import { sawBlank } from './saw-blank.ts';
 import { sawPitch } from './saw-pitch.ts';
 import { bandSpeed, sawSpeed } from './saw-speed.ts';
@@ -21,5 +22,7 @@ export const machineRules: readonly Rule[] = [
   sawBlank,
   sawTime,
   wheelSpeed,
+  wheelTurnsRule,
+  grinderSpeed,
   grinderGaps,
 ];

@@ -18,7 +18,7 @@ const ART: readonly (readonly [keyof typeof PARTS_BY_KIND, readonly PartArt<stri
   ['lathe', LATHE_ART],
   ['mill', MILL_ART],
   ['drill-press', DRILL_ART],
-  ['pedestal-grinder', GRINDER_ART],
+  ['grinder', GRINDER_ART],
   ['band-saw', SAW_ART],
 ];
 const GUARDS = ['open', 'closed'] as const;
