@@ -161,9 +161,8 @@ function makeNumbers(flow: Flow, card: Card, inputs: JobInputs, running: Running
     const answer = answerOn(card, rule, given as RuleValues);
     const set = running[id];
     if (set === undefined) return answer;
-    return rule.output.quantity === 'feedPerRev'
-      ? asItFeeds(set, answer, flow.language)
-      : asItRuns(set, answer, flow);
+    const asSet = rule.output.quantity === 'feedPerRev' ? asItFeeds : asItRuns;
+    return asSet(set, answer, flow);
   }
 
   function value(ref: ValueRef, readings: Readings, quantity?: Quantity): RuleValue | undefined {
@@ -214,7 +213,7 @@ function asItRuns(speed: number, worked: RuleAnswer, flow: Flow): RuleAnswer {
 }
 
 /** Another feed of the card, taken in a fault walk. */
-function asItFeeds(feed: number, worked: RuleAnswer, language: Language): RuleAnswer {
+function asItFeeds(feed: number, worked: RuleAnswer, { language }: Flow): RuleAnswer {
   const say = sayIn(language, whyTexts);
   const set = figureIn(language, String(feed));
   const working = worked.ok

@@ -71,7 +71,9 @@ describe.each(shippedFlows())('every figure of %s', (path) => {
       const { lead, ask } = viewOf(job, at);
       return [lead, ask];
     });
-    const withNumbers = lines.filter(({ shown }) => /\d(?:\s| )?(?:mm|rpm|in|deg|°)/.test(shown));
+    const withNumbers = lines.filter(({ shown }) =>
+      /\d(?:\s| )?(?:mm|m\/min|rpm|in|deg|°)/.test(shown),
+    );
     expect(withNumbers.length).toBeGreaterThan(5);
     const untold = withNumbers.filter(({ figures = [] }) => figures.length === 0);
     expect(untold.map(({ shown }) => shown)).toEqual([]);

@@ -7,6 +7,7 @@ it('machine cards stand in the order of the Shelf, metric before inch: the first
   expect(cards.map(({ id }) => id)).toEqual([
     'metric-lathe',
     'inch-lathe',
+    'metric-band-saw',
     'metric-mill',
     'metric-grinder',
     'metric-drill-press',
