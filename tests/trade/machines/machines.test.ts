@@ -132,4 +132,20 @@ describe('grinding wheels', () => {
       settings,
     );
   });
+
+  it('never run faster than any mark, and as fast as the plate then lets them', () => {
+    const speeds = fc.array(fc.integer({ min: 500, max: 6000 }), { minLength: 1, maxLength: 4 });
+    fc.assert(
+      fc.property(speeds, fc.integer({ min: 1000, max: 5000 }), (plate, chuckLimit) => {
+        const values = { wheel: 200, markedSpeed: 35, speeds: plate, chuckLimit };
+        const most = Math.min(chuckLimit, wheelTurns(200, 35));
+        const answer = answerOf('grinder-speed', values);
+        const fitting = plate.filter((speed) => speed <= most);
+        expect(answer.ok ? answer.value : undefined).toBe(
+          fitting.length > 0 ? Math.max(...fitting) : undefined,
+        );
+      }),
+      settings,
+    );
+  });
 });
