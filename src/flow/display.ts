@@ -25,7 +25,7 @@ const usual: Partial<Record<Quantity, Format>> = {
   surfaceSpeed: { unit: 'm/min', decimals: 0 },
   feedPerRev: { unit: 'mm/rev', decimals: 2 },
   feedRate: { unit: 'mm/min', decimals: 0 },
-  areaRate: { unit: 'cm2/min', decimals: 0 },
+  areaRate: { unit: 'cm²/min', decimals: 0 },
   time: { unit: 'min', decimals: 1 },
   angle: { unit: 'deg', decimals: 2 },
   power: { unit: 'kW', decimals: 2 },
@@ -38,7 +38,7 @@ const inchFor: Readonly<Record<string, Format & { readonly more: number }>> = {
   'mm/rev': { unit: 'in/rev', decimals: 4, more: 1 },
   'm/min': { unit: 'ft/min', decimals: 0, more: 0 },
   'mm/min': { unit: 'in/min', decimals: 2, more: 1 },
-  'cm2/min': { unit: 'in2/min', decimals: 1, more: 1 },
+  'cm²/min': { unit: 'in²/min', decimals: 1, more: 1 },
 };
 
 /** The format of a quantity, with the unit a file asks for, on a metric or inch machine. */

@@ -11,6 +11,8 @@ describe.each([
   ['feedPerRev', 0.2, '0.20 mm/rev', '0.0079 in/rev'],
   ['surfaceSpeed', 30, '30 m/min', '98 ft/min'],
   ['feedRate', 100, '100 mm/min', '3.94 in/min'],
+  // 12 cm² ÷ 6.4516 = 1.86 in².
+  ['areaRate', 12, '12 cm²/min', '1.9 in²/min'],
   ['spindleSpeed', 460, '460 rev/min', '460 rev/min'],
   ['angle', 5.74, '5.74 deg', '5.74 deg'],
   ['time', 1.25, '1.3 min', '1.3 min'],

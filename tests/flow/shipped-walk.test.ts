@@ -98,7 +98,7 @@ describe.each(onMachines)('everything seen and said: $name', ({ flow, card }) =>
 
   test('tells every figure with a number and a unit, or as a count', () => {
     const figures = path.flatMap((at) => figuresNow(job, at));
-    const counts = new Set(['Pecks', 'Turns', 'Pieces', 'In the cut']);
+    const counts = new Set(['Pecks', 'Turns', 'Pieces', 'Teeth in the cut']);
     const strange = figures.filter(({ label, text }) =>
       counts.has(label) ? !/^[\d.,]+$/.test(text) : !/^-?[\d.,]+\u00A0\D+$/.test(text),
     );
