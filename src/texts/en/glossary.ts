@@ -662,7 +662,11 @@ export const glossaryTexts = {
       'Climb milling: the cutter pulls the work along. With play in the table screw it grabs.',
     ],
     'knee-crank': ['knee crank', 'The crank that raises and lowers the knee.'],
-    'saw-frame': ['saw frame', 'The bow of a band saw. It comes down on the work as it cuts.'],
+    'saw-frame': [
+      'saw frame',
+      'The bow of a band saw, its head. It comes down on the work as it cuts.',
+      'saw head',
+    ],
     blade: ['blade', 'The toothed band or strip of a saw.', 'saw blade'],
     'blade-guides': [
       'blade guides',
