@@ -107,7 +107,7 @@ it('is chosen in the Toolroom, and the page says its language', async () => {
 
 it('shows the Shelf in German', async () => {
   await page.getByRole('link', { name: 'Regal', exact: true }).click();
-  await page.getByRole('heading', { name: 'Torbandbolzen' }).waitFor();
+  await page.getByRole('heading', { name: 'Torbandbolzen', exact: true }).waitFor();
   await isGerman();
 });
 
