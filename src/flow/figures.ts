@@ -134,7 +134,10 @@ function poweredFigure(
   id: (typeof poweredIds)[number],
 ): Figure | undefined {
   const ref = step.kind === 'cut' || step.kind === 'passes' ? step[id] : undefined;
-  return ref && figureOf(job, snapshot, id, sayIn(job.flow.language, flowTexts)(id), ref);
+  // A spindle turns and a band runs: German has two words for it.
+  const band = id === 'speed' && job.flow.kind.speedQuantity === 'surfaceSpeed';
+  const label = sayIn(job.flow.language, flowTexts)(band ? 'bandSpeed' : id);
+  return ref && figureOf(job, snapshot, id, label, ref);
 }
 
 /** The next pass: what the dial must read, the depth a side, what is left. */

@@ -2,7 +2,14 @@
 
 import { describe, expect, it } from 'vitest';
 import { beginRun, saidNow, slateAnswer, startJob } from '../../src/bench/index.ts';
-import { type JobInputs, positionOf, readCard } from '../../src/flow/index.ts';
+import {
+  figuresNow,
+  type JobInputs,
+  positionOf,
+  readCard,
+  translateFile,
+} from '../../src/flow/index.ts';
+import { german } from '../../src/texts/de/index.ts';
 import { textOf } from '../flow/shipped.ts';
 import { head, hears, type Turn } from './scripted.ts';
 
@@ -11,6 +18,8 @@ const inchCard = JSON.stringify({
   ...(JSON.parse(shippedCard) as object),
   ...{ id: 'inch-band-saw', units: 'inch', speeds: ['80 ft/min', '150 ft/min', '295 ft/min'] },
 });
+
+const germanOf = (path: string) => `texts/de/${path.split('/').at(-1)}.json`;
 
 function started(inputs: JobInputs = {}, card = shippedCard) {
   const [flow, kind] = [textOf('hinge-pin-blank.json'), textOf('kinds/band-saw.json')];
@@ -147,6 +156,27 @@ describe('a speed of a saw band', () => {
     const held = hears(walk, 'next', 'next', 'next', 'work clamped', 'bar supported', 'next');
     expect(held.line).toContain('One step lower is sixty-five metres a minute');
     expect(worked(hears(held, 'lower speed'), 'bladeSpeed')).toBe(65);
+  });
+
+  it('is a speed in German, where a spindle has its turns', () => {
+    const translated = (path: string) => {
+      const made = translateFile(path, textOf(`${path}.json`), textOf(germanOf(path)));
+      if (!made.ok) throw new Error(made.faults.map(({ message }) => message).join(' '));
+      return made.text;
+    };
+    const [flow, kind] = [translated('hinge-pin-blank'), translated('kinds/band-saw')];
+    const made = startJob({ flow, kind, card: shippedCard }, {}, german);
+    if (!made.ok) throw new Error(made.faults.join(' '));
+    const { state } = beginRun(made.job, head);
+    const words = ['weiter', 'brille auf', 'nichts lose', 'not halt frei', 'band steht'];
+    const toSaw = ['deckel zu', 'band gut', 'zähne frei', 'stange gestützt', 'werkstück gespannt'];
+    const start: Turn = { state, at: 'begin/open', line: '', entries: [] };
+    const there = hears(start, ...words, ...toSaw, 'anschlag weg', 'führungen nah');
+    expect(there.line).toContain('neunzig Meter in der Minute');
+    const speed = figuresNow(there.state.job, there.state.snapshot).find(
+      ({ id }) => id === 'speed',
+    );
+    expect(speed?.label).toBe('Geschwindigkeit');
   });
 
   it('is none where a card gives turns, nor in a question about a spindle', () => {

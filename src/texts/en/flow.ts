@@ -20,6 +20,7 @@ export const flowTexts = {
     oneFiner: 'One step finer is {value}. Say {word}, or {next}.',
     oneCoarser: 'One step coarser is {value}. Say {word}, or {next}.',
     speed: 'Speed',
+    bandSpeed: 'Speed',
     feed: 'Feed',
     depth: 'Depth',
     length: 'Length',
