@@ -23,3 +23,8 @@ export function interrupts(state: RunState, line: string): Meanwhile {
 function isBegun(word: string, sounding: readonly string[]): boolean {
   return sounding.some((said) => said.startsWith(word));
 }
+
+/** Whether what was heard is one of the words that may break in. */
+export function breaksIn({ still }: Meanwhile, text: string): boolean {
+  return still.includes(normalise(text));
+}

@@ -1,11 +1,10 @@
 /** Runs a job against the world: one thing heard at a time, kept before it counts, then shown and said. */
 
 import { benchTexts, sayIn, sentenceOf } from '../texts/index.ts';
-import { normalise } from '../words/index.ts';
 import { leaveSlate } from './ask-slate.ts';
 import { deafLine, hearsAgainLine } from './deaf-line.ts';
 import { giveUp } from './give-up.ts';
-import { interrupts, silent } from './interrupt.ts';
+import { breaksIn, interrupts, silent } from './interrupt.ts';
 import { listenFor } from './listen-for.ts';
 import type { SpeechManner } from './manner-run.ts';
 import { takeNote } from './note-run.ts';
@@ -276,8 +275,7 @@ class LiveSession implements Session {
 
   /** While the mouth speaks, only what may break in. */
   private counts(text: string): boolean {
-    const { still } = this.meanwhile;
-    return earOpen(this.sounding) || (this.earIsShut && still.includes(normalise(text)));
+    return earOpen(this.sounding) || (this.earIsShut && breaksIn(this.meanwhile, text));
   }
 
   /** Said once, shown as long as it lasts. */

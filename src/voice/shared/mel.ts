@@ -25,30 +25,62 @@ const hamming = Float64Array.from(
   (_, i) => 0.54 - 0.46 * Math.cos((2 * Math.PI * i) / (WINDOW - 1)),
 );
 
-/** Triangles of unit area with corners on whole bins. */
-const filters: readonly Float64Array[] = Array.from({ length: BANDS }, (_, band) => {
-  const bin = RATE / FFT;
-  const corner = (i: number) => {
-    const place = hertz(mel(LOWEST) + (i * (mel(HIGHEST) - mel(LOWEST))) / (BANDS + 1));
-    return Math.floor(place / bin + 0.5) * bin;
-  };
-  const [low, middle, high] = [corner(band), corner(band + 1), corner(band + 2)];
-  const height = 2 / (high - low);
-  return Float64Array.from({ length: FFT / 2 + 1 }, (_unused, i) => {
-    const up = (i * bin - low) / (middle - low);
-    const down = (high - i * bin) / (high - middle);
-    return height * Math.max(0, Math.min(up, down));
-  });
-});
+const STEP = (mel(HIGHEST) - mel(LOWEST)) / (BANDS + 1);
 
-/** Natural logarithms of the power in each band, frame by frame. */
-export function bandLogs(samples: Int16Array): readonly Float64Array[] {
+/** Hertz in the middle of a band. */
+export function middleOf(band: number): number {
+  return hertz(mel(LOWEST) + (band + 1) * STEP);
+}
+
+/** The band with this frequency in its middle; between two bands a fraction, outside them below 0 or above the last. */
+export function bandAt(frequency: number): number {
+  return (mel(frequency) - mel(LOWEST)) / STEP - 1;
+}
+
+/** The settings of the engine's front end for bands that stand at `warp` times their frequencies. */
+export function frontEndFor(warp: number): string {
+  const edges = `-lowerf ${(LOWEST * warp).toFixed(1)}\n-upperf ${(HIGHEST * warp).toFixed(1)}\n`;
+  return `${edges}-warp_type inverse_linear\n-warp_params ${warp}\n`;
+}
+
+const filterSets = new Map<number, readonly Float64Array[]>();
+
+function filtersFor(warp: number): readonly Float64Array[] {
+  const filters = filterSets.get(warp) ?? makeFilters(warp);
+  filterSets.set(warp, filters);
+  return filters;
+}
+
+/** Triangles of unit area with corners on whole bins. */
+function makeFilters(warp: number): readonly Float64Array[] {
+  const bin = RATE / FFT;
+  const corner = (i: number) => Math.floor((warp * middleOf(i - 1)) / bin + 0.5) * bin;
+  return Array.from({ length: BANDS }, (_, band) => {
+    const [low, middle, high] = [corner(band), corner(band + 1), corner(band + 2)];
+    const height = 2 / (high - low);
+    return Float64Array.from({ length: FFT / 2 + 1 }, (_unused, i) => {
+      const up = (i * bin - low) / (middle - low);
+      const down = (high - i * bin) / (high - middle);
+      return height * Math.max(0, Math.min(up, down));
+    });
+  });
+}
+
+/** Natural logarithms of the power in each band, frame by frame; the bands stand at `warp` times their frequencies. */
+export function bandLogs(samples: Int16Array, warp = 1): readonly Float64Array[] {
+  const filters = filtersFor(warp);
   const frames: Float64Array[] = [];
-  for (let at = 0; at + WINDOW <= samples.length; at += HOP) frames.push(frameLogs(samples, at));
+  for (let at = 0; at + WINDOW <= samples.length; at += HOP) {
+    frames.push(frameLogs(samples, at, filters));
+  }
   return frames;
 }
 
-function frameLogs(samples: Int16Array, at: number): Float64Array {
+function frameLogs(
+  samples: Int16Array,
+  at: number,
+  filters: readonly Float64Array[],
+): Float64Array {
   const re = new Float64Array(FFT);
   const im = new Float64Array(FFT);
   for (let i = 0; i < WINDOW; i++) {

@@ -46,6 +46,7 @@ const OURS: Readonly<Record<string, readonly string[]>> = {
   knurling: ['N ER L IH NG'],
   reaming: ['R IY M IH NG'],
   chamfer: ['CH AE M F ER', 'SH AE M F ER'],
+  kerf: ['K ER F'],
 };
 
 /** Reads the dictionary's text: one `word PHONE PHONE` a line, further ways as `word(2)`. */

@@ -252,7 +252,12 @@ export class EarBrain {
 
   private answer(finding: Finding, { text, confidence }: Verdict): void {
     this.tell({ kind: 'heard', text, confidence });
-    this.recogniser.learn(finding);
+    this.learn(finding, text);
+  }
+
+  /** From an utterance whose words are known. */
+  private learn(finding: Finding, text: string): void {
+    this.recogniser.learn(finding, text);
     this.tell({ kind: 'channel', channel: this.recogniser.channel });
   }
 
@@ -265,6 +270,7 @@ export class EarBrain {
     }
     this.enrolling = null;
     this.tell({ kind: 'enrolled', phrase, times, voice: this.book.kept() });
+    this.learn(finding, phrase);
   }
 
   private faultOf({ loud }: Finding): 'too-quiet' | 'too-short' | 'too-long' | null {

@@ -4,9 +4,9 @@ import { STREAMS } from './speech-model.ts';
 
 export const FEATURES = STREAMS * COSINES;
 
-/** A row of 39 a frame (`1s_c_d_dd` of the engine's feat.c, edges repeated); 16 kHz. */
-export function frameFeatures(samples: Int16Array): readonly Float32Array[] {
-  const rows = bandLogs(samples).map(cosinesOf);
+/** A row of 39 a frame (`1s_c_d_dd` of the engine's feat.c, edges repeated); 16 kHz, bands at `warp` times their place. */
+export function frameFeatures(samples: Int16Array, warp = 1): readonly Float32Array[] {
+  const rows = bandLogs(samples, warp).map(cosinesOf);
   const last = rows.length - 1;
   const at = (frame: number, i: number) => rows[Math.max(0, Math.min(last, frame))]?.[i] ?? 0;
   return rows.map((row, t) => {

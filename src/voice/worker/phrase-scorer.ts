@@ -4,7 +4,6 @@
  * scored to its end, so that it is known how far the best one leads. Viterbi over whole phrases; method of the
  * rival: free phones (Rose and Paul, ICASSP 1990).
  */
-import { frameFeatures } from './frame-features.ts';
 import { frameScores, type SoundSet, soundSet } from './frame-scores.ts';
 import { FROM_BEFORE, FROM_OUTSIDE, GAP, type PhraseNet } from './phrase-net.ts';
 import type { Densities } from './room-densities.ts';
@@ -44,15 +43,14 @@ export class PhraseScorer {
     this.silent = model.soundsOf(model.silence);
   }
 
-  /** The likeliest phrase of the net in this sound (16 kHz), or null where none has room. */
+  /** The likeliest phrase of the net in these frames (`frameFeatures`), or null where none has room. */
   likeliest(
     net: PhraseNet,
-    samples: Int16Array,
+    frames: readonly Float32Array[],
     densities: Densities,
     room: RoomSound | null,
   ): Likely | null {
     const set = this.sets.get(net) ?? this.setFor(net);
-    const frames = frameFeatures(samples);
     const { rows, tops } = frameScores(set, densities, frames);
     const alone = frames.map((frame, t) =>
       room ? room.likelihood(frame) - (tops[t] ?? 0) : NEVER,
@@ -105,6 +103,22 @@ export class PhraseScorer {
     }
     return exit;
   }
+}
+
+/**
+ * How well the phrase of a net of one explains these frames, of which some may be left out, with silence before and
+ * after: natural logarithm, all together; null where it has no room.
+ */
+export function alignedScore(
+  net: PhraseNet,
+  set: SoundSet,
+  silent: readonly number[],
+  { rows, tops }: ReturnType<typeof frameScores>,
+): number | null {
+  const places = silent.map((sound) => set.placeOf[sound] ?? 0);
+  const outside = rows.map((row) => Math.max(...places.map((place) => row[place] ?? NEVER)));
+  const [score = NEVER] = bestWays({ ...net, least: new Int32Array(1) }, set, rows, outside).scores;
+  return score <= NEVER / 2 ? null : score + tops.reduce((sum, top) => sum + top, 0);
 }
 
 interface Ways {

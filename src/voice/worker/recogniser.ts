@@ -8,10 +8,12 @@ import { withoutKnocks } from '../shared/loudness.ts';
 import { BANDS, bandLogs, meanOf } from '../shared/mel.ts';
 import type { KeptEar, KeptRoom } from '../shared/messages.ts';
 import { withFloor } from '../shared/noise-floor.ts';
+import { warpedBands, warpedCosines } from '../shared/vocal-tract.ts';
 import { type Decoded, Decoder } from './decoder.ts';
 import { type Engine, type EngineParts, placeModel } from './engine.ts';
-import { modelForRoom } from './room-model.ts';
+import { modelForRoom, type Room } from './room-model.ts';
 import { SecondOpinion } from './second-opinion.ts';
+import { TractSearch } from './tract-search.ts';
 
 export interface Finding {
   /** Empty when nothing fits. */
@@ -50,6 +52,8 @@ const SAMPLES_A_FRAME = 160;
 /** Frames that the second opinion is asked for: no phrase of ours is longer. */
 const LONGEST_PHRASE = 400;
 const FEWEST_LOUD = 12;
+/** Between the channel's mean and the tract in what is kept. */
+const AFTER_MEAN = ';';
 const DECODERS_AN_ENGINE = 5;
 const MOST_DECODERS = 8;
 /** Change of the first cosine, which is loudness: about four decibels. */
@@ -65,6 +69,10 @@ export class Recogniser {
   private harmless: ReadonlySet<string> = new Set();
   private pausing: ReadonlySet<string> = new Set();
   private accident = Number.NEGATIVE_INFINITY;
+  private readonly tract: TractSearch;
+  private waysOf: (word: string) => readonly string[] = () => [];
+  private laidWarp = 1;
+  private isMouthHeard = false;
   private readonly mean: Channel;
   private seconds: Float64Array[] = [];
   private laidFor: Float64Array | null = null;
@@ -83,13 +91,15 @@ export class Recogniser {
     { channel, room }: KeptEar,
   ) {
     this.second = new SecondOpinion(model);
-    this.mean = new Channel(channel);
+    const [mean, tract] = (channel ?? '').split(AFTER_MEAN);
+    this.mean = new Channel(mean);
+    this.tract = new TractSearch(model, tract);
     if (room) this.recallRoom(room);
   }
 
-  /** The channel so far, to be given to the next ear at this microphone. */
+  /** The channel and the vocal tract so far, to be given to the next ear at this microphone. */
   get channel(): string {
-    return this.mean.text;
+    return `${this.mean.text}${AFTER_MEAN}${this.tract.text}`;
   }
 
   /** Mean band logarithms of the room without speech; null before a second of it was heard. */
@@ -109,6 +119,8 @@ export class Recogniser {
     this.phrases = new Set(phrases);
     this.harmless = new Set(harmless);
     this.pausing = new Set(pausing);
+    this.waysOf = waysOf;
+    this.isMouthHeard = sounding.length > 0;
     this.second.use(spoken, waysOf, sounding);
   }
 
@@ -153,10 +165,14 @@ export class Recogniser {
   }
 
   /** Call once at the end of an utterance that was understood: it tells how speech sounds here. */
-  learn({ samples, loud }: Finding): void {
+  learn({ samples, loud }: Finding, words: string): void {
     this.utterances++;
-    this.mean.learn(loudBands(withFloor(samples), loud), this.noise);
-    if (LEARN_AFTER.includes(this.utterances)) this.isStale = true;
+    const sound = withFloor(samples);
+    const channel = this.learntFrom(sound, loud);
+    this.mean.learn(loudBands(sound, loud), this.noise);
+    this.tract.learn(words, { samples: sound, loud, noise: this.noise, channel }, this.waysOf);
+    const isOtherTract = this.tract.warp !== this.laidWarp;
+    if (isOtherTract || LEARN_AFTER.includes(this.utterances)) this.isStale = true;
   }
 
   /** Takes a second of the room without speech, and lays the model anew when the room has changed. */
@@ -175,8 +191,19 @@ export class Recogniser {
   private guessChannel(samples: Int16Array, loud: readonly boolean[]): void {
     const channel = new Channel();
     channel.learn(loudBands(samples, loud), this.noise);
+    if (!this.isMouthHeard) {
+      this.tract.guess({ samples, loud, noise: this.noise, channel: channel.mean });
+    }
     const louder = Math.abs((channel.mean[0] ?? 0) - (this.laidChannel?.mean[0] ?? 0));
-    if (!this.decoder || louder > LOUDER) this.lay(channel);
+    const isOtherTract = this.tract.warp !== this.laidWarp;
+    if (!this.decoder || louder > LOUDER || isOtherTract) this.lay(channel);
+  }
+
+  /** The channel as this utterance alone tells it. */
+  private learntFrom(samples: Int16Array, loud: readonly boolean[]): Float64Array {
+    const channel = new Channel();
+    channel.learn(loudBands(samples, loud), this.noise);
+    return channel.mean;
   }
 
   private weigh(samples: Int16Array, loud: readonly boolean[]): Judged | null {
@@ -245,11 +272,12 @@ export class Recogniser {
     this.changeEngine();
     this.laidFor = this.noise;
     this.laidChannel = channel;
+    this.laidWarp = this.tract.warp;
     this.isStale = false;
-    const room = { noise: this.laidFor, channel: channel.mean };
+    const room = roomFor(this.laidFor, channel, this.laidWarp);
     placeModel(this.engine, modelForRoom(this.model, room));
     this.decoder = new Decoder(this.engine, {});
-    this.second.lay(this.laidFor, channel.mean);
+    this.second.lay(room);
     return this.decoder;
   }
 
@@ -280,6 +308,15 @@ function aroundLoud({ samples, loud }: Pick<Finding, 'samples' | 'loud'>) {
   return {
     samples: samples.subarray(from * SAMPLES_A_FRAME, to * SAMPLES_A_FRAME),
     loud: loud.slice(from, to),
+  };
+}
+
+/** Noise and channel are measured in the usual bands. */
+function roomFor(noise: Float64Array | null, channel: Channel, warp: number): Room {
+  return {
+    noise: noise && warpedBands(noise, warp),
+    channel: warpedCosines(channel.mean, warp),
+    warp,
   };
 }
 

@@ -43,6 +43,29 @@ export function densitiesFor(
   return ready(means, variances);
 }
 
+const plain = new WeakMap<SpeechModel, Densities>();
+
+/** Only the means of these codebooks, and of them what is no slope: enough to compare one fit with another, and quick. */
+export function quickDensities(
+  model: SpeechModel,
+  books: Iterable<number>,
+  noise: Float64Array | null,
+  channel: Float64Array,
+): Densities {
+  const densities = plain.get(model) ?? ready(model.means, model.variances);
+  plain.set(model, densities);
+  const means = model.means.slice();
+  for (const book of books) {
+    const rows = { means, variances: model.variances, at: book * BOOK };
+    if (!noise) addChannel(rows, channel);
+    else {
+      for (let row = 0; row < STREAM; row += COSINES)
+        moveMean(means, rows.at + row, noise, channel);
+    }
+  }
+  return { ...densities, means };
+}
+
 interface Rows {
   readonly means: Float32Array;
   readonly variances: Float32Array;
@@ -84,17 +107,21 @@ function moveMean(
   noise: Float64Array,
   channel: Float64Array,
 ): Float64Array {
-  for (let i = 0; i < COSINES; i++) means[at + i] = (means[at + i] ?? 0) + (channel[i] ?? 0);
-  const speech = bandsOf(means.subarray(at, at + COSINES));
   const share = new Float64Array(BANDS);
-  const added = speech.map((band, j) => {
-    const over = (noise[j] ?? 0) - band;
+  const added = new Float64Array(BANDS);
+  for (let i = 0; i < COSINES; i++) means[at + i] = (means[at + i] ?? 0) + (channel[i] ?? 0);
+  for (let j = 0; j < BANDS; j++) {
+    let over = noise[j] ?? 0;
+    for (let i = 0; i < COSINES; i++) over -= (means[at + i] ?? 0) * (TO_BANDS[i * BANDS + j] ?? 0);
     share[j] = 1 / (1 + Math.exp(over));
-    return over > 30 ? over : Math.log1p(Math.exp(over));
-  });
+    added[j] = over > 30 ? over : Math.log1p(Math.exp(over));
+  }
   // Only the difference is turned back into cosines: what the bands cannot show stays as it was.
-  const difference = cosinesOf(added);
-  for (let i = 0; i < COSINES; i++) means[at + i] = (means[at + i] ?? 0) + (difference[i] ?? 0);
+  for (let i = 0; i < COSINES; i++) {
+    let sum = means[at + i] ?? 0;
+    for (let j = 0; j < BANDS; j++) sum += (added[j] ?? 0) * (TO_COSINES[j * COSINES + i] ?? 0);
+    means[at + i] = sum;
+  }
   return share;
 }
 

@@ -5,7 +5,7 @@
  * share. Method: parallel model combination by log-add, Gales and Young, Speech Communication 12
  * (1993). Variances are left as they are: widening them made recognition worse on made noise.
  */
-import { BANDS, bandsOf, COSINES, cosinesOf } from '../shared/mel.ts';
+import { BANDS, bandsOf, COSINES, cosinesOf, frontEndFor } from '../shared/mel.ts';
 import type { EngineParts } from './engine.ts';
 
 export interface Room {
@@ -13,6 +13,8 @@ export interface Room {
   readonly noise: Float64Array | null;
   /** Mean cosines of clean speech at this microphone. */
   readonly channel: Float64Array;
+  /** The bands stand at so many times their frequencies, here and in what is given above. */
+  readonly warp: number;
 }
 
 /** Static, slope and curvature: the three streams of the model. */
@@ -24,7 +26,7 @@ export function modelForRoom(model: EngineParts['model'], room: Room): EnginePar
   return {
     ...model,
     means: withoutChecksum(movedMeans(model.means, room)),
-    'feat.params': withoutMeanRemoval(model['feat.params']),
+    'feat.params': frontEnd(model['feat.params'], room.warp),
   };
 }
 
@@ -112,7 +114,8 @@ function withoutChecksum(file: Uint8Array): Uint8Array {
   return file.subarray(0, file.length - FLOAT);
 }
 
-function withoutMeanRemoval(file: Uint8Array): Uint8Array {
-  const text = new TextDecoder().decode(file);
-  return new TextEncoder().encode(text.replace(/-cmn \w+/, '-cmn none'));
+function frontEnd(file: Uint8Array, warp: number): Uint8Array {
+  const text = new TextDecoder().decode(file).replace(/-cmn \w+/, '-cmn none');
+  const bands = text.replace(/-lowerf \S+\s*|-upperf \S+\s*/g, '').trimEnd();
+  return new TextEncoder().encode(warp === 1 ? text : `${bands}\n${frontEndFor(warp)}`);
 }

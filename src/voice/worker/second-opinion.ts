@@ -1,11 +1,13 @@
 /** Keeps what the second opinion needs from room to room and from list to list. */
 import { BANDS, bandLogs } from '../shared/mel.ts';
+import { warpedBands } from '../shared/vocal-tract.ts';
 import type { EngineParts } from './engine.ts';
 import { frameFeatures } from './frame-features.ts';
 import { otherWords } from './other-words.ts';
 import { type PhraseNet, phraseNet } from './phrase-net.ts';
 import { type Likely, PhraseScorer } from './phrase-scorer.ts';
 import { type Densities, densitiesFor } from './room-densities.ts';
+import type { Room } from './room-model.ts';
 import { type RoomSound, roomSound } from './room-sound.ts';
 import { readSpeechModel, type SpeechModel } from './speech-model.ts';
 
@@ -35,7 +37,8 @@ export class SecondOpinion {
   private sounding: readonly string[] = [];
   private waysOf: (word: string) => readonly string[] = () => [];
   private densities: Densities | undefined;
-  private frames: (readonly Float32Array[])[] = [];
+  private warp = 1;
+  private seconds: Int16Array[] = [];
   private variances: Float64Array[] = [];
   private room: RoomSound | null = null;
   private heard = 0;
@@ -58,24 +61,32 @@ export class SecondOpinion {
 
   /** Takes a second of the room without speech. */
   learnRoom(samples: Int16Array): void {
-    this.frames = [...this.frames, frameFeatures(samples)].slice(-SECONDS);
+    this.seconds = [...this.seconds, samples].slice(-SECONDS);
     this.variances = [...this.variances, varianceOf(bandLogs(samples))].slice(-SECONDS);
     this.heard++;
     if (this.heard > FIT_EVERY && this.heard % FIT_EVERY > 0) return;
-    this.room = roomSound(this.frames.flat());
+    this.fitRoom();
   }
 
-  /** Lays this noise (mean band logarithms) and this channel into the model. */
-  lay(noise: Float64Array | null, channel: Float64Array): void {
-    const room = noise && { mean: noise, variance: this.variance() };
+  /** Lays the noise (mean band logarithms) and the channel into the model; both in bands at `warp` times their place. */
+  lay({ noise, channel, warp }: Room): void {
+    const room = noise && { mean: noise, variance: warpedBands(this.variance(), warp) };
     this.densities = densitiesFor(this.model, room, channel);
+    if (warp === this.warp) return;
+    this.warp = warp;
+    if (this.room) this.fitRoom();
+  }
+
+  private fitRoom(): void {
+    this.room = roomSound(this.seconds.flatMap((second) => frameFeatures(second, this.warp)));
   }
 
   /** What was said, most likely; null before the room was laid in, or where nothing fits at all. */
   of(samples: Int16Array): Opinion | null {
     if (!this.densities || this.phrases.length === 0) return null;
     const { net, ours } = this.words();
-    const likely = this.scorer.likeliest(net, samples, this.densities, this.room);
+    const frames = frameFeatures(samples, this.warp);
+    const likely = this.scorer.likeliest(net, frames, this.densities, this.room);
     return likely && { ...likely, isOurs: ours.has(likely.phrase) };
   }
 

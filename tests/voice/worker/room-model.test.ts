@@ -31,14 +31,14 @@ function floats(file: Uint8Array): Float32Array {
 describe('the model for a room', () => {
   it('is the model itself in a silent room with no channel', () => {
     const before = floats(model.means);
-    const after = floats(modelForRoom(model, { noise: null, channel: none }).means);
+    const after = floats(modelForRoom(model, { noise: null, channel: none, warp: 1 }).means);
     expect(after.length).toBe(42 * 3 * 128 * 13);
     expect(after).toEqual(before.subarray(0, after.length));
   });
 
   it('expects nothing but the noise where the noise drowns everything', () => {
     const noise = new Float64Array(BANDS).fill(60);
-    const after = floats(modelForRoom(model, { noise, channel: none }).means);
+    const after = floats(modelForRoom(model, { noise, channel: none, warp: 1 }).means);
     const bands = bandsOf(after.subarray(0, COSINES));
     for (const band of bands) expect(band).toBeCloseTo(60, 1);
     const slope = after.subarray(128 * 13, 128 * 13 + COSINES);
@@ -46,9 +46,21 @@ describe('the model for a room', () => {
   });
 
   it('does not promise a sum that no longer fits, and leaves the channel to us', () => {
-    const laid = modelForRoom(model, { noise: null, channel: none });
+    const laid = modelForRoom(model, { noise: null, channel: none, warp: 1 });
     expect(String.fromCharCode(...laid.means.subarray(0, 100))).not.toContain('chksum0');
     expect(new TextDecoder().decode(laid['feat.params'])).toContain('-cmn none');
+  });
+
+  it('lets the engine put its bands where the voice has them', () => {
+    const settings = (warp: number) =>
+      new TextDecoder().decode(
+        modelForRoom(model, { noise: null, channel: none, warp })['feat.params'],
+      );
+    expect(settings(1)).toContain('-lowerf 130\n-upperf 6800\n');
+    expect(settings(1)).not.toContain('warp');
+    expect(settings(1.08)).toContain('-lowerf 140.4\n-upperf 7344.0\n-warp_type inverse_linear\n');
+    expect(settings(1.08)).toContain('-warp_params 1.08\n');
+    expect(settings(1.08).match(/-lowerf/g)).toHaveLength(1);
   });
 });
 

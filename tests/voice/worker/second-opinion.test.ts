@@ -35,7 +35,7 @@ beforeAll(async () => {
   }
   const channel = new Channel();
   channel.learn(loudest(bandLogs(voice)), null);
-  second.lay(meanOf(bandLogs(machine)), channel.mean);
+  second.lay({ noise: meanOf(bandLogs(machine)), channel: channel.mean, warp: 1 });
 });
 
 /** The louder half: pauses tell nothing of a voice. */
