@@ -106,19 +106,17 @@ export class PhraseScorer {
 }
 
 /**
- * How well the phrase of a net of one explains these frames, of which some may be left out, with silence before and
- * after: natural logarithm, all together; null where it has no room.
+ * How well the phrase of a net of one explains these frames, of which some may be left out: natural logarithm, all
+ * together; null where it has no room. `outside` is what each frame is worth before and after the phrase.
  */
 export function alignedScore(
   net: PhraseNet,
   set: SoundSet,
-  silent: readonly number[],
-  { rows, tops }: ReturnType<typeof frameScores>,
+  rows: readonly Float32Array[],
+  outside: readonly number[],
 ): number | null {
-  const places = silent.map((sound) => set.placeOf[sound] ?? 0);
-  const outside = rows.map((row) => Math.max(...places.map((place) => row[place] ?? NEVER)));
   const [score = NEVER] = bestWays({ ...net, least: new Int32Array(1) }, set, rows, outside).scores;
-  return score <= NEVER / 2 ? null : score + tops.reduce((sum, top) => sum + top, 0);
+  return score <= NEVER / 2 ? null : score;
 }
 
 interface Ways {

@@ -52,6 +52,8 @@ const SAMPLES_A_FRAME = 160;
 /** Frames that the second opinion is asked for: no phrase of ours is longer. */
 const LONGEST_PHRASE = 400;
 const FEWEST_LOUD = 12;
+/** Natural logarithm of power over the room, mean of the bands: in more noise a tract was found that was a wrong one. */
+const OVER_ROOM = { learn: 2, guess: 5 };
 /** Between the channel's mean and the tract in what is kept. */
 const AFTER_MEAN = ';';
 const DECODERS_AN_ENGINE = 5;
@@ -170,7 +172,9 @@ export class Recogniser {
     const sound = withFloor(samples);
     const channel = this.learntFrom(sound, loud);
     this.mean.learn(loudBands(sound, loud), this.noise);
-    this.tract.learn(words, { samples: sound, loud, noise: this.noise, channel }, this.waysOf);
+    if (this.overRoom(sound, loud) > OVER_ROOM.learn) {
+      this.tract.learn(words, { samples: sound, loud, noise: this.noise, channel }, this.waysOf);
+    }
     const isOtherTract = this.tract.warp !== this.laidWarp;
     if (isOtherTract || LEARN_AFTER.includes(this.utterances)) this.isStale = true;
   }
@@ -191,7 +195,7 @@ export class Recogniser {
   private guessChannel(samples: Int16Array, loud: readonly boolean[]): void {
     const channel = new Channel();
     channel.learn(loudBands(samples, loud), this.noise);
-    if (!this.isMouthHeard) {
+    if (!this.isMouthHeard && this.overRoom(samples, loud) > OVER_ROOM.guess) {
       this.tract.guess({ samples, loud, noise: this.noise, channel: channel.mean });
     }
     const louder = Math.abs((channel.mean[0] ?? 0) - (this.laidChannel?.mean[0] ?? 0));

@@ -1,4 +1,5 @@
 /** Finds the warp that fits a person's vocal tract, from utterance to utterance. */
+import { withoutKnocks } from '../shared/loudness.ts';
 import { WARPS, warpedBands, warpedCosines } from '../shared/vocal-tract.ts';
 import type { EngineParts } from './engine.ts';
 import { frameFeatures } from './frame-features.ts';
@@ -20,7 +21,7 @@ export interface Heard {
 /** What was learnt fades, since somebody else may stand here now. */
 const FADE = 0.9;
 /** Natural logarithm a frame that one hundredth of warp costs, squared: unlikely tracts must fit better. */
-const UNUSUAL = 0.003;
+const UNUSUAL = 0.006;
 /** A tract that is remembered counts as so many utterances. */
 const REMEMBERED = 2;
 /** Without knowing the words a warp must fit so much better than none, in natural logarithm a frame. */
@@ -28,6 +29,8 @@ const GUESS_BETTER = 0.4;
 /** Every so many frames tell enough: with the words, and without them, when only loud ones count. */
 const EVERY = { aligned: 2, guessed: 3 };
 const GUESSES: readonly number[] = [1, 1.04, 1.08, 1.12];
+/** Of an utterance with fewer loud frames little more than its noise is heard. */
+const FEWEST_FRAMES = 30;
 /** After so many utterances only every so many are learnt from: it takes a tenth of a second. */
 const AT_FIRST = 16;
 const LATER_EVERY = 4;
@@ -74,12 +77,17 @@ export class TractSearch {
     if (net.phrases.length === 0) return;
     const own = [...net.sounds].filter((sound) => sound >= 0);
     const set = soundSet(this.model, [...own, ...this.silent]);
-    const aligned = (_loud: unknown, t: number) => t % EVERY.aligned === 0;
+    const every = (t: number) => t % EVERY.aligned === 0;
+    // What is no speech is worth the same at every warp: the noise must not choose.
+    const silent = this.silent.map((sound) => set.placeOf[sound] ?? 0);
+    const outside = wholeRows(this.scoredAt(1, set, heard, every)).map((row) =>
+      Math.max(...silent.map((place) => row[place] ?? 0)),
+    );
     const fits = WARPS.map((warp) =>
-      alignedScore(net, set, this.silent, this.scoredAt(warp, set, heard, aligned)),
+      alignedScore(net, set, wholeRows(this.scoredAt(warp, set, heard, every)), outside),
     );
     if (fits.some((fit) => fit === null)) return;
-    const frames = Math.max(1, heard.loud.filter(Boolean).length / EVERY.aligned);
+    const frames = Math.max(FEWEST_FRAMES, heard.loud.filter(Boolean).length) / EVERY.aligned;
     this.scores = this.scores.map((score, i) => score * FADE + (fits[i] ?? 0) / frames);
     this.isKnown = true;
   }
@@ -88,7 +96,8 @@ export class TractSearch {
   guess(heard: Heard): void {
     if (this.isKnown) return;
     this.guessed++;
-    const counts = (isLoud: boolean, t: number) => isLoud && t % EVERY.guessed === 0;
+    const loud = withoutKnocks(heard.loud);
+    const counts = (t: number) => (loud[t] ?? false) && t % EVERY.guessed === 0;
     this.guesses = this.guesses.map((sum, i) => {
       const { tops } = this.scoredAt(GUESSES[i] ?? 1, this.anySound, heard, counts);
       return sum + tops.reduce((all, top) => all + top, 0) / Math.max(1, tops.length);
@@ -105,15 +114,19 @@ export class TractSearch {
   private scoredAt(
     warp: number,
     set: SoundSet,
-    { samples, loud, noise, channel }: Heard,
-    counts: (isLoud: boolean, frame: number) => boolean,
+    { samples, noise, channel }: Heard,
+    counts: (frame: number) => boolean,
   ) {
     const books = set.books.map(({ book }) => book);
     const here = noise && warpedBands(noise, warp);
     const densities = quickDensities(this.model, books, here, warpedCosines(channel, warp));
-    const frames = frameFeatures(samples, warp).filter((_, t) => counts(loud[t] ?? false, t));
+    const frames = frameFeatures(samples, warp).filter((_, t) => counts(t));
     return frameScores(set, densities, frames);
   }
+}
+
+function wholeRows({ rows, tops }: ReturnType<typeof frameScores>): readonly Float32Array[] {
+  return rows.map((row, t) => row.map((score) => score + (tops[t] ?? 0)));
 }
 
 const WARPS_ALIKE = new Float64Array(WARPS.length);
