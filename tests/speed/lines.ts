@@ -1,6 +1,6 @@
 /**
  * Every line that any flow of flows/ can say, played by the mouth of this page into its ear, which is shut but for
- * "stop" and "hold" meanwhile: `npm run bench -- lines`; over an hour. `FOLLOWREST_LINES=2/5` plays the second fifth
+ * "stop" and "hold" meanwhile: `npm run bench -- lines`; some hours. `FOLLOWREST_LINES=2/5` plays the second fifth
  * of them. What was taken goes to stderr, and how far it is.
  */
 import { flowFiles, linesOf } from '../voice/flow-lines.ts';
