@@ -18,13 +18,14 @@ export async function quickness(
   said: readonly string[],
 ): Promise<readonly Figure[]> {
   const { engine, model, next } = await loadEngine();
-  let isHeard = false;
+  /** Computing time at the word: what the ear learns from it afterwards keeps nobody waiting. */
+  let heardAt: number | null = null;
   const ear = new EarBrain(
     engine,
     model,
     loadDictionary(),
     (message) => {
-      if (message.kind === 'heard') isHeard = true;
+      if (message.kind === 'heard') heardAt ??= cpuMs();
     },
     next,
   );
@@ -36,7 +37,7 @@ export async function quickness(
     const sound = trimmed(await speech('flite:rms', phrase));
     const noise = makeNoise('broadband', sound.length + 3 * RATE, random(5), []);
     const whole = mixed(padded(sound), noise, 35, 2000);
-    isHeard = false;
+    heardAt = null;
     let after = 0;
     // When the ear is done with the sound so far: it cannot begin before that has arrived.
     let done = 0;
@@ -44,10 +45,13 @@ export async function quickness(
       const since = cpuMs();
       ear.hear(whole.subarray(at, at + PIECE));
       const ms = cpuMs() - since;
-      done = Math.max(done, milliseconds(at + PIECE)) + ms;
+      const begun = Math.max(done, milliseconds(at + PIECE));
+      const untilWord = heardAt === null ? 0 : heardAt - since;
+      if (untilWord > 0 && after === 0)
+        after = begun + untilWord - milliseconds(RATE + sound.length);
+      done = begun + ms;
       spent += ms;
       audio += milliseconds(PIECE);
-      if (isHeard && after === 0) after = done - milliseconds(RATE + sound.length);
     }
     if (after > 0) waits.push(after);
   }
