@@ -13,31 +13,25 @@ const TALK =
   'thank you|come here|look at that|i think so|you know|i see|all right|see you|not yet|of course|let me see|what was that|give me that|in a minute|later on|that one|the other one|good morning'.split(
     '|',
   );
-/** The mouth asks so for a word, and a line may be read aloud: with it before the word, the word was not given. */
-const ASKED = 'say';
 /** Said to anything, and in a quick voice "next" is found in it: never left out. */
 const ANSWER = 'yes';
 /** Nearer to a phrase of ours than this (0 the same, 1 nothing in common), a word would steal it. */
 const TOO_NEAR = { word: 0.5, talk: 0.3 };
 
-/** Those of the words that are far enough from every phrase, and each phrase as it is asked for. */
+/** Those of the words that are far enough from every phrase. */
 export function otherWords(
   phrases: readonly string[],
   waysOf: (word: string) => readonly string[],
 ): readonly string[] {
   const ours = new Set(phrases.flatMap((phrase) => phrase.split(' ')));
   const short = phrases.map((phrase) => phonesOf(phrase, waysOf)).filter((row) => row.length <= 8);
-  const asked = phrases
-    .map((phrase) => `${ASKED} ${phrase}`)
-    .filter((one) => !phrases.includes(one));
-  const others = [...WORDS, ...TALK].filter((word) => {
+  return [...WORDS, ...TALK].filter((word) => {
     const row = phonesOf(word, waysOf);
     if (row.length === 0 || ours.has(word) || phrases.includes(word)) return false;
     if (word === ANSWER) return true;
     const near = word.includes(' ') ? TOO_NEAR.talk : TOO_NEAR.word;
     return short.every((own) => rowDistance(row, own) > near);
   });
-  return [...others, ...asked];
 }
 
 function phonesOf(phrase: string, waysOf: (word: string) => readonly string[]): readonly string[] {

@@ -60,13 +60,6 @@ describe('the second opinion', () => {
     },
   );
 
-  it('finds that a word was asked for, not given, when "say" stands before it', async () => {
-    expect(await opinionOf('say guard closed')).toMatchObject({
-      isOurs: false,
-      next: 'guard closed',
-    });
-  });
-
   it('finds that other talk is none of ours, or that it hardly fits', async () => {
     const opinion = await opinionOf('coffee');
     expect(opinion?.isOurs === false || (opinion?.fit ?? 0) < -1.8).toBe(true);
