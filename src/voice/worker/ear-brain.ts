@@ -252,11 +252,6 @@ export class EarBrain {
 
   private answer(finding: Finding, { text, confidence }: Verdict): void {
     this.tell({ kind: 'heard', text, confidence });
-    this.learn(finding, text);
-  }
-
-  /** From an utterance whose words are known. */
-  private learn(finding: Finding, text: string): void {
     this.recogniser.learn(finding, text);
     this.tell({ kind: 'channel', channel: this.recogniser.channel });
   }
@@ -270,7 +265,6 @@ export class EarBrain {
     }
     this.enrolling = null;
     this.tell({ kind: 'enrolled', phrase, times, voice: this.book.kept() });
-    this.learn(finding, phrase);
   }
 
   private faultOf({ loud }: Finding): 'too-quiet' | 'too-short' | 'too-long' | null {
