@@ -2,10 +2,11 @@
 
 import { worded } from '../../texts/index.ts';
 import { aList, aNumber } from '../inputs.ts';
+import { aLimit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
 import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { PRACTICE } from '../sources.ts';
-import { fault, listOf, numberIf, numberOf } from '../values.ts';
+import { fault, listOf, numberOf } from '../values.ts';
 
 /** Inputs that limit the speed, and what each limit is called. */
 const limitNames = [
@@ -13,20 +14,11 @@ const limitNames = [
   ['workLimit', "the work's limit"],
 ] as const;
 
-const NEAR = 1 + 1e-9;
 const MOST = 2000;
-
-function aLimit(name: string, meaning: string) {
-  return aNumber(name, 'surfaceSpeed', [0, MOST], meaning, { aboveMin: true, optional: true });
-}
 
 function work(values: RuleValues): Worked {
   const wanted = { name: 'the surface speed', speed: numberOf(values, 'surfaceSpeed') };
-  const limits = limitNames.flatMap(([input, name]) => {
-    const speed = numberIf(values, input);
-    return speed === undefined ? [] : [{ name, speed }];
-  });
-  const ceiling = limits.reduce((low, one) => (one.speed < low.speed ? one : low), wanted);
+  const ceiling = lowestOf(wanted, limitsGiven(values, limitNames));
   const speeds = listOf(values, 'speeds');
   const allowed = speeds.filter((speed) => speed <= ceiling.speed * NEAR);
   if (allowed.length === 0) {
@@ -54,8 +46,13 @@ export const bandCardSpeed: Rule = {
       aboveMin: true,
     }),
     aList('speeds', 'surfaceSpeed', [1, MOST], "blade speeds on the saw's card"),
-    aLimit('cardLimit', "highest speed the machine's card allows for this work"),
-    aLimit('workLimit', 'highest speed the work allows'),
+    aLimit(
+      'cardLimit',
+      'surfaceSpeed',
+      MOST,
+      "highest speed the machine's card allows for this work",
+    ),
+    aLimit('workLimit', 'surfaceSpeed', MOST, 'highest speed the work allows'),
   ],
   output: { quantity: 'surfaceSpeed', meaning: 'blade speed to set' },
   formula: 'the highest card speed not above the one that blade, card and work bear',

@@ -2,12 +2,13 @@
 
 import { worded } from '../../texts/index.ts';
 import { aLength, aList, aNumber } from '../inputs.ts';
+import { aLimit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
 import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
-import { fault, listOf, numberIf, numberOf } from '../values.ts';
+import { fault, listOf, numberOf } from '../values.ts';
 import { wheelTurns } from './wheel-speed.ts';
 
-const NEAR = 1 + 1e-9;
+const MOST = 60_000;
 
 const wheelInput = aLength('wheel', 1000, 'diameter of the wheel, new');
 const markInput = aNumber(
@@ -45,19 +46,11 @@ const limitNames = [
   ['workLimit', "the work's limit"],
 ] as const;
 
-function aLimit(name: string, meaning: string) {
-  return aNumber(name, 'spindleSpeed', [0, 60_000], meaning, { aboveMin: true, optional: true });
-}
-
 function work(values: RuleValues): Worked {
   const speeds = listOf(values, 'speeds');
   const turns = wheelTurns(numberOf(values, 'wheel'), numberOf(values, 'markedSpeed'));
-  const limits = limitNames.flatMap(([input, name]) => {
-    const speed = numberIf(values, input);
-    return speed === undefined ? [] : [{ name, speed }];
-  });
   const ofMark = { name: 'the mark for a wheel of this size', speed: turns };
-  const ceiling = limits.reduce((low, one) => (one.speed < low.speed ? one : low), ofMark);
+  const ceiling = lowestOf(ofMark, limitsGiven(values, limitNames));
   const allowed = speeds.filter((speed) => speed <= ceiling.speed * NEAR);
   if (allowed.length === 0) {
     return fault(
@@ -80,10 +73,15 @@ export const grinderSpeed: Rule = {
   inputs: [
     wheelInput,
     markInput,
-    aList('speeds', 'spindleSpeed', [1, 60_000], "spindle speeds on the grinder's plate"),
-    aLimit('chuckLimit', 'lowest of the speeds marked on its wheels'),
-    aLimit('cardLimit', "highest speed the machine's card allows for this work"),
-    aLimit('workLimit', 'highest speed the work allows'),
+    aList('speeds', 'spindleSpeed', [1, MOST], "spindle speeds on the grinder's plate"),
+    aLimit('chuckLimit', 'spindleSpeed', MOST, 'lowest of the speeds marked on its wheels'),
+    aLimit(
+      'cardLimit',
+      'spindleSpeed',
+      MOST,
+      "highest speed the machine's card allows for this work",
+    ),
+    aLimit('workLimit', 'spindleSpeed', MOST, 'highest speed the work allows'),
   ],
   output: { quantity: 'spindleSpeed', meaning: 'speed that it may run at' },
   formula: 'the highest speed on the plate not above any mark; refused where none is',

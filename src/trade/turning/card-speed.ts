@@ -1,11 +1,12 @@
 /** The speed to set: the next lower one the machine's card has, never above any limit. */
 
 import { type Worded, worded } from '../../texts/index.ts';
-import { aList, aNumber } from '../inputs.ts';
+import { aList } from '../inputs.ts';
+import { aLimit, type Limit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
 import type { Rule, RuleInput, RuleValues, Worked } from '../rule.ts';
 import { show, showList } from '../show.ts';
 import { GROOVER } from '../sources.ts';
-import { fault, listOf, numberIf, numberOf } from '../values.ts';
+import { fault, listOf, numberOf } from '../values.ts';
 import {
   diameterInput,
   spindleSpeed,
@@ -14,25 +15,24 @@ import {
   surfaceSpeedInput,
 } from './spindle-speed.ts';
 
-/** One thing that says "not faster than this". */
-interface Limit {
-  readonly name: string;
-  readonly speed: number;
-}
-
-/** Speeds this near count as equal, so that a limit of exactly a card speed allows it. */
-const NEAR = 1 + 1e-9;
-
-function optionalLimit(name: string, meaning: string) {
-  return aNumber(name, 'spindleSpeed', [0, 60_000], meaning, { aboveMin: true, optional: true });
-}
+const MOST = 60_000;
 
 /** The inputs that describe the machine: its card and what else limits the speed. */
 export const cardInputs = [
-  aList('speeds', 'spindleSpeed', [1, 60_000], "spindle speeds on the machine's card"),
-  optionalLimit('chuckLimit', 'highest speed marked on the chuck'),
-  optionalLimit('cardLimit', "highest speed the machine's card allows for this work"),
-  optionalLimit('workLimit', 'highest speed the work allows (overhang, balance, tool)'),
+  aList('speeds', 'spindleSpeed', [1, MOST], "spindle speeds on the machine's card"),
+  aLimit('chuckLimit', 'spindleSpeed', MOST, 'highest speed marked on the chuck'),
+  aLimit(
+    'cardLimit',
+    'spindleSpeed',
+    MOST,
+    "highest speed the machine's card allows for this work",
+  ),
+  aLimit(
+    'workLimit',
+    'spindleSpeed',
+    MOST,
+    'highest speed the work allows (overhang, balance, tool)',
+  ),
 ] as const;
 
 /** The same, for questions that may be asked away from a machine: the card may be left out. */
@@ -47,17 +47,6 @@ export const LIMIT_NAMES = [
   ['cardLimit', "the card's top speed"],
   ['workLimit', "the work's limit"],
 ] as const;
-
-function hardLimits(values: RuleValues): readonly Limit[] {
-  return LIMIT_NAMES.flatMap(([input, name]) => {
-    const speed = numberIf(values, input);
-    return speed === undefined ? [] : [{ name, speed }];
-  });
-}
-
-function lowestOf(first: Limit, others: readonly Limit[]): Limit {
-  return others.reduce((low, one) => (one.speed < low.speed ? one : low), first);
-}
 
 function tooFast(slowest: number, limit: Limit): Worked {
   return fault(
@@ -105,7 +94,7 @@ function choose(ideal: Limit, speeds: readonly number[], ceiling: Limit): Choice
 export function cardSpeed(wanted: number, diameter: number, values: RuleValues): Worked {
   const speeds = listOf(values, 'speeds');
   const ideal = { name: 'the surface speed', speed: spindleSpeed(wanted, diameter) };
-  const limits = hardLimits(values);
+  const limits = limitsGiven(values, LIMIT_NAMES);
   const slowest = Math.min(...speeds);
   const broken = limits.find((limit) => speeds.length > 0 && slowest > limit.speed * NEAR);
   if (broken !== undefined) return tooFast(slowest, broken);
