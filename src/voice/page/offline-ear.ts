@@ -1,11 +1,12 @@
 /** The ear of this page's own: microphone → samples → worker. No sound leaves the page. */
-import type { Clock, Deafness, Ear, EarReport, ListenFor, Meanwhile } from '../../bench/ports.ts';
+import type { Clock, Deafness, Ear, EarReport, ListenFor } from '../../bench/ports.ts';
 import { englishLanguage, hearingTexts, type Language, sayIn } from '../../texts/index.ts';
 import type { LevelAdvice } from '../shared/level-advice.ts';
 import type { FromEar, ToEar } from '../shared/messages.ts';
 import { captureSamples } from './capture-samples.ts';
 import { deafness, NotStarted, notStarted } from './deafness.ts';
 import { type EarStore, earStore, type Shelf } from './ear-store.ts';
+import { isSame, NOTHING } from './meanwhile.ts';
 import { type Microphone, openMicrophone } from './microphone.ts';
 import type { MicrophoneLock } from './microphone-lock.ts';
 import { RoomEcho } from './room-echo.ts';
@@ -67,8 +68,6 @@ const ROOM_LIMIT_MS = 15_000;
 /** Sound comes ten times a second; without any for twice this, nothing can be heard. */
 const SOUNDLESS_MS = 2_000;
 
-/** Shut, and nothing breaks in. */
-const NOTHING: Meanwhile = { line: '', still: [] };
 const LISTENING: EarReport = { kind: 'listening' };
 
 /** Makes the ear; nothing is loaded or opened before `open`. */
@@ -384,10 +383,6 @@ class OwnEar implements OfflineEar {
     this.measured = undefined;
     this.echo = new RoomEcho();
   }
-}
-
-function isSame(a: Meanwhile, b: Meanwhile): boolean {
-  return a.line === b.line && a.still.join() === b.still.join();
 }
 
 /** The wait between the mouth's last sound and the open ear. */

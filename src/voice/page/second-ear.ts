@@ -1,8 +1,6 @@
 /** An ear with another behind it: where the browser's speech gives up, the second hears on, to the end of the visit. */
 import type { Ear, EarReport, ListenFor, Meanwhile } from '../../bench/ports.ts';
-
-/** Shut, and nothing breaks in. */
-const NOTHING: Meanwhile = { line: '', still: [] };
+import { NOTHING } from './meanwhile.ts';
 
 /** `second` is made when it is first needed. */
 export function secondEar(first: Ear, second: () => Ear): Ear {

@@ -8,7 +8,7 @@ import { frameScores, type SoundSet, soundSet } from './frame-scores.ts';
 import { FROM_BEFORE, FROM_OUTSIDE, GAP, type PhraseNet } from './phrase-net.ts';
 import type { Densities } from './room-densities.ts';
 import type { RoomSound } from './room-sound.ts';
-import { type SpeechModel, STATES } from './speech-model.ts';
+import { type SpeechModel, STATES, speechPhones } from './speech-model.ts';
 
 export interface Likely {
   readonly phrase: string;
@@ -38,7 +38,7 @@ export class PhraseScorer {
   private readonly sets = new WeakMap<PhraseNet, SoundSet>();
 
   constructor(private readonly model: SpeechModel) {
-    this.loop = model.phones.map((_, i) => i).filter((phone) => !model.isFiller(phone));
+    this.loop = speechPhones(model);
     this.loopSounds = Int32Array.from(this.loop.flatMap(model.soundsOf));
     this.silent = model.soundsOf(model.silence);
   }

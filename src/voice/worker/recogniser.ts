@@ -28,6 +28,11 @@ export interface Finding {
   readonly loud: readonly boolean[];
 }
 
+/** `bands` are those of the loud frames. */
+interface Utterance extends Pick<Finding, 'samples' | 'loud'> {
+  readonly bands: readonly Float64Array[];
+}
+
 /** Probability of each step between free phones: higher makes the ear refuse more. */
 const FREE_PHONES = phoneLoop(0.02);
 /** When more of the loud sound is outside the words, they were an accident in other talk. */
@@ -131,11 +136,13 @@ export class Recogniser {
     const heard = aroundLoud({ samples, loud });
     if (isKnock(loud)) return { text: '', confidence: 0, ...heard };
     const sound = withFloor(heard.samples);
-    if (!this.mean.isKnown) this.guessChannel(sound, heard.loud);
+    const bands = loudBands(sound, heard.loud);
+    const overRoom = this.overRoom(bands);
+    if (!this.mean.isKnown)
+      this.guessChannel({ samples: sound, loud: heard.loud, bands }, overRoom);
     const judged = this.weigh(sound, heard.loud);
     const first = { text: judged?.text ?? '', confidence: judged ? this.confidence(judged) : 0 };
     const opinion = this.mayNeedSecond(first, sound) ? this.second.of(sound) : null;
-    const overRoom = this.overRoom(sound, heard.loud);
     const weightOf = (text: string) => this.weightOf(text);
     const also = opinion?.isOurs ? opinion.phrase : undefined;
     const isShared = first.confidence >= 0.5 && also === first.text;
@@ -170,10 +177,12 @@ export class Recogniser {
   learn({ samples, loud }: Finding, words: string): void {
     this.utterances++;
     const sound = withFloor(samples);
-    const channel = this.learntFrom(sound, loud);
-    this.mean.learn(loudBands(sound, loud), this.noise);
-    if (this.overRoom(sound, loud) > OVER_ROOM.learn) {
-      this.tract.learn(words, { samples: sound, loud, noise: this.noise, channel }, this.waysOf);
+    const bands = loudBands(sound, loud);
+    const { noise } = this;
+    this.mean.learn(bands, noise);
+    if (this.overRoom(bands) > OVER_ROOM.learn) {
+      const channel = this.channelOf(bands).mean;
+      this.tract.learn(words, { samples: sound, loud, noise, channel }, this.waysOf);
     }
     const isOtherTract = this.tract.warp !== this.laidWarp;
     if (isOtherTract || LEARN_AFTER.includes(this.utterances)) this.isStale = true;
@@ -192,10 +201,9 @@ export class Recogniser {
   }
 
   /** Before the first word was understood, each utterance is all there is to tell the channel by. */
-  private guessChannel(samples: Int16Array, loud: readonly boolean[]): void {
-    const channel = new Channel();
-    channel.learn(loudBands(samples, loud), this.noise);
-    if (!this.isMouthHeard && this.overRoom(samples, loud) > OVER_ROOM.guess) {
+  private guessChannel({ samples, loud, bands }: Utterance, overRoom: number): void {
+    const channel = this.channelOf(bands);
+    if (!this.isMouthHeard && overRoom > OVER_ROOM.guess) {
       this.tract.guess({ samples, loud, noise: this.noise, channel: channel.mean });
     }
     const louder = Math.abs((channel.mean[0] ?? 0) - (this.laidChannel?.mean[0] ?? 0));
@@ -203,11 +211,11 @@ export class Recogniser {
     if (!this.decoder || louder > LOUDER || isOtherTract) this.lay(channel);
   }
 
-  /** The channel as this utterance alone tells it. */
-  private learntFrom(samples: Int16Array, loud: readonly boolean[]): Float64Array {
+  /** The channel as the loud frames of one utterance alone tell it. */
+  private channelOf(bands: readonly Float64Array[]): Channel {
     const channel = new Channel();
-    channel.learn(loudBands(samples, loud), this.noise);
-    return channel.mean;
+    channel.learn(bands, this.noise);
+    return channel;
   }
 
   private weigh(samples: Int16Array, loud: readonly boolean[]): Judged | null {
@@ -247,9 +255,9 @@ export class Recogniser {
   }
 
   /** Infinity while the room is not known. */
-  private overRoom(samples: Int16Array, loud: readonly boolean[]): number {
+  private overRoom(bands: readonly Float64Array[]): number {
     const { noise } = this;
-    const heard = meanOf(loudBands(samples, loud));
+    const heard = meanOf(bands);
     if (!noise || heard.length === 0) return Number.POSITIVE_INFINITY;
     return heard.reduce((sum, band, j) => sum + band - (noise[j] ?? 0), 0) / heard.length;
   }

@@ -48,6 +48,11 @@ export interface SpeechModel {
   leave(phone: number, state: number): number;
 }
 
+/** The phones that are speech: neither silence nor noise. */
+export function speechPhones(model: SpeechModel): readonly number[] {
+  return model.phones.map((_, i) => i).filter((phone) => !model.isFiller(phone));
+}
+
 const read = new WeakMap<EngineParts['model'], SpeechModel>();
 
 /** Reads the model once. Throws when a file is not of the kind that is known. */

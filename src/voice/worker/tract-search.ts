@@ -7,7 +7,7 @@ import { frameScores, type SoundSet, soundSet } from './frame-scores.ts';
 import { phraseNet } from './phrase-net.ts';
 import { alignedScore } from './phrase-scorer.ts';
 import { quickDensities } from './room-densities.ts';
-import { readSpeechModel, type SpeechModel } from './speech-model.ts';
+import { readSpeechModel, type SpeechModel, speechPhones } from './speech-model.ts';
 
 /** One utterance and where it was heard; noise and channel in the usual bands. */
 export interface Heard {
@@ -48,10 +48,7 @@ export class TractSearch {
   /** `kept` as `text` gave it. */
   constructor(files: EngineParts['model'], kept?: string) {
     this.model = readSpeechModel(files);
-    const phones = this.model.phones
-      .map((_, i) => i)
-      .filter((phone) => !this.model.isFiller(phone));
-    this.anySound = soundSet(this.model, phones.flatMap(this.model.soundsOf));
+    this.anySound = soundSet(this.model, speechPhones(this.model).flatMap(this.model.soundsOf));
     this.silent = this.model.soundsOf(this.model.silence);
     const warp = Number(kept);
     if (!kept || !WARPS.includes(warp)) return;
@@ -78,14 +75,13 @@ export class TractSearch {
     const own = [...net.sounds].filter((sound) => sound >= 0);
     const set = soundSet(this.model, [...own, ...this.silent]);
     const every = (t: number) => t % EVERY.aligned === 0;
+    const rows = WARPS.map((warp) => wholeRows(this.scoredAt(warp, set, heard, every)));
     // What is no speech is worth the same at every warp: the noise must not choose.
     const silent = this.silent.map((sound) => set.placeOf[sound] ?? 0);
-    const outside = wholeRows(this.scoredAt(1, set, heard, every)).map((row) =>
+    const outside = (rows[WARPS.indexOf(1)] ?? []).map((row) =>
       Math.max(...silent.map((place) => row[place] ?? 0)),
     );
-    const fits = WARPS.map((warp) =>
-      alignedScore(net, set, wholeRows(this.scoredAt(warp, set, heard, every)), outside),
-    );
+    const fits = rows.map((scored) => alignedScore(net, set, scored, outside));
     if (fits.some((fit) => fit === null)) return;
     const frames = Math.max(FEWEST_FRAMES, heard.loud.filter(Boolean).length) / EVERY.aligned;
     this.scores = this.scores.map((score, i) => score * FADE + (fits[i] ?? 0) / frames);
