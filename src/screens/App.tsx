@@ -1,6 +1,6 @@
 /** The whole of what is seen: the address chooses a screen. */
 
-import { useCallback, useEffect, useState } from 'preact/hooks';
+import { useCallback, useLayoutEffect, useState } from 'preact/hooks';
 import { frameTexts, sayIn } from '../texts/index.ts';
 import { Frame } from './frame/Frame.tsx';
 import { later } from './frame/later.tsx';
@@ -82,7 +82,8 @@ function Screen({ route, world }: WorldProps & { readonly route: Route }) {
 /** The screen of the address, followed as it changes; each new screen is read from its top. */
 function useRoute(): Route {
   const [hash, setHash] = useState(location.hash);
-  useEffect(() => {
+  // Before the page is painted: an address that changed until then would never be followed.
+  useLayoutEffect(() => {
     const follow = () => {
       setHash(location.hash);
       window.scrollTo(0, 0);

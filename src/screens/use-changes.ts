@@ -1,13 +1,14 @@
 /** Ties a screen to something outside that changes by itself. */
 
-import { useEffect, useLayoutEffect, useReducer, useState } from 'preact/hooks';
+import { useLayoutEffect, useReducer, useState } from 'preact/hooks';
 import { sentenceOf } from '../texts/index.ts';
 import { useLanguage } from './use-say.ts';
 
 /** Draws the screen anew after every change, until the screen is gone. */
 export function useChanges(subscribe: ((changed: () => void) => () => void) | null): void {
   const [, redraw] = useReducer((count: number) => count + 1, 0);
-  useEffect(() => {
+  // Before the page is painted: a change that came until then would never be drawn.
+  useLayoutEffect(() => {
     if (subscribe === null) return;
     return subscribe(() => redraw(undefined));
   }, [subscribe]);

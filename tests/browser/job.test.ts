@@ -87,6 +87,23 @@ describe('the hinge pin', () => {
   });
 });
 
+describe('an address that changes while the page opens', () => {
+  it('is followed', async () => {
+    const page = await ida.page.context().newPage();
+    await page.addInitScript(() => {
+      // The first moment after the first screen is drawn, before it is painted.
+      new MutationObserver((_, observer) => {
+        if (document.querySelector('#page > *') === null) return;
+        observer.disconnect();
+        location.hash = '#/logbook';
+      }).observe(document, { childList: true, subtree: true });
+    });
+    await page.goto(`${site.address}#/toolroom`);
+    await page.locator('#logbook-title').waitFor();
+    await page.close();
+  });
+});
+
 describe('a second tab on the same run', () => {
   it('is told that it is a second tab', async () => {
     await ida.begin();
