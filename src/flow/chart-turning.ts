@@ -1,6 +1,14 @@
 /** The states of a powered cut, and the walk through the causes when it will not start. */
 
-import { type Arrow, type ChartNode, met, notMet, settleItem } from './chart-arrows.ts';
+import {
+  type Arrow,
+  type ChartNode,
+  hasAny,
+  met,
+  notMet,
+  type Ref,
+  settleItem,
+} from './chart-arrows.ts';
 import type { StepArrows } from './chart-step.ts';
 import type { FaultWalk } from './kind-shape.ts';
 import type { WantedFacts } from './words-shape.ts';
@@ -73,7 +81,7 @@ export class TurningChart {
       trouble: walks.map((walk) => ({
         guard: { type: 'walks', params: { walk: walk.id } },
         target: walk.id,
-        actions: ['doubtMotion'],
+        actions: ['doubtMotion', ...begun(walk)],
       })),
     };
   }
@@ -94,6 +102,7 @@ export class TurningChart {
       return [item.id, this.walkItem(item.needs, after)] as const;
     });
     const settle: ChartNode = {
+      tags: [walk.id],
       always: [{ guard: met(this.arrows.powerOff), target: walk.items[0]?.id ?? '' }],
       on: { fact: this.arrows.answers(this.arrows.powerOff) },
     };
@@ -125,4 +134,9 @@ export class TurningChart {
       },
     };
   }
+}
+
+/** What the trouble casts doubt on stays so until it is answered for, also where the walk is left early. */
+function begun({ begins }: FaultWalk): readonly Ref[] {
+  return hasAny(begins) ? [{ type: 'change', params: { wanted: begins } }] : [];
 }

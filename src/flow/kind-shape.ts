@@ -124,6 +124,8 @@ const walkShape = z.strictObject({
   also: z.array(phraseShape).default([]),
   /** At every start; otherwise only at the steps that name it among their troubles. */
   everywhere: z.boolean().default(true),
+  /** True from the moment the trouble is named: the wheel that shakes is in doubt, whatever was believed of it. */
+  begins: wantedFactsShape.default({}),
   /** Said first, while it is not yet known that all stands still. */
   settle: sentenceShape.default('First make it stand still.'),
   /** Causes, the likeliest first. */

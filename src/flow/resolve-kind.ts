@@ -72,6 +72,12 @@ export function checkKind(kind: MachineKind, language: Language, complain: Compl
   });
   kind.walks.forEach((walk, at) => {
     checkReserved(walk.id, phaseNames, ['walks', at, 'id'], complain);
+    if ([...commonMoments, ...kind.moments].includes(walk.id))
+      complain(
+        ['walks', at, 'id'],
+        `"${walk.id}" is a moment as well, and hazards could not tell them apart. Give it another id.`,
+      );
+    checkWanted(walk.begins, kind, ['walks', at, 'begins'], complain);
     checkUnique(walk.items, ['walks', at, 'items'], 'item', complain);
     walk.items.forEach((item, index) => {
       const path: Path = ['walks', at, 'items', index];
@@ -162,8 +168,9 @@ export function checkMoment(
   kind: MachineKind,
   path: Path,
   complain: Complain,
+  more: readonly string[] = [],
 ): void {
-  const moments = [...commonMoments, ...kind.moments];
+  const moments = [...commonMoments, ...kind.moments, ...more];
   if (moments.includes(moment)) return;
   complain(
     path,
@@ -186,7 +193,9 @@ function checkCondition(
       checkCondition(one, kind, [...path, 'any', index], complain);
     });
   } else if ('moment' in condition) {
-    checkMoment(condition.moment, kind, [...path, 'moment'], complain);
+    // That a trouble is named, and nothing yet done about it, is a moment too.
+    const walks = kind.walks.map(({ id }) => id);
+    checkMoment(condition.moment, kind, [...path, 'moment'], complain, walks);
   } else if ('asking' in condition) {
     checkFact(condition.asking, kind, [...path, 'asking'], complain);
   } else if ('fact' in condition) {

@@ -1,6 +1,6 @@
 /** Machine kinds with one thing taken out: a hazard, a part of one, or what makes a kind notice that something was lost. */
 
-import type { Condition, Fact, MachineKind } from '../flow/index.ts';
+import type { Condition, Fact, FaultWalk, MachineKind, WantedFacts } from '../flow/index.ts';
 
 type KindMutantKind =
   /** A hazard, or one of the things it forbids: the kind sees less. */
@@ -8,6 +8,7 @@ type KindMutantKind =
   /** What limits a hazard to some moments or facts: the kind sees more, and may forbid what is good. */
   | 'stricter'
   | 'forget'
+  | 'begin'
   | 'ask'
   | 'loss'
   | 'remedy';
@@ -111,15 +112,26 @@ function factMutants(file: MachineKind): readonly KindMutant[] {
 }
 
 function walkMutants(file: MachineKind): readonly KindMutant[] {
-  return file.walks.flatMap((walk) =>
-    walk.items.flatMap((item) =>
-      Object.keys(item.needs).map((fact): KindMutant => {
-        const { [fact]: _, ...needs } = item.needs;
-        const items = walk.items.map((one) => (one === item ? { ...one, needs } : one));
-        const walks = file.walks.map((one) => (one === walk ? { ...one, items } : one));
-        const name = `need "${fact}" of "${item.id}" in walk "${walk.id}"`;
-        return { kind: 'ask', name, file: { ...file, walks } };
+  return file.walks.flatMap((walk): readonly KindMutant[] => {
+    const made = (kind: KindMutantKind, name: string, changed: FaultWalk): KindMutant => {
+      const walks = file.walks.map((one) => (one === walk ? changed : one));
+      return { kind, name: `${name} walk "${walk.id}"`, file: { ...file, walks } };
+    };
+    const begins = Object.keys(walk.begins).map((fact) =>
+      made('begin', `begins "${fact}" of`, { ...walk, begins: without(walk.begins, fact) }),
+    );
+    const needs = walk.items.flatMap((item) =>
+      Object.keys(item.needs).map((fact) => {
+        const less = { ...item, needs: without(item.needs, fact) };
+        const items = walk.items.map((one) => (one === item ? less : one));
+        return made('ask', `need "${fact}" of "${item.id}" in`, { ...walk, items });
       }),
-    ),
-  );
+    );
+    return [...begins, ...needs];
+  });
+}
+
+function without(wanted: WantedFacts, fact: string): WantedFacts {
+  const { [fact]: _, ...rest } = wanted;
+  return rest;
 }

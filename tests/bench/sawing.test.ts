@@ -41,6 +41,7 @@ function refusal(inputs: JobInputs, card?: string): string {
 
 const toBlade = [
   ...['next', 'glasses on', 'nothing loose', 'stop released', 'blade stopped', 'covers shut'],
+  'blade signed off',
 ];
 const toGate = [
   ...['blade good', 'teeth clear', 'bar supported', 'work clamped', 'gauge away', 'guides near'],
@@ -93,6 +94,15 @@ describe('a hinge pin blank', () => {
       expect(hears(sawing, loss).at).toBe('saw/hold');
     },
   );
+
+  it('[SAW-SIGNED] is not sawn on once teeth strip until the blade is signed off, also where the walk is left at once', () => {
+    const left = hears(sawing, 'teeth strip', 'blade stopped', 'carry on');
+    const asked = hears(left, 'teeth clear', 'bare hands', 'covers shut', 'hands clear');
+    expect(asked.at).toBe('saw/gate');
+    expect(asked.line).toContain('Did a trained person fit or sign off this blade');
+    expect(hears(asked, 'blade running').at).toBe('saw/hold');
+    expect(hears(asked, 'blade signed off').at).toBe('saw/start');
+  });
 
   it('is not fetched while the blade runs on', () => {
     expect(hears(sawing, 'teeth clear', 'next').at).toBe('saw/stopping');
@@ -153,7 +163,16 @@ describe('a speed of a saw band', () => {
 
   it('is offered one step lower where teeth strip', () => {
     const walk = hears(sawing, 'teeth strip', 'blade stopped', 'teeth clear', 'next');
-    const held = hears(walk, 'next', 'next', 'next', 'work clamped', 'bar supported', 'next');
+    const held = hears(
+      walk,
+      'blade signed off',
+      'next',
+      'next',
+      'next',
+      'work clamped',
+      'bar supported',
+      'next',
+    );
     expect(held.line).toContain('One step lower is sixty-five metres a minute');
     expect(worked(hears(held, 'lower speed'), 'bladeSpeed')).toBe(65);
   });
@@ -169,7 +188,14 @@ describe('a speed of a saw band', () => {
     if (!made.ok) throw new Error(made.faults.join(' '));
     const { state } = beginRun(made.job, head);
     const words = ['weiter', 'brille auf', 'nichts lose', 'not halt frei', 'band steht'];
-    const toSaw = ['deckel zu', 'band gut', 'zähne frei', 'stange gestützt', 'werkstück gespannt'];
+    const toSaw = [
+      'deckel zu',
+      'band freigegeben',
+      'band gut',
+      'zähne frei',
+      'stange gestützt',
+      'werkstück gespannt',
+    ];
     const start: Turn = { state, at: 'begin/open', line: '', entries: [] };
     const there = hears(start, ...words, ...toSaw, 'anschlag weg', 'führungen nah');
     expect(there.line).toContain('neunzig Meter in der Minute');

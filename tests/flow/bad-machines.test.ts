@@ -130,6 +130,20 @@ const kindRows: readonly Row[] = [
     ['$.walks[0].id — "hold" is the name of a state inside every step. Give it another id.'],
   ],
   [
+    'a fault walk called like a moment',
+    one('"id": "will-not-start"', '»"id": "hands"'),
+    [
+      '$.walks[0].id — "hands" is a moment as well, and hazards could not tell them apart. Give it another id.',
+    ],
+  ],
+  [
+    'a fault walk that begins with no state',
+    one('"id": "chatter",', '"id": "chatter",\n"begins": { »"tool-lock": "lose" },'),
+    [
+      '$.walks[1].begins["tool-lock"] — The fact "tool-lock" is never "lose". Did you mean "loose"? It is: locked, loose.',
+    ],
+  ],
+  [
     'an item called like the first of every walk',
     one('"id": "selector-off"', '»"id": "settle"'),
     [
@@ -147,7 +161,7 @@ const kindRows: readonly Row[] = [
     'a hazard of no moment',
     [['"moment": "end"', '»"moment": "ending"']],
     [
-      '$.hazards[19].never.all[0].moment — The lathe has no moment "ending". Did you mean "end"? It has: start, turning, cutting, hands, measuring, end, work-out, turn-round, tool-change, clear-swarf.',
+      '$.hazards[19].never.all[0].moment — The lathe has no moment "ending". Did you mean "end"? It has: start, turning, cutting, hands, measuring, end, work-out, turn-round, tool-change, clear-swarf, will-not-start, chatter, and 6 more.',
     ],
   ],
   [

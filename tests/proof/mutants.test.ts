@@ -84,8 +84,8 @@ describe.each([...kinds.values()])('$id', (kind) => {
     return { kind, card, flows: own.map(({ flow }) => flow), edits: judged };
   };
 
-  it('breaks a claim when a loss, a question of a fault walk or what hands undo is deleted', () => {
-    const noticed = ['loss', 'ask', 'forget', 'remedy'];
+  it('breaks a claim when a loss, a question of a fault walk, what it begins or what hands undo is deleted', () => {
+    const noticed = ['loss', 'begin', 'ask', 'forget', 'remedy'];
     const judged = [...judgeKindMutants(known(), (mutant) => noticed.includes(mutant.kind))];
     const missed = judged.filter(({ fate, why }) => fate === 'open' || why === '');
     expect(judged.length).toBeGreaterThan(kind.facts.length);

@@ -21,6 +21,8 @@ interface Rules {
   readonly moments: Readonly<Record<string, readonly Must[]>>;
   /** While a step asks for this fact. */
   readonly asking: Readonly<Record<string, readonly Must[]>>;
+  /** By the fault walk, as soon as its trouble is named: what nobody may believe any more. */
+  readonly doubted: Readonly<Record<string, readonly Must[]>>;
   /** While hands change one of these, guard and hands are not believed. */
   readonly forget: readonly [claim: string, ...facts: string[]];
   readonly limits: readonly (readonly [claim: string, limit: 'chuckLimit' | 'topSpeed'])[];
@@ -67,6 +69,7 @@ const rulesOf: Readonly<Record<string, Rules>> = {
         ['LATHE-TURN-KEY', 'work', 'clamped'],
       ],
     },
+    doubted: {},
     forget: [
       'LATHE-HANDS-FORGET',
       ...['work', 'chuck-key', 'turned-by-hand', 'tool-lock', 'tailstock'],
@@ -104,6 +107,7 @@ const rulesOf: Readonly<Record<string, Rules>> = {
       'work-out': [['DRILL-TAKE-OUT', 'drill-place', 'clear']],
     },
     asking: { 'belt-cover': [['DRILL-BELT', 'main-switch', 'off']] },
+    doubted: {},
     forget: ['DRILL-HANDS-FORGET', ...['work', 'drill-lock', 'chuck-key', 'table', 'belt-cover']],
     limits: [
       ['DRILL-CHUCK-LIMIT', 'chuckLimit'],
@@ -137,6 +141,7 @@ const rulesOf: Readonly<Record<string, Rules>> = {
     end: ['MILL-LEAVE', 'spindle', 'stopped'],
     moments: { 'work-out': [['MILL-TAKE-OUT', 'cutter-place', 'clear']] },
     asking: {},
+    doubted: {},
     forget: ['MILL-HANDS-FORGET', ...['work', 'vice-handle', 'cutter-lock', 'drawbar-spanner']],
     limits: [
       ['MILL-HOLDER-LIMIT', 'chuckLimit'],
@@ -149,6 +154,7 @@ const rulesOf: Readonly<Record<string, Rules>> = {
   'band-saw': {
     turning: [
       ['SAW-COVERS', 'guard', 'closed'],
+      ['SAW-SIGNED', 'signed', 'signed'],
       ['SAW-GUIDES', 'guides', 'near'],
       ['SAW-WORK', 'work', 'clamped'],
       ['SAW-SUPPORT', 'support', 'on'],
@@ -174,17 +180,20 @@ const rulesOf: Readonly<Record<string, Rules>> = {
       look: [['SAW-LOOK', 'blade', 'stopped']],
     },
     asking: {},
+    doubted: { 'teeth-strip': [['SAW-SIGNED', 'signed', 'doubtful', 'unknown']] },
     forget: ['SAW-HANDS-FORGET', ...['work', 'support', 'guides', 'gauge', 'blade-place']],
     limits: [['SAW-CARD-LIMIT', 'topSpeed']],
     workLimit: 'SAW-WORK-LIMIT',
   },
-  // From memory: HSE HSG17 (abrasive wheels) and 29 CFR 1910.215 for wheel, mark, guards and gaps; ANSI B7.1 for the run-up
+  // 29 CFR 1910.215(d)(1): ring test, and a wheel that sounds dead is not used; spindle speed against the mark.
+  // From memory: HSE HSG17 (abrasive wheels) and 29 CFR 1910.215 for who mounts, guards and gaps; ANSI B7.1 for the run-up
   // of a minute with nobody in front; NFPA 484 for aluminium dust and sparks. The rest is common practice.
   grinder: {
     turning: [
       ['GRIND-SHIELD', 'guard', 'closed'],
       ['GRIND-COVERS', 'covers', 'tight'],
       ['GRIND-SOUND', 'wheel', 'sound'],
+      ['GRIND-SIGNED', 'signed', 'signed'],
       ['GRIND-REST', 'rest', 'close'],
       ['GRIND-TONGUE', 'tongue', 'close'],
       ['GRIND-METAL', 'work', 'steel'],
@@ -215,6 +224,7 @@ const rulesOf: Readonly<Record<string, Rules>> = {
       rest: [['GRIND-ISOLATED', 'main-switch', 'off']],
       tongue: [['GRIND-ISOLATED', 'main-switch', 'off']],
     },
+    doubted: { 'wheel-shakes': [['GRIND-SIGNED', 'signed', 'doubtful', 'unknown']] },
     forget: ['GRIND-HANDS-FORGET', ...['wheel', 'covers', 'rest', 'tongue']],
     limits: [
       ['GRIND-WHEEL-LIMIT', 'chuckLimit'],
@@ -245,6 +255,7 @@ export function brokenRules(state: Stands): readonly string[] {
     ...(isMeasured(step, at.phase) ? [rules.measuring] : []),
     ...(at.phase === 'end' ? [rules.end, ...(rules.left ? [rules.left] : [])] : []),
     ...(at.phase === 'open' ? openRules(step, rules) : []),
+    ...(at.walk?.item === 'settle' ? (rules.doubted[at.walk.id] ?? []) : []),
   ];
   const { facts } = snapshot.context;
   const broken = musts.filter(([, fact, ...wanted]) => !wanted.includes(facts[fact] ?? ''));
