@@ -28,7 +28,7 @@ export interface Voices {
 }
 
 export interface LateVoices {
-  /** What is known by now: before the browser has answered, keys and the best there will be. */
+  /** Empty before the browser has answered: nobody knows then where sound would go. */
   ears(): readonly EarChoice[];
   mouths(): readonly MouthChoice[];
   readonly found: Promise<Voices>;

@@ -1,7 +1,7 @@
 /** How the page looks, speaks and hears. Every change counts at once and is kept on this device. */
 
 import type { ComponentChildren } from 'preact';
-import { earTexts, frameTexts, settingsTexts } from '../../texts/index.ts';
+import { earTexts, frameTexts, hearingTexts, settingsTexts } from '../../texts/index.ts';
 import { addressOf } from '../route.ts';
 import { LEAVES } from '../sound-leaves.ts';
 import { useSay } from '../use-say.ts';
@@ -53,18 +53,22 @@ function Look({ world }: WorldProps) {
   );
 }
 
+/** Browsers may take seconds to tell their voices; silence and keys need not wait for that. */
 function Speech({ world }: WorldProps) {
   const say = useSay(settingsTexts);
+  const hearing = useSay(hearingTexts);
   const { mouth } = world.settings();
+  const mouths = world.mouths().map(({ id, name }) => [id, name] as const);
   return (
     <Group title={say('mouth')}>
       <Choices
         name="mouth"
         label={say('voice')}
-        options={world.mouths().map(({ id, name }) => [id, name] as const)}
+        options={mouths.length > 0 ? mouths : [['silent', hearing('mouthSilent')]]}
         chosen={mouth}
         onChoose={(chosen) => void world.change({ mouth: chosen })}
       />
+      {mouths.length === 0 && <p class="hint">{say('notToldYet')}</p>}
       <Slider world={world} name="rate" label={say('rate')} min={0.6} max={1.8} step={0.1} />
       <Slider world={world} name="volume" label={say('volume')} min={0.2} max={1} step={0.1} />
       <Slider world={world} name="pitch" label={say('pitch')} min={0.5} max={1.5} step={0.1} />
@@ -77,18 +81,21 @@ function Hearing({ world }: WorldProps) {
   const say = useSay(settingsTexts);
   const earSay = useSay(earTexts);
   const frame = useSay(frameTexts);
+  const hearing = useSay(hearingTexts);
   const ears = world.ears();
+  const names = ears.map(({ id, name }) => [id, name] as const);
   const chosen = ears.find((one) => one.id === ear);
   return (
     <Group title={say('ear')}>
       <Choices
         name="ear"
         label={say('whatListens')}
-        options={ears.map(({ id, name }) => [id, name] as const)}
+        options={names.length > 0 ? names : [['keys', hearing('earKeys')]]}
         chosen={ear}
         onChoose={(id) => void world.change({ ear: id })}
       />
       <p class="hint" role="status">
+        {names.length === 0 && `${say('notToldYet')} `}
         {chosen && `${chosen.about} ${say(LEAVES[chosen.soundLeavesDevice])} `}
         {say('neverStored')}
       </p>

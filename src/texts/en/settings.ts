@@ -22,6 +22,7 @@ export const settingsTexts = {
     leavesYes:
       'Sound leaves this device: the service that recognises it hears what the microphone hears.',
     leavesMay: 'Sound may leave this device, as the browser decides.',
+    notToldYet: 'The browser has not told yet what else it has.',
     neverStored: 'Sound is never stored.',
     keys: 'Keys of the Bench',
     keysAbout:
