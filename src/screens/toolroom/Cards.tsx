@@ -4,10 +4,11 @@ import { useRef, useState } from 'preact/hooks';
 import { type Card, readCard } from '../../flow/index.ts';
 import { shopTexts } from '../../texts/index.ts';
 import { FocusHeading, focusHeading } from '../frame/FocusHeading.tsx';
-import { useSay } from '../use-say.ts';
+import { useLanguage, useSay } from '../use-say.ts';
 import type { CardEntry, WorldProps } from '../world.ts';
 import { CardEditor } from './CardEditor.tsx';
 import { ownCopy } from './own-card.ts';
+import { plateOf } from './plate.ts';
 
 export function Cards({ world }: WorldProps) {
   const say = useSay(shopTexts);
@@ -99,29 +100,15 @@ function OneCard({ card, onCopy, onEdit, onRemove }: OneCardProps) {
   );
 }
 
-const CROSS = ['diameter', 'radius'] as const;
-
 /** The few figures by which one knows a machine again. */
 function Plate({ card }: { readonly card: Card }) {
   const say = useSay(shopTexts);
-  const { speeds, topSpeed, lowestSpeed, chuckLimit, crossReads } = card.values;
-  const [low, high] = [lowestSpeed, topSpeed].map(String);
-  const count = Array.isArray(speeds) ? speeds.length : 0;
-  const unit = say(card.speedQuantity);
-  const facts = [
-    [say('plateSpeeds'), say('plateRange', { count, low: low ?? '', high: high ?? '', unit })],
-    [
-      say('plateChuck'),
-      chuckLimit === undefined ? say('notGiven') : say('plateSpeed', { speed: String(chuckLimit) }),
-    ],
-    [say('plateDials'), say(card.units)],
-    [say('plateCross'), say(CROSS.find((one) => one === crossReads) ?? 'notGiven')],
-  ];
+  const language = useLanguage();
   return (
     <dl class="facts">
-      {facts.map(([name, value]) => (
+      {plateOf(card, language).map(({ name, value }) => (
         <div key={name}>
-          <dt>{name}</dt>
+          <dt>{say(name)}</dt>
           <dd class="figures-text">{value}</dd>
         </div>
       ))}
