@@ -126,6 +126,7 @@ published('sawing to length', [
   ['saw-blank length=70 allowance=1.5 kerf=1.3 bar=1000 grip=80', 73, 'mm', 1e-9, WORKED],
   ['saw-blank.pieces length=70 allowance=1.5 kerf=1.3 bar=1000 grip=80', 12, '', 1e-9, WORKED],
   ['saw-blank.left length=70 allowance=1.5 kerf=1.3 bar=1000 grip=80', 108.4, 'mm', 1e-6, WORKED],
+  ['grind-length length=250 most=5 bar=252', 255, 'mm', 1e-9, WORKED],
   // π × 25² ÷ 4 = 490.9 mm², at 12 cm² a minute; a square inch at an inch a minute.
   ['saw-time width=25 rate=12cm2/min', 0.409, 'min', 0.0005, WORKED],
   ['saw-time section=flat-bar width=1in height=1in rate=2in2/min', 0.5, 'min', 1e-9, WORKED],

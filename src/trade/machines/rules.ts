@@ -3,6 +3,7 @@
 import type { Rule } from '../rule.ts';
 import { bandCardSpeed } from './band-card-speed.ts';
 import { drillPressSpeed } from './drill-press.ts';
+import { grindLength } from './grind-length.ts';
 import { grinderGaps } from './grinder-gaps.ts';
 import { grinderSpeed, wheelTurnsRule } from './grinder-speed.ts';
 import { sawBlank } from './saw-blank.ts';
@@ -25,4 +26,5 @@ export const machineRules: readonly Rule[] = [
   wheelTurnsRule,
   grinderSpeed,
   grinderGaps,
+  grindLength,
 ];
