@@ -16,7 +16,8 @@ export function needBuild() {
   if (existsSync(NOTE) && readFileSync(NOTE, 'utf8') === hash) return;
   console.error('Building the page ...');
   const vite = join(repository, 'node_modules/vite/bin/vite.js');
-  const status = run(process.execPath, [vite, 'build', '--logLevel', 'warn']);
+  // Its hints are for whoever works on the build (`npm run build` tells them), and fill the screen of whoever starts.
+  const status = run(process.execPath, [vite, 'build', '--logLevel', 'error']);
   if (status !== 0) endWith('The build failed; the message of Vite is above.');
   writeFileSync(NOTE, hash);
 }

@@ -6,7 +6,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { textsOfFile } from '../../src/flow/index.ts';
 import { german } from '../../src/texts/de/index.ts';
 import * as areas from '../../src/texts/en/index.ts';
-import { unitIn } from '../../src/texts/index.ts';
+import { sayIn, unitIn } from '../../src/texts/index.ts';
 import { startChromium } from './chromium.ts';
 import { serveDist } from './site.ts';
 
@@ -130,6 +130,27 @@ it('leads a run in German, by keys and by buttons', async () => {
   await page.locator('.dock-stop').click();
   await expect.poll(() => page.locator('.held-danger').textContent()).toContain('Not-Halt');
   await isGerman();
+});
+
+it('keeps the number of the step clear of whose turn it is, in the longest words', async () => {
+  const say = sayIn(german, areas.dockTexts);
+  const turns = (['speaking', 'readingBack', 'askingAgain', 'heldTurn'] as const).map((turn) =>
+    say(turn),
+  );
+  const gaps = await page.evaluate((words) => {
+    const [sound, count] = ['.sound', '.bench-count'].map((one) => document.querySelector(one));
+    const label = sound?.querySelector('span');
+    const was = label?.textContent ?? '';
+    const number = document.createRange();
+    if (count) number.selectNodeContents(count);
+    const between = words.map((word) => {
+      if (label) label.textContent = word;
+      return (sound?.getBoundingClientRect().left ?? 0) - number.getBoundingClientRect().right;
+    });
+    if (label) label.textContent = was;
+    return between;
+  }, turns);
+  expect(Math.min(...gaps)).toBeGreaterThanOrEqual(0);
 });
 
 it('keeps the run in German in the Logbook', async () => {

@@ -6,6 +6,7 @@ import { Icon } from '../frame/Icon.tsx';
 import { addressOf } from '../route.ts';
 import { useSay } from '../use-say.ts';
 import type { ShelfEntry, WorldProps } from '../world.ts';
+import { cautionsOf } from './cautions.ts';
 import { Unfinished } from './Unfinished.tsx';
 
 export function Shelf({ world }: WorldProps) {
@@ -46,15 +47,27 @@ function FlowCard({ entry }: { readonly entry: ShelfEntry }) {
   );
 }
 
-/** The cautions of the machine kinds that stand on the Shelf, each once. */
+/** The cautions of the machine kinds that stand on the Shelf: what all say once, then each machine's own under its name. */
 function Before({ entries }: { readonly entries: readonly ShelfEntry[] }) {
   const say = useSay(frameTexts);
-  const lines = entries.flatMap((entry) => entry.cautions);
-  if (lines.length === 0) return null;
+  const { shared, own } = cautionsOf(entries);
+  if (shared.length + own.length === 0) return null;
   return (
     <section class="stack" aria-labelledby="before-title">
       <h2 id="before-title">{say('before')}</h2>
-      <Cautions lines={[...new Set(lines)]} />
+      <Cautions lines={shared} />
+      <div class="before-kinds">
+        {own.map(({ title, lines }) => (
+          <section key={title} class="stack">
+            <h3>{title}</h3>
+            <ul>
+              {lines.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </section>
+        ))}
+      </div>
     </section>
   );
 }
