@@ -26,4 +26,4 @@ export const DENSITY = 'from memory: Hibbeler-type appendix and ASM data';
 export const DRILL_GUIDE = 'Metal drilling reference guide';
 export const HANDBOOK_31 = "Machinery's Handbook 31";
 export const POWER_PAGES =
-  'Tool-maker technical pages: printed power formulas and worked problems for turning and milling';
+  'Tool-maker technical pages: printed power formulas and worked problems for turning and milling (titles not kept)';

@@ -135,7 +135,7 @@ describe('the numbers of a blank', () => {
     expect(worked(begun(), 'long', 'lower')).toBeGreaterThan(70);
   });
 
-  // Band-saw manual: at least three teeth in the cut.
+  // Agricultural Mechanics and Technology Systems (2017) p. 202: at least three teeth in the cut.
   it('is not begun with fewer than three teeth in the cut', () => {
     expect(refusal({ barDiameter: 18, bladeTeeth: 4 })).toContain('only 2.83 teeth in the cut');
     expect(refusal({ barDiameter: 18, bladeTeeth: 5 })).toBe('begun');

@@ -7,7 +7,8 @@ import { published, publishedWords } from './published.ts';
 const DERIVED_WHEEL = 'derived: v = π D n ÷ 60 000';
 const OSHA = '29 CFR 1910.215';
 const MH_31 = "Machinery's Handbook 31 p. 1245";
-const SAW_MANUAL = 'Band-saw manual: at least three teeth in the cut';
+const THREE_TEETH =
+  'Agricultural Mechanics and Technology Systems (2017) p. 202: at least three teeth in the cut';
 const NEXT_LOWER = 'common practice, no source: the next lower step';
 
 published('grinding wheels', [
@@ -108,17 +109,17 @@ published('band saws', [
   ['saw-speed material=1040 thickness=8in', 270 * 0.88, 'ft/min', 0.5, MH_31],
   ['saw-speed material=1018 thickness=0.25in', 345, 'ft/min', 2, MH_31],
   ['band-speed wheel=300 wheelSpeed=60', 56.5, 'm/min', 0.1, 'derived: π D n ÷ 1000'],
-  ['saw-pitch.least thickness=1in', 3, 'tpi', 1e-9, SAW_MANUAL],
-  ['saw-pitch.least thickness=0.125in', 24, 'tpi', 1e-9, SAW_MANUAL],
-  ['saw-pitch thickness=6', 14, 'tpi', 1e-9, `${SAW_MANUAL}: 12.7 wanted, 14 is the next`],
-  ['saw-pitch thickness=20 blades=4,6,10', 4, 'tpi', 1e-9, `${SAW_MANUAL}: 3.8 wanted`],
+  ['saw-pitch.least thickness=1in', 3, 'tpi', 1e-9, THREE_TEETH],
+  ['saw-pitch.least thickness=0.125in', 24, 'tpi', 1e-9, THREE_TEETH],
+  ['saw-pitch thickness=6', 14, 'tpi', 1e-9, `${THREE_TEETH}: 12.7 wanted, 14 is the next`],
+  ['saw-pitch thickness=20 blades=4,6,10', 4, 'tpi', 1e-9, `${THREE_TEETH}: 3.8 wanted`],
 ]);
 
 const WORKED = 'derived: worked out by hand from the geometry';
 
 published('sawing to length', [
-  ['teeth-in-cut thickness=1in teeth=3', 3, '', 1e-9, SAW_MANUAL],
-  ['teeth-in-cut thickness=25 teeth=10', 9.84, '', 0.01, `${SAW_MANUAL}; 25 ÷ 25.4 × 10`],
+  ['teeth-in-cut thickness=1in teeth=3', 3, '', 1e-9, THREE_TEETH],
+  ['teeth-in-cut thickness=25 teeth=10', 9.84, '', 0.01, `${THREE_TEETH}; 25 ÷ 25.4 × 10`],
   // 4 in at 300 ft/min is 91.4 m/min; three quarters of an inch at 336 is 102.4.
   ['band-card-speed surfaceSpeed=300ft/min speeds=20,40,60,90', 90, 'm/min', 1e-9, NEXT_LOWER],
   ['band-card-speed surfaceSpeed=120ft/min speeds=20,40,60,90', 20, 'm/min', 1e-9, NEXT_LOWER],

@@ -9,7 +9,7 @@ const KALPAKJIAN = 'from memory: Kalpakjian & Schmid, slab and face milling exam
 const PAGES = 'Tool-maker technical pages: printed milling problem';
 const CARVILL = "Carvill, Mechanical Engineer's Data Handbook, p. 187";
 const NIAGARA = 'Milling handbook 1973, feed per tooth';
-const CHIPS = 'Milling chip thickness pages (cutter maker)';
+const CHIPS = 'Milling chip thickness pages (cutter maker, titles not kept)';
 const GEOMETRY = 'geometry';
 
 published('speeds and feeds', [

@@ -202,7 +202,7 @@ const chucks: readonly Published[] = [
     33.3,
     '%',
     0.1,
-    'Lathe and chuck manuals quoting EN 1550, DIN 6386, VDI 3106: one third left at the mark',
+    'EN 1550, DIN 6386 and VDI 3106, as lathe and chuck manuals quote them (titles not kept): one third left at the mark',
   ],
 ];
 

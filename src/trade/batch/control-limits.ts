@@ -100,7 +100,7 @@ export const controlLimits: Rule = {
     },
   },
   formula: 'mean ± A2 R; R from D3 R to D4 R; σ = R ÷ d2',
-  source: 'Factors for control charts (printed table)',
+  source: 'Factors for control charts (printed table); the same from memory: ISO 7870-2',
   cautions: ['Limits come from the process, not from the drawing: inside them can still be scrap.'],
   work,
 };

@@ -8,7 +8,7 @@ import { parseThread } from '../threads/designation.ts';
 import { fault, wordOf } from '../values.ts';
 
 const SOURCE =
-  "Tap maker's page of formulas with its table of cutting forces; another maker's formula by thread depth comes within a twentieth for M10 in steel";
+  "Tap maker's page of formulas (title not kept) with its table of cutting forces; another maker's formula by thread depth comes within a twentieth for M10 in steel";
 
 /** Cutting force of a tap in N/mm² by metal, as the tap maker prints it: thin chips take more than a lathe's. */
 export const TAP_FORCES = {

@@ -66,7 +66,8 @@ export const sawPitch: Rule = {
     parts: { least: 'pitchCount', most: 'pitchCount', inCut: 'ratio' },
   },
   formula: 'teeth an inch ≥ 3 ÷ thickness in inches; about 24 in the cut at most',
-  source: 'Band-saw manual (three teeth in the cut); upper end: common practice, no source',
+  source:
+    'Agricultural Mechanics and Technology Systems (2017) p. 202: three teeth in the cut; US Navy training text 14119 takes two; upper end: common practice, no source',
   cautions: [
     'Stop the saw before a blade is changed; gloves for handling the blade, none at the running saw.',
     'Bring the guide down close over the work and push with a block, not with fingers.',

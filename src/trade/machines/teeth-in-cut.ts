@@ -39,7 +39,8 @@ export const teethInCut: Rule = {
   ],
   output: { quantity: 'ratio', meaning: 'teeth in the cut' },
   formula: 'thickness in inches × teeth an inch; three at least, about 24 at most',
-  source: 'Band-saw manual (three teeth in the cut); upper end: common practice, no source',
+  source:
+    'Agricultural Mechanics and Technology Systems (2017) p. 202: three teeth in the cut; US Navy training text 14119 takes two; upper end: common practice, no source',
   cautions: ['Only a trained person changes the blade, with the saw locked off.'],
   work,
 };

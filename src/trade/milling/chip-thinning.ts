@@ -51,7 +51,7 @@ export const chipThinning: Rule = {
   },
   formula:
     'fz = h ÷ (2 √(k − k²) sin κ), k = width ÷ diameter; no thinning from half the cutter on',
-  source: 'geometry; Milling chip thickness pages (cutter maker)',
+  source: 'geometry; Milling chip thickness pages (cutter maker, titles not kept)',
   cautions: [
     'A thinner cut bears more feed, not more depth: the spindle and the work hold rule still.',
   ],

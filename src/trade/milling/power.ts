@@ -92,7 +92,7 @@ export const millingPower: Rule = {
   },
   formula: 'P = ap ae vf kc ÷ 60 000 000; kc = kc1.1 hm^−mc; hm = 2 fz sin κ ae ÷ (D × arc)',
   source:
-    'Tool-maker technical pages (milling power); mean chip from memory: cutter maker training handbook; for a thin cut it is near fz √(ae/D)',
+    'Tool-maker technical pages on milling power (titles not kept); mean chip from memory: cutter maker training handbook; for a thin cut it is near fz √(ae/D)',
   cautions: [
     'A cutter that stalls can lift or throw the work: clamp against the feed and stay clear.',
   ],

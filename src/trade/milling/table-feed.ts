@@ -82,7 +82,8 @@ export const tableFeed: Rule = {
   ],
   output: { quantity: 'feedRate', meaning: 'table feed to set', parts: { ideal: 'feedRate' } },
   formula: 'vf = fz z n',
-  source: 'Groover, Fundamentals of Modern Manufacturing 4e; Tool-maker technical pages (milling)',
+  source:
+    'Groover, Fundamentals of Modern Manufacturing 4e; Tool-maker technical pages on milling (titles not kept)',
   cautions: CAUTIONS,
   work,
 };

@@ -104,7 +104,7 @@ export const boringOverhangRule: Rule = {
   ],
   output: { quantity: 'length', meaning: 'longest overhang' },
   formula: 'steel 4 D, carbide 6 D',
-  source: `${PRACTICE}; change to carbide at 4 : 1 printed in a boring-bar catalogue page`,
+  source: `${PRACTICE}; change to carbide at 4 : 1 printed in a boring-bar catalogue page (title not kept)`,
   cautions: ['Halve the overhang and the bend falls to an eighth.'],
   work: (values) => {
     const diameter = numberOf(values, 'diameter');

@@ -90,7 +90,7 @@ export const overhangSpeedRule: Rule = {
     parts: { whirling: 'spindleSpeed' },
   },
   formula: 'n = 60 ÷ 2π × 1.8751² × √(E I ÷ ρ A) ÷ L², and a third of it',
-  source: `beam held at one end, first mode 1.8751 (printed in a strain-gauge user's guide); a third of it: ${PRACTICE}`,
+  source: `beam held at one end, first mode 1.8751 (from memory: Blevins, Formulas for Natural Frequency and Mode Shape); a third of it: ${PRACTICE}`,
   cautions: [
     'A straight bar that runs true: a bent one whips sooner. Stock behind the spindle wants a guided tube, or no overhang at all.',
     'Never stand in line with stock that sticks out; start slowly.',

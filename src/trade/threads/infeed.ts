@@ -110,7 +110,7 @@ export const threadInfeed: Rule = {
   formula:
     'equal area: a√(i/N); softened: a/√(N − 1) × √φ with φ 0.3, 1, 2 …; compound = radial ÷ cos(angle)',
   source:
-    'geometry; softened form: threading manual p. 114; numbers of passes: common practice, no source',
+    'geometry; softened form: p. 114 of a threading manual (title not kept); numbers of passes: common practice, no source',
   cautions: [
     'Stop, or withdraw the tool, before the shoulder; keep a hand on the half-nut lever, none near the chuck.',
     'Never clear a threading chip with fingers or rag while the spindle turns.',

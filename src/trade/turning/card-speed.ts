@@ -127,7 +127,7 @@ export const cardSpeedRule: Rule = {
     parts: { ideal: 'spindleSpeed', surfaceSpeed: 'surfaceSpeed' },
   },
   formula: 'the highest card speed not above 1000 v ÷ (π D), the chuck, the card or the work',
-  source: `${GROOVER}; smallest of spindle, chuck and work limit: Lathe and chuck manuals quoting EN 1550, DIN 6386, VDI 3106`,
+  source: `${GROOVER}; smallest of spindle, chuck and work limit: EN 1550, DIN 6386 and VDI 3106, as lathe and chuck manuals quote them (titles not kept)`,
   cautions: [
     'Out-of-balance work, long overhang or an open jaw needs less than this.',
     'Change belts or gears only with the spindle stopped and the machine isolated as local rules say.',

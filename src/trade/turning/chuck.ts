@@ -62,7 +62,7 @@ export const chuckGripRule: Rule = {
   ],
   output: { quantity: 'percent', meaning: 'grip left of that at standstill, at least' },
   formula: 'grip = 100 % − 66.7 % × (n ÷ marked n)², a third left at the mark',
-  source: 'Lathe and chuck manuals quoting EN 1550, DIN 6386, VDI 3106',
+  source: 'EN 1550, DIN 6386 and VDI 3106, as lathe and chuck manuals quote them (titles not kept)',
   cautions: [...cautions, 'Clean, oiled jaws and full tightening are taken for granted here.'],
   work: (values) => {
     const spindle = numberOf(values, 'spindleSpeed');
