@@ -107,11 +107,12 @@ function cutFaults(
     case 'face':
       return [];
     case 'slot': {
-      const across = left[feature.along === 'length' ? 'width' : 'length'];
-      const from = feature.from && sizeOf(feature.from);
-      const reach = feature.from ? sum(from, sizeOf(feature.width)) : sizeOf(feature.width);
+      const [axis, from, to] = reachOf(feature, left, sizeOf);
+      const deep = less(sizeOf(feature.depth), left.height);
+      // In the middle it begins before the front just when it is too wide: told by its width alone.
+      if (!feature.from) return [...deep, ...less(sizeOf(feature.width), left[axis])];
       const before = from !== undefined && from < -nothing ? [tell(feature.id, from, 0)] : [];
-      return [...before, ...less(sizeOf(feature.depth), left.height), ...less(reach, across)];
+      return [...before, ...deep, ...less(to, left[axis])];
     }
     case 'shoulder': {
       const across = left[acrossOf[feature.edge]];

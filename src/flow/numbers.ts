@@ -78,8 +78,10 @@ export function workOut(
     return answer.ok ? [] : [`${working.label}: ${answer.fault}`];
   });
   const tooFine = dialFaults(flow, card, numbers);
-  const noRoom = [...barFaults(flow, card, numbers), ...blockFaults(flow, card, numbers)];
-  const all = [...refused, ...tooFine, ...noRoom];
+  const all = [...refused, ...tooFine];
+  // A rule that refuses a bar for its size has said what its features would say again.
+  if (all.length === 0)
+    all.push(...barFaults(flow, card, numbers), ...blockFaults(flow, card, numbers));
   return all.length > 0 ? { ok: false, faults: all } : { ok: true, numbers };
 }
 

@@ -61,9 +61,35 @@ describe('a latch washer', () => {
 
   it('is rubbed down while it is too thick, and is lost when it is too thin', () => {
     const thick = hears(parted, '4.15', 'correct');
-    expect(thick.at).toBe('rub-down/open');
-    expect(hears(thick, 'next', '4.1', 'correct').at).toBe('record/open');
+    expect(thick.at).toBe('too-thick/open');
+    expect(thick.line).toContain('zero point zero five millimetres too thick');
+    const rubbing = hears(thick, 'rub it down');
+    expect(rubbing.at).toBe('rub-down/open');
+    expect(hears(rubbing, 'next', '4.1', 'correct').at).toBe('record/open');
     expect(hears(parted, '3.85', 'correct').at).toBe('scrap/open');
+  });
+
+  it('is kept for facing, and not rubbed at, where far more than emery takes off is left', () => {
+    const far = hears(parted, '6', 'keep');
+    expect([far.at, far.line]).toEqual([
+      'too-thick/open',
+      expect.stringContaining('one point nine millimetres too thick'),
+    ]);
+    const aside = hears(far, 'set aside');
+    expect(aside.at).toBe('keep-thick/open');
+    expect(hears(aside, 'next').at).toBe('end/end');
+  });
+
+  it('tells once that its bar is too thin', () => {
+    const texts = {
+      flow: textOf('latch-washer.json'),
+      kind: textOf('kinds/lathe.json'),
+      card: textOf('machines/metric-lathe.json'),
+    };
+    const started = startJob(texts, { barDiameter: 16, rimDiameter: 20 });
+    expect(started.ok ? [] : started.faults).toEqual([
+      'Bar out of the chuck: Bar of 16 mm cannot be turned to 20 mm; take thicker bar.',
+    ]);
   });
 
   it('asks with the blade beside the jaws for a turn by hand, and for the blade to be clear', () => {
