@@ -9,6 +9,7 @@ it('machine cards stand in the order of the Shelf, metric before inch: the first
     'inch-lathe',
     'metric-band-saw',
     'metric-mill',
+    'inch-mill',
     'metric-grinder',
     'metric-drill-press',
   ]);
