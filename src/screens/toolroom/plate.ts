@@ -1,8 +1,7 @@
 /** The few figures of a card by which one knows a machine again. Pure. */
 
 import { type Card, formatOf, shownAs } from '../../flow/index.ts';
-import { type Language, sayIn, shopTexts } from '../../texts/index.ts';
-import { showNumber } from '../../words/index.ts';
+import { figureIn, type Language, sayIn, shopTexts, unitIn } from '../../texts/index.ts';
 
 const CROSS = ['diameter', 'radius'] as const;
 
@@ -30,7 +29,8 @@ export function plateOf(card: Card, language: Language): readonly PlateLine[] {
   const count = Array.isArray(speeds) ? speeds.length : 0;
   const speed = (value: unknown, quantity: Card['speedQuantity']) => {
     const shown = shownAs(Number(value), quantity, formatOf(quantity, card.units));
-    return showNumber(shown.value, shown.unit, shown.decimals, language);
+    const figure = figureIn(language, shown.value.toFixed(shown.decimals));
+    return `${figure}\u00a0${unitIn(language, shown.unit)}`;
   };
   const [low, high] = [lowestSpeed, topSpeed].map((value) => speed(value, card.speedQuantity));
   const range = say('plateRange', { count, low: low ?? '', high: high ?? '' });
