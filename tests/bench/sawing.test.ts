@@ -41,17 +41,18 @@ function refusal(inputs: JobInputs, card?: string): string {
 
 const toBlade = [
   ...['next', 'glasses on', 'nothing loose', 'stop released', 'blade stopped', 'covers shut'],
-  'blade signed off',
+  ...['blade signed off', 'power isolated'],
 ];
 const toGate = [
   ...['blade good', 'teeth clear', 'bar supported', 'work clamped', 'gauge away', 'guides near'],
+  'main switch on',
 ];
 const throughGate = ['speed set', 'bare hands', 'covers shut', 'hands clear'];
 
 const looking = hears(begun(), ...toBlade);
 const gate = hears(looking, ...toGate);
 const sawing = hears(gate, ...throughGate, 'blade running');
-const sawn = hears(sawing, 'teeth clear', 'blade stopped');
+const sawn = hears(sawing, 'teeth clear', 'blade stopped', 'power isolated');
 const measuring = hears(sawn, 'teeth clear', 'next');
 
 const worked = ({ state }: Turn, working: string, part?: string) =>
@@ -101,17 +102,18 @@ describe('a hinge pin blank', () => {
     expect(asked.at).toBe('saw/gate');
     expect(asked.line).toContain('Did a trained person fit or sign off this blade');
     expect(hears(asked, 'blade running').at).toBe('saw/hold');
-    expect(hears(asked, 'blade signed off').at).toBe('saw/start');
+    expect(hears(asked, 'blade signed off', 'main switch on').at).toBe('saw/start');
   });
 
-  it('is not fetched while the blade runs on', () => {
+  it('[SAW-ISOLATED] is not fetched while the blade runs on, nor while the main switch is on', () => {
     expect(hears(sawing, 'teeth clear', 'next').at).toBe('saw/stopping');
+    expect(hears(sawing, 'teeth clear', 'blade stopped', 'next').at).toBe('power-off/open');
   });
 
   it('is asked about its head, its guides and how it lies when the cut runs out of square', () => {
     const walk = hears(sawing, 'out of square', 'blade stopped');
-    expect(positionOf(walk.state.snapshot).walk).toEqual({ id: 'out-of-square', item: 'raise' });
-    const guides = hears(walk, 'teeth clear', 'next');
+    expect(positionOf(walk.state.snapshot).walk).toEqual({ id: 'out-of-square', item: 'isolate' });
+    const guides = hears(walk, 'power isolated', 'next', 'teeth clear', 'next');
     expect(guides.line).toContain('Bring both guide arms close to the bar');
     expect(hears(guides, 'guides near', 'next').line).toContain('flat and square');
   });
@@ -162,17 +164,10 @@ describe('a speed of a saw band', () => {
   });
 
   it('is offered one step lower where teeth strip', () => {
-    const walk = hears(sawing, 'teeth strip', 'blade stopped', 'teeth clear', 'next');
-    const held = hears(
-      walk,
-      'blade signed off',
-      'next',
-      'next',
-      'next',
-      'work clamped',
-      'bar supported',
-      'next',
-    );
+    const raised = ['power isolated', 'next', 'teeth clear', 'next'];
+    const walk = hears(sawing, 'teeth strip', 'blade stopped', ...raised, 'blade signed off');
+    const clamped = ['work clamped', 'bar supported'];
+    const held = hears(walk, 'next', 'next', 'next', ...clamped, 'next');
     expect(held.line).toContain('One step lower is sixty-five metres a minute');
     expect(worked(hears(held, 'lower speed'), 'bladeSpeed')).toBe(65);
   });
@@ -188,16 +183,10 @@ describe('a speed of a saw band', () => {
     if (!made.ok) throw new Error(made.faults.join(' '));
     const { state } = beginRun(made.job, head);
     const words = ['weiter', 'brille auf', 'nichts lose', 'not halt frei', 'band steht'];
-    const toSaw = [
-      'deckel zu',
-      'band freigegeben',
-      'band gut',
-      'zähne frei',
-      'stange gestützt',
-      'werkstück gespannt',
-    ];
+    const toBar = ['deckel zu', 'band freigegeben', 'hauptschalter aus', 'band gut', 'zähne frei'];
+    const toSaw = ['stange gestützt', 'werkstück gespannt', 'anschlag weg', 'führungen nah'];
     const start: Turn = { state, at: 'begin/open', line: '', entries: [] };
-    const there = hears(start, ...words, ...toSaw, 'anschlag weg', 'führungen nah');
+    const there = hears(start, ...words, ...toBar, ...toSaw, 'hauptschalter ein');
     expect(there.line).toContain('neunzig Meter in der Minute');
     const speed = figuresNow(there.state.job, there.state.snapshot).find(
       ({ id }) => id === 'speed',

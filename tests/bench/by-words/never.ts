@@ -174,12 +174,23 @@ const rulesOf: Readonly<Record<string, Rules>> = {
     handsIn: ['SAW-HANDS-IN', 'blade', 'stopped'],
     measuring: ['SAW-MEASURE', 'blade', 'stopped'],
     end: ['SAW-LEAVE', 'blade', 'stopped'],
+    left: ['SAW-LEFT-ON', 'main-switch', 'off'],
     moments: {
       'bar-move': [['SAW-BAR-MOVE', 'blade-place', 'clear']],
-      reach: [['SAW-HANDS-IN', 'blade', 'stopped']],
-      look: [['SAW-LOOK', 'blade', 'stopped']],
+      'clear-swarf': [['SAW-ISOLATED', 'main-switch', 'off']],
+      reach: [
+        ['SAW-HANDS-IN', 'blade', 'stopped'],
+        ['SAW-ISOLATED', 'main-switch', 'off'],
+      ],
+      look: [
+        ['SAW-LOOK', 'blade', 'stopped'],
+        ['SAW-ISOLATED', 'main-switch', 'off'],
+      ],
     },
-    asking: {},
+    asking: {
+      guides: [['SAW-ISOLATED', 'main-switch', 'off']],
+      gauge: [['SAW-ISOLATED', 'main-switch', 'off']],
+    },
     doubted: { 'teeth-strip': [['SAW-SIGNED', 'signed', 'doubtful', 'unknown']] },
     forget: ['SAW-HANDS-FORGET', ...['work', 'support', 'guides', 'gauge', 'blade-place']],
     limits: [['SAW-CARD-LIMIT', 'topSpeed']],
