@@ -1,6 +1,8 @@
 /** In which unit and with how many decimals a value is shown and spoken on this machine. */
 
+import type { Language } from '../texts/index.ts';
 import { baseUnitOf, findRule, findUnit, fromBase, type Quantity } from '../trade/index.ts';
+import { showNumber } from '../words/index.ts';
 import type { Card } from './card.ts';
 import { constantQuantity } from './constant.ts';
 import type { Flow } from './resolve.ts';
@@ -57,6 +59,17 @@ export function formatOf(
 /** A base-unit number in a format. */
 export function shownAs(value: number, quantity: Quantity, format: Format): Shown {
   return { value: fromBase(value, format.unit, quantity), ...format };
+}
+
+/** A base-unit number as text, in the usual unit and decimals of its quantity: "1600 rpm". */
+export function shownText(
+  value: number,
+  quantity: Quantity,
+  units: Card['units'],
+  language: Language,
+): string {
+  const shown = shownAs(value, quantity, formatOf(quantity, units));
+  return showNumber(shown.value, shown.unit, shown.decimals, language);
 }
 
 /** The quantity and format a value of this flow is shown in, or undefined for words and lists. */

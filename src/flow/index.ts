@@ -23,7 +23,7 @@ export { compileJob, type FlowMachine, type Job, type JobResult } from './compil
 export { type Condition, conditionShape, type SpeedLimit } from './condition-shape.ts';
 export { constantInBase } from './constant.ts';
 export { dialOf } from './dial-of.ts';
-export { formatOf, type Shown, shownAs } from './display.ts';
+export { formatOf, type Shown, shownAs, shownText } from './display.ts';
 export {
   type Facts,
   type FlowContext,

@@ -1,9 +1,8 @@
 /** Tells of a feature that its stock has no room for. */
 
 import { type Language, optionText, sayIn, whyTexts } from '../texts/index.ts';
-import { showNumber } from '../words/index.ts';
 import type { Card } from './card.ts';
-import { formatOf, shownAs } from './display.ts';
+import { shownText } from './display.ts';
 
 /** A thousandth of a micrometre: sizes that are equal may differ in the last digit. */
 export const nothing = 1e-6;
@@ -16,10 +15,7 @@ export function roomTeller(
   card: Card,
   fault: 'beyondBar' | 'beyondBlock',
 ): TellRoom {
-  const text = (value: number) => {
-    const shown = shownAs(value, 'length', formatOf('length', card.units));
-    return showNumber(shown.value, shown.unit, shown.decimals, language);
-  };
+  const text = (value: number) => shownText(value, 'length', card.units, language);
   const say = sayIn(language, whyTexts);
   return (feature, wanted, there) =>
     say(fault, {

@@ -1,7 +1,7 @@
 /** The few figures of a card by which one knows a machine again. Pure. */
 
-import { type Card, formatOf, shownAs } from '../../flow/index.ts';
-import { figureIn, type Language, sayIn, shopTexts, unitIn } from '../../texts/index.ts';
+import { type Card, shownText } from '../../flow/index.ts';
+import { type Language, sayIn, shopTexts } from '../../texts/index.ts';
 
 const CROSS = ['diameter', 'radius'] as const;
 
@@ -27,11 +27,8 @@ export function plateOf(card: Card, language: Language): readonly PlateLine[] {
   const say = sayIn(language, shopTexts);
   const { speeds, topSpeed, lowestSpeed, chuckLimit, crossReads } = card.values;
   const count = Array.isArray(speeds) ? speeds.length : 0;
-  const speed = (value: unknown, quantity: Card['speedQuantity']) => {
-    const shown = shownAs(Number(value), quantity, formatOf(quantity, card.units));
-    const figure = figureIn(language, shown.value.toFixed(shown.decimals));
-    return `${figure}\u00a0${unitIn(language, shown.unit)}`;
-  };
+  const speed = (value: unknown, quantity: Card['speedQuantity']) =>
+    shownText(Number(value), quantity, card.units, language);
   const [low, high] = [lowestSpeed, topSpeed].map((value) => speed(value, card.speedQuantity));
   const range = say('plateRange', { count, low: low ?? '', high: high ?? '' });
   const isLathe = card.machineKind === 'lathe';
