@@ -37,7 +37,7 @@ const toStart = [
 
 const measuring = hears(begun(), ...toWheels, ...toBar);
 const gate = hears(measuring, '252.3', 'correct', 'main switch on');
-const grinding = hears(gate, ...toStart, 'up to speed');
+const grinding = hears(gate, ...toStart, 'minute is up');
 
 describe('a leaf bolt', () => {
   it('is ground by saying what is done, and is judged by its length', () => {
@@ -50,6 +50,14 @@ describe('a leaf bolt', () => {
     expect(hears(ground, '250.2', 'correct').at).toBe('bevel/gate');
     expect(hears(ground, '252', 'correct').at).toBe('grind-more/gate');
     expect(hears(ground, '248', 'correct').at).toBe('scrap/gate');
+  });
+
+  // From memory: ANSI B7.1: a minute at operating speed before grinding, with nobody in front. No clock holds it: the words do.
+  it('[GRIND-RUN-UP] is asked to run a whole minute, and only those words lead to grinding', () => {
+    const starting = hears(gate, ...toStart);
+    expect(starting.line).toContain('one whole minute by the clock. Then say minute is up.');
+    expect(hears(starting, 'next').at).toBe('grind-end/start');
+    expect(hears(starting, 'work clear').at).toBe('grind-end/start');
   });
 
   it('sends a bar that is too long to the saw, and measures it again', () => {
