@@ -10,7 +10,7 @@ import { NotYet } from '../frame/NotYet.tsx';
 import { addressOf } from '../route.ts';
 import { useSay } from '../use-say.ts';
 import type { WorldProps } from '../world.ts';
-import { cardAmong, type Draft, proofChoice, readDraft } from './draft.ts';
+import { cardAmong, type Draft, proofChoice, readDraft, stillFaulty } from './draft.ts';
 import { InputField } from './InputField.tsx';
 import { OperatorField } from './OperatorField.tsx';
 import { PaceField } from './PaceField.tsx';
@@ -123,7 +123,8 @@ function useBegin({ world, flow, cards, past, runs, batchOf }: BeginFormProps) {
   const [faults, setFaults] = useState<Readonly<Record<string, string>>>({});
   const [busy, setBusy] = useState(false);
   const going = useRef(false);
-  const units = cards.find((card) => card.id === draft.cardId)?.units ?? 'metric';
+  const unitsOf = ({ cardId }: Draft) => cards.find(({ id }) => id === cardId)?.units ?? 'metric';
+  const units = unitsOf(draft);
   const pace = draft.pace ?? paceProposed(runs, draft.operator, flow.file.id);
 
   async function begin(event: Event): Promise<void> {
@@ -162,7 +163,11 @@ function useBegin({ world, flow, cards, past, runs, batchOf }: BeginFormProps) {
     units,
     pace,
     begin,
-    change: (changes: Partial<Draft>) => setDraft({ ...draft, ...changes }),
+    change(changes: Partial<Draft>) {
+      const next = { ...draft, ...changes };
+      setDraft(next);
+      setFaults(stillFaulty(faults, flow, next, unitsOf(next)));
+    },
   };
 }
 

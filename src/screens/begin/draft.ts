@@ -56,6 +56,18 @@ export function readDraft(flow: Flow, draft: Draft, units: Card['units']): Draft
   return Object.keys(faults).length > 0 ? { ok: false, faults } : { ok: true, inputs };
 }
 
+/** Of the faults that were told, those that the draft still has; what was wrong with the job as a whole is open again. */
+export function stillFaulty(
+  told: Readonly<Record<string, string>>,
+  flow: Flow,
+  draft: Draft,
+  units: Card['units'],
+): Readonly<Record<string, string>> {
+  const read = readDraft(flow, draft, units);
+  const now = Object.entries(read.ok ? {} : read.faults);
+  return Object.fromEntries(now.filter(([field]) => field in told));
+}
+
 /** What is proved before the job begins; nothing while a number is missing or wrong. Who makes it does not count. */
 export function proofChoice(flow: Flow, draft: Draft, units: Card['units']): ProofChoice | null {
   const read = readDraft(flow, { ...draft, operator: '-' }, units);

@@ -31,7 +31,7 @@ const TAKEN = new Set([
 ]);
 const FREE = [...'abcdefghijklmnopqrstuvwxyz'].filter((letter) => !TAKEN.has(letter));
 /** For kinds with more facts than letters; keys that no browser needs. */
-const SPARE = ['F2', 'F4', 'F8', 'F9', 'F10'];
+const SPARE = ['F2', 'F4', 'F8', 'F9', 'F10', '*', ';', '#'];
 
 interface Named {
   readonly id: string;

@@ -52,7 +52,7 @@ export const dockTexts = {
     heard: 'Heard',
     expected: 'Expected near {size}. Measure again, or keep it.',
     pad: 'Number pad',
-    range: '{least} to {most}',
+    range: 'possible: {least} to {most}',
     point: 'point',
     minus: 'minus',
     fraction: 'over, for a fraction',

@@ -5,6 +5,7 @@ import {
   type Draft,
   proofChoice,
   readDraft,
+  stillFaulty,
   textIn,
 } from '../../../src/screens/begin/draft.ts';
 import { englishLanguage } from '../../../src/texts/index.ts';
@@ -34,6 +35,13 @@ describe('a draft', () => {
     expect(proofChoice(flow, draft, 'metric')).not.toHaveProperty('releaseFirst');
     const released = proofChoice(flow, { ...draft, releaseFirst: true }, 'metric');
     expect(released).toMatchObject({ releaseFirst: true });
+  });
+
+  it('takes back what it told as soon as that is mended, and tells nothing new before it is asked', () => {
+    const told = { operator: 'Write who is making it.', 'job 0': 'The bar is too thin.' };
+    expect(stillFaulty(told, flow, draft, 'metric')).toEqual({});
+    const unnamed = { ...draft, operator: ' ', typed: { barDiameter: 'thick' } };
+    expect(stillFaulty(told, flow, unnamed, 'metric')).toEqual({ operator: told.operator });
   });
 
   it('names every fault at once, by its field', () => {
