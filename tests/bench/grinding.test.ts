@@ -36,7 +36,7 @@ const toStart = [
 ];
 
 const measuring = hears(begun(), ...toWheels, ...toBar);
-const gate = hears(measuring, '252.3', 'correct', 'main switch on');
+const gate = hears(measuring, '252.3', 'correct', 'next', 'next', 'main switch on');
 const grinding = hears(gate, ...toStart, 'minute is up');
 
 describe('a leaf bolt', () => {

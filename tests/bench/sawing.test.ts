@@ -40,12 +40,12 @@ function refusal(inputs: JobInputs, card?: string): string {
 }
 
 const toBlade = [
-  ...['next', 'glasses on', 'nothing loose', 'stop released', 'blade stopped', 'covers shut'],
-  ...['blade signed off', 'power isolated'],
+  ...['next', 'glasses on', 'nothing loose', 'stop released', 'blade stopped', 'power isolated'],
+  ...['blade signed off', 'covers shut'],
 ];
 const toGate = [
-  ...['blade good', 'teeth clear', 'bar supported', 'work clamped', 'gauge away', 'guides near'],
-  'main switch on',
+  ...['blade good', 'next', 'teeth clear', 'next', 'bar supported', 'next', 'next', 'work clamped'],
+  ...['gauge away', 'guides near', 'main switch on'],
 ];
 const throughGate = ['speed set', 'bare hands', 'covers shut', 'hands clear'];
 
@@ -53,7 +53,7 @@ const looking = hears(begun(), ...toBlade);
 const gate = hears(looking, ...toGate);
 const sawing = hears(gate, ...throughGate, 'blade running');
 const sawn = hears(sawing, 'teeth clear', 'blade stopped', 'power isolated');
-const measuring = hears(sawn, 'teeth clear', 'next');
+const measuring = hears(sawn, 'next', 'teeth clear', 'next', 'next', 'next');
 
 const worked = ({ state }: Turn, working: string, part?: string) =>
   state.job.numbers.number(part === undefined ? { working } : { working, part }, {}) ?? 0;
@@ -83,7 +83,7 @@ describe('a hinge pin blank', () => {
     const worn = hears(looking, 'blade worn');
     expect([worn.at, worn.line]).toEqual([
       'leave-saw/open',
-      'Leave the saw off. Tell a trained person about the blade.',
+      'Leave the saw off, and tell a trained person about the blade. Say next.',
     ]);
     expect(hears(worn, 'next').at).toBe('end/end');
   });
@@ -183,10 +183,11 @@ describe('a speed of a saw band', () => {
     if (!made.ok) throw new Error(made.faults.join(' '));
     const { state } = beginRun(made.job, head);
     const words = ['weiter', 'brille auf', 'nichts lose', 'not halt frei', 'band steht'];
-    const toBar = ['deckel zu', 'band freigegeben', 'hauptschalter aus', 'band gut', 'zähne frei'];
-    const toSaw = ['stange gestützt', 'werkstück gespannt', 'anschlag weg', 'führungen nah'];
+    const toBar = ['hauptschalter aus', 'band freigegeben', 'deckel zu', 'band gut', 'weiter'];
+    const toVice = ['zähne frei', 'weiter', 'stange gestützt', 'weiter', 'weiter'];
+    const toSaw = ['werkstück gespannt', 'anschlag weg', 'führungen nah', 'hauptschalter ein'];
     const start: Turn = { state, at: 'begin/open', line: '', entries: [] };
-    const there = hears(start, ...words, ...toBar, ...toSaw, 'hauptschalter ein');
+    const there = hears(start, ...words, ...toBar, ...toVice, ...toSaw);
     expect(there.line).toContain('neunzig Meter in der Minute');
     const speed = figuresNow(there.state.job, there.state.snapshot).find(
       ({ id }) => id === 'speed',
