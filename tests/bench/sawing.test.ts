@@ -184,8 +184,8 @@ describe('a speed of a saw band', () => {
     const { state } = beginRun(made.job, head);
     const words = ['weiter', 'brille auf', 'nichts lose', 'not halt frei', 'band steht'];
     const toBar = ['hauptschalter aus', 'band freigegeben', 'deckel zu', 'band gut', 'weiter'];
-    const toVice = ['zähne frei', 'weiter', 'stange gestützt', 'weiter', 'weiter'];
-    const toSaw = ['werkstück gespannt', 'anschlag weg', 'führungen nah', 'hauptschalter ein'];
+    const toVice = ['zähne frei', 'weiter', 'stange abgestützt', 'weiter', 'weiter'];
+    const toSaw = ['werkstück gespannt', 'anschlag weg', 'führungen dicht', 'hauptschalter ein'];
     const start: Turn = { state, at: 'begin/open', line: '', entries: [] };
     const there = hears(start, ...words, ...toBar, ...toVice, ...toSaw);
     expect(there.line).toContain('neunzig Meter in der Minute');
