@@ -89,6 +89,25 @@ async function isGerman(): Promise<void> {
   expect(seen.scrollWidth).toBeLessThanOrEqual(seen.clientWidth);
 }
 
+/** Words of labels that stand in two lines, though this browser knows no place to part them. */
+async function partedWords(): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const parted: string[] = [];
+    for (const label of document.querySelectorAll('.figure-label, .gate-label')) {
+      const walker = document.createTreeWalker(label, NodeFilter.SHOW_TEXT);
+      for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+        for (const { index, 0: word } of (node.textContent ?? '').matchAll(/[^\s-]+-?/g)) {
+          const range = document.createRange();
+          range.setStart(node, index);
+          range.setEnd(node, index + word.length);
+          if (range.getClientRects().length > 1) parted.push(word);
+        }
+      }
+    }
+    return parted;
+  });
+}
+
 async function goTo(address: string, landmark: string): Promise<void> {
   await page.evaluate((hash) => {
     location.hash = hash;
@@ -115,6 +134,7 @@ it('leads a run in German, by keys and by buttons', async () => {
   await page.getByLabel('Beginnen: Torbandbolzen').click();
   await page.getByLabel('Wer macht es').fill('Ida');
   await isGerman();
+  expect(await partedWords()).toEqual([]);
   await page.getByRole('button', { name: 'Die Arbeit beginnen' }).click();
   const title = () => page.locator('.bench-title').textContent();
   await expect.poll(title, { timeout: 30_000 }).toBe('Bevor du anfängst');
@@ -127,6 +147,7 @@ it('leads a run in German, by keys and by buttons', async () => {
   await page.locator('.gate-row.open').first().click();
   await expect.poll(() => page.locator('.gate-row.open').count()).toBe(1);
   await isGerman();
+  expect(await partedWords()).toEqual([]);
   await page.locator('.dock-stop').click();
   await expect.poll(() => page.locator('.held-danger').textContent()).toContain('Not-Halt');
   await isGerman();
