@@ -1,5 +1,5 @@
 /**
- * Figures of the offline ear and mouth: `npm run bench -- voice`; about five minutes of computing.
+ * Figures of the offline ear and mouth: `npm run bench -- voice`; about ten minutes of computing.
  * The words are those in force at the gate of the step "face" of the shipped flow, all of them, with a word there
  * to be taken back: only the dial's list is longer. Said are those that move the job, the lead word, and a question
  * behind it: all of them in a quiet room, a third in each noise, so that all are said in every three distances. Numbers are
@@ -99,8 +99,8 @@ export async function voiceFigures(): Promise<readonly Figure[]> {
       unit: 'times',
       target: 0,
     },
-    await falseAccepts(talk, list, 120),
-    await falseAccepts(talk, list, 60, voice),
+    await falseAccepts(talk, list, 360),
+    await falseAccepts(talk, list, 240, voice),
     await ownLines(),
     ...(heard ? [heard, reply(heard, mouth)] : []),
     ...others,

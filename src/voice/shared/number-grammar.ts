@@ -252,7 +252,8 @@ function addThou(graph: WordGraph, from: number, done: number, { min, max }: Num
   for (const word of ['thou', 'thousandths']) graph.say(count, done, word);
 }
 
-const UNIT_WORDS: Readonly<Record<string, readonly string[]>> = {
+/** Unit of a reading → the words that may be said behind it. */
+export const UNIT_WORDS: Readonly<Record<string, readonly string[]>> = {
   mm: ['millimetres'],
   in: ['inches', 'inch'],
   inch: ['inches', 'inch'],

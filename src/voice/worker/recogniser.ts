@@ -1,12 +1,14 @@
 /** Finds words in one utterance: the grammar's best answer, weighed against free phones. */
 import type { ListenFor } from '../../bench/ports.ts';
 import { agree, type First, type Weight } from '../shared/agree.ts';
+import { agreeOnNumber, SURE_OF_NUMBER } from '../shared/agree-on-number.ts';
 import { Channel } from '../shared/channel.ts';
 import { type BuiltGrammar, type Grammar, phoneLoop } from '../shared/grammar.ts';
 import { type Judged, judge } from '../shared/judge.ts';
 import { withoutKnocks } from '../shared/loudness.ts';
 import { BANDS, bandLogs, meanOf } from '../shared/mel.ts';
 import type { KeptEar, KeptRoom } from '../shared/messages.ts';
+import { nearNumbers } from '../shared/near-numbers.ts';
 import { withFloor } from '../shared/noise-floor.ts';
 import { warpedBands, warpedCosines } from '../shared/vocal-tract.ts';
 import { type Decoded, Decoder } from './decoder.ts';
@@ -146,7 +148,7 @@ export class Recogniser {
     const weightOf = (text: string) => this.weightOf(text);
     const also = opinion?.isOurs ? opinion.phrase : undefined;
     const isShared = first.confidence >= 0.5 && also === first.text;
-    const agreed = agree(first, opinion, { weightOf, overRoom });
+    const agreed = this.lookAgain(agree(first, opinion, { weightOf, overRoom }), sound);
     return { ...agreed, ...(also === undefined ? {} : { also }), isShared, ...heard };
   }
 
@@ -246,6 +248,15 @@ export class Recogniser {
   private confidence({ text, margin }: Judged): number {
     const enough = Math.max(ENOUGH[this.kindOf(text)], this.accident + ABOVE_ACCIDENT);
     return Math.max(0, Math.min(0.99, 0.5 + (0.49 * (margin - enough)) / SURE_ABOVE));
+  }
+
+  /** Weighs a doubtful number against those it may be mistaken for; one outside its range is left as it is. */
+  private lookAgain(first: First, sound: Int16Array): First {
+    const numbers = this.inside ?? this.grammar;
+    const isNumber = first.text !== '' && this.weightOf(first.text) === 'number';
+    if (!numbers || !isNumber || first.confidence >= SURE_OF_NUMBER) return first;
+    const near = nearNumbers(first.text, numbers, this.phrases);
+    return near.includes(first.text) ? agreeOnNumber(first, this.second.among(near, sound)) : first;
   }
 
   /** A sure number is read back anyway, and long talk is no phrase of ours: both would only take time. */

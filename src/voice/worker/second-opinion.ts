@@ -90,6 +90,14 @@ export class SecondOpinion {
     return likely && { ...likely, isOurs: ours.has(likely.phrase) };
   }
 
+  /** Which of these was said, most likely: phrases of known words that need not be in force, a few dozen. */
+  among(phrases: readonly string[], samples: Int16Array): Likely | null {
+    if (!this.densities) return null;
+    const net = phraseNet(this.model, phrases, this.waysOf);
+    const frames = frameFeatures(samples, this.warp);
+    return this.scorer.likeliest(net, frames, this.densities, this.room);
+  }
+
   private words(): Words {
     const key = [...this.phrases, '', ...this.sounding].join('|');
     const kept = this.nets.get(key);

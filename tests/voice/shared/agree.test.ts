@@ -75,6 +75,22 @@ describe('two opinions', () => {
     expect(agree(sure, { ...clear, fit: -3, lead: 20 }, where).confidence).toBeLessThan(0.5);
   });
 
+  it('make up for each other where both are of one opinion: what the engine lacks, fit and lead may have more of', () => {
+    const doubtful = { text: 'guard closed', confidence: 0.2 };
+    expect(agree(doubtful, { ...clear, fit: -1, lead: 48 }, where).confidence).toBeGreaterThan(0.5);
+    expect(agree(doubtful, { ...clear, fit: -1.7, lead: 24 }, where).confidence).toBeLessThan(0.5);
+    expect(agree(doubtful, { ...clear, fit: -1, lead: 8 }, where).confidence).toBeLessThan(0.5);
+    const lost = { ...doubtful, confidence: 0.05 };
+    expect(agree(lost, { ...clear, fit: -1, lead: 48 }, where).confidence).toBeLessThan(0.5);
+  });
+
+  it('let a question that the engine is sure of fit worse, the surer the worse', () => {
+    const asked = { ...clear, phrase: 'why', fit: -2.1, lead: 30 };
+    const sure = { text: 'why', confidence: 0.9 };
+    expect(agree(sure, asked, where)).toEqual(sure);
+    expect(agree({ ...sure, confidence: 0.55 }, asked, where).confidence).toBeLessThan(0.5);
+  });
+
   it('let a very sure engine have its phrase where it comes next behind another that leads little', () => {
     const other = { ...clear, phrase: 'garden', isOurs: false, next: 'guard closed', lead: 40 };
     const sure = { text: 'guard closed', confidence: 0.8 };
