@@ -78,7 +78,7 @@ describe('two opinions', () => {
   it('make up for each other where both are of one opinion: what the engine lacks, fit and lead may have more of', () => {
     const doubtful = { text: 'guard closed', confidence: 0.2 };
     expect(agree(doubtful, { ...clear, fit: -1, lead: 48 }, where).confidence).toBeGreaterThan(0.5);
-    expect(agree(doubtful, { ...clear, fit: -1.7, lead: 24 }, where).confidence).toBeLessThan(0.5);
+    expect(agree(doubtful, { ...clear, fit: -1.85, lead: 16 }, where).confidence).toBeLessThan(0.5);
     expect(agree(doubtful, { ...clear, fit: -1, lead: 8 }, where).confidence).toBeLessThan(0.5);
     const lost = { ...doubtful, confidence: 0.05 };
     expect(agree(lost, { ...clear, fit: -1, lead: 48 }, where).confidence).toBeLessThan(0.5);
