@@ -85,15 +85,17 @@ export class SecondOpinion {
   of(samples: Int16Array): Opinion | null {
     if (!this.densities || this.phrases.length === 0) return null;
     const { net, ours } = this.words();
-    const frames = frameFeatures(samples, this.warp);
-    const likely = this.scorer.likeliest(net, frames, this.densities, this.room);
+    const likely = this.likeliest(net, samples);
     return likely && { ...likely, isOurs: ours.has(likely.phrase) };
   }
 
   /** Which of these was said, most likely: phrases of known words that need not be in force, a few dozen. */
   among(phrases: readonly string[], samples: Int16Array): Likely | null {
+    return this.likeliest(phraseNet(this.model, phrases, this.waysOf), samples);
+  }
+
+  private likeliest(net: PhraseNet, samples: Int16Array): Likely | null {
     if (!this.densities) return null;
-    const net = phraseNet(this.model, phrases, this.waysOf);
     const frames = frameFeatures(samples, this.warp);
     return this.scorer.likeliest(net, frames, this.densities, this.room);
   }
