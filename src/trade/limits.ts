@@ -22,6 +22,16 @@ export function aLimit(
   return aNumber(name, quantity, [0, most], meaning, { aboveMin: true, optional: true });
 }
 
+/** What the machine's card allows for a kind of work. */
+export function cardLimit(quantity: 'spindleSpeed' | 'surfaceSpeed', most: number) {
+  return aLimit(
+    'cardLimit',
+    quantity,
+    most,
+    "highest speed the machine's card allows for this work",
+  );
+}
+
 /** Those of the limits that were given. `names` holds each input with what it is called. */
 export function limitsGiven(
   values: RuleValues,

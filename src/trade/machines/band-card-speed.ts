@@ -2,7 +2,7 @@
 
 import { worded } from '../../texts/index.ts';
 import { aList, aNumber } from '../inputs.ts';
-import { aLimit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
+import { aLimit, cardLimit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
 import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { PRACTICE } from '../sources.ts';
@@ -46,12 +46,7 @@ export const bandCardSpeed: Rule = {
       aboveMin: true,
     }),
     aList('speeds', 'surfaceSpeed', [1, MOST], "blade speeds on the saw's card"),
-    aLimit(
-      'cardLimit',
-      'surfaceSpeed',
-      MOST,
-      "highest speed the machine's card allows for this work",
-    ),
+    cardLimit('surfaceSpeed', MOST),
     aLimit('workLimit', 'surfaceSpeed', MOST, 'highest speed the work allows'),
   ],
   output: { quantity: 'surfaceSpeed', meaning: 'blade speed to set' },

@@ -2,7 +2,7 @@
 
 import { worded } from '../../texts/index.ts';
 import { aLength, aList, aNumber } from '../inputs.ts';
-import { aLimit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
+import { aLimit, cardLimit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
 import type { Rule, RuleValues, Worked } from '../rule.ts';
 import { show } from '../show.ts';
 import { fault, listOf, numberOf } from '../values.ts';
@@ -75,12 +75,7 @@ export const grinderSpeed: Rule = {
     markInput,
     aList('speeds', 'spindleSpeed', [1, MOST], "spindle speeds on the grinder's plate"),
     aLimit('chuckLimit', 'spindleSpeed', MOST, 'lowest of the speeds marked on its wheels'),
-    aLimit(
-      'cardLimit',
-      'spindleSpeed',
-      MOST,
-      "highest speed the machine's card allows for this work",
-    ),
+    cardLimit('spindleSpeed', MOST),
     aLimit('workLimit', 'spindleSpeed', MOST, 'highest speed the work allows'),
   ],
   output: { quantity: 'spindleSpeed', meaning: 'speed that it may run at' },

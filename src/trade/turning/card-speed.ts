@@ -2,7 +2,7 @@
 
 import { type Worded, worded } from '../../texts/index.ts';
 import { aList } from '../inputs.ts';
-import { aLimit, type Limit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
+import { aLimit, cardLimit, type Limit, limitsGiven, lowestOf, NEAR } from '../limits.ts';
 import type { Rule, RuleInput, RuleValues, Worked } from '../rule.ts';
 import { show, showList } from '../show.ts';
 import { GROOVER } from '../sources.ts';
@@ -21,12 +21,7 @@ const MOST = 60_000;
 export const cardInputs = [
   aList('speeds', 'spindleSpeed', [1, MOST], "spindle speeds on the machine's card"),
   aLimit('chuckLimit', 'spindleSpeed', MOST, 'highest speed marked on the chuck'),
-  aLimit(
-    'cardLimit',
-    'spindleSpeed',
-    MOST,
-    "highest speed the machine's card allows for this work",
-  ),
+  cardLimit('spindleSpeed', MOST),
   aLimit(
     'workLimit',
     'spindleSpeed',
